@@ -1,0 +1,97 @@
+// Every command a cook can give, by voice, touch or key: what it means and how sure we must be.
+// The ways to say them are in the phrase book of each language (src/words); nothing here is English.
+
+import type { BatchHappening, CannerHappening } from '../kitchen/events.ts';
+
+/**
+ * How sure the ear must be, by what a mistake would cost:
+ * ask    - only information is given back;
+ * step   - the batch moves on; undo brings it back;
+ * safety - a jar's safety or ten minutes hang on it: read back, asked again when in doubt.
+ */
+export type Consequence = 'ask' | 'step' | 'safety';
+
+/** Commands that tell a batch what happened. */
+export const batchCommands = {
+  'setup.ready': 'step',
+  'mash.done': 'step',
+  'heat.on': 'step',
+  'heat.off': 'step',
+  'pot.rollingBoil': 'step',
+  'pot.stirred': 'step',
+  'pot.thick': 'step',
+  'pot.tooThick': 'step',
+  'pot.caught': 'step',
+  'pot.changed': 'step',
+  'reading.taken': 'step',
+  'minutes.added': 'step',
+  'skim.done': 'step',
+  'strain.done': 'step',
+  'strain.skipped': 'step',
+  'blend.done': 'step',
+  'blend.skipped': 'step',
+  'plate.cold': 'step',
+  'plate.spooned': 'step',
+  'plate.held': 'safety',
+  'plate.runny': 'step',
+  'plate.tooThick': 'step',
+  'pot.loosened': 'step',
+  'jars.filled': 'step',
+  'ping.heard': 'step',
+  'rest.over': 'step',
+  'seals.allHeld': 'safety',
+  'seals.failed': 'step',
+  'jars.putAway': 'step',
+  'batch.held': 'step',
+  'batch.resumed': 'step',
+  'batch.stopped': 'safety',
+} as const satisfies Record<BatchHappening['type'], Consequence>;
+
+/** Commands that tell a canner what happened. */
+export const cannerCommands = {
+  'canner.filled': 'step',
+  'canner.heatOn': 'step',
+  'canner.hot': 'step',
+  'jars.in': 'step',
+  'canner.fullBoil': 'safety',
+  'canner.boilDropped': 'safety',
+  'canner.boilHolds': 'safety',
+  'canner.waterLow': 'step',
+  'canner.waterAdded': 'step',
+  'jar.broke': 'step',
+  'jars.out': 'step',
+  'canner.off': 'step',
+} as const satisfies Record<CannerHappening['type'], Consequence>;
+
+/** Commands to the assistant itself: always open, in every state. */
+export const talkCommands = {
+  next: 'step', // "done", "next": whatever the one open step is
+  yes: 'step',
+  no: 'step',
+  'go.back': 'step', // undo the last thing that happened
+  repeat: 'ask',
+  'how.long': 'ask',
+  'what.next': 'ask',
+  status: 'ask',
+  help: 'ask',
+  why: 'ask',
+  'what.is': 'ask', // "what is headspace": param `term`
+  hush: 'ask',
+  'switch.batch': 'ask', // "switch to plum", "plum next": param `batch`
+} as const satisfies Record<string, Consequence>;
+
+export type BatchCommand = keyof typeof batchCommands;
+export type CannerCommand = keyof typeof cannerCommands;
+export type TalkCommand = keyof typeof talkCommands;
+export type CommandId = BatchCommand | CannerCommand | TalkCommand;
+
+/** What was understood: a command and what filled its slots ("add SEVEN minutes", "the PLUM is runny"). */
+export interface Understood {
+  command: CommandId;
+  /** n = the number said; fruit = the fruit named; term = the word asked about. */
+  slots: { n?: number; fruit?: string; term?: string };
+}
+
+export function consequenceOf(command: CommandId): Consequence {
+  return { ...batchCommands, ...cannerCommands, ...talkCommands }[command];
+}

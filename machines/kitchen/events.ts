@@ -1,0 +1,106 @@
+// What can happen in the kitchen: the one vocabulary that the log stores and the machines accept.
+// Every event is something that happened or was asked in the real world; `at` is the instant it
+// happened, in kitchen milliseconds (the kitchen clock stamps it, machines never read a clock).
+
+import type { BatchPlan, JarSize } from '../../src/core/types.ts';
+
+export type BatchId = string;
+export type CannerId = string;
+export type JarId = string;
+
+/** What the cook, a reading or the clock tells one batch. */
+export type BatchHappening =
+  | { type: 'setup.ready' } // fruit weighed, jars inspected, plate in the freezer, tools out
+  | { type: 'mash.done' } // crushed until it swims in its own juice
+  | { type: 'heat.on' }
+  | { type: 'heat.off' }
+  | { type: 'pot.rollingBoil' } // a boil that cannot be stirred down
+  | { type: 'pot.stirred' }
+  | { type: 'pot.thick' } // the cook, or a reading, says it is thick enough
+  | { type: 'pot.tooThick' }
+  | { type: 'pot.caught' } // it scorched on the bottom
+  | { type: 'pot.changed' } // moved to a clean pot without scraping
+  | { type: 'reading.taken'; massKg?: number; depthM?: number; tempC?: number; fractionOfStart?: number }
+  | { type: 'minutes.added'; minutes: number }
+  | { type: 'skim.done' }
+  | { type: 'strain.done' }
+  | { type: 'strain.skipped' }
+  | { type: 'blend.done' }
+  | { type: 'blend.skipped' }
+  | { type: 'plate.cold' } // the plate has been in the freezer long enough
+  | { type: 'plate.spooned' } // a spoonful is on the cold plate
+  | { type: 'plate.held' }
+  | { type: 'plate.runny' }
+  | { type: 'plate.tooThick' }
+  | { type: 'pot.loosened' }
+  | { type: 'jars.filled'; full: number; spare: number } // counted: really filled whole jars, and short or spare ones
+  | { type: 'ping.heard' } // a lid popped down: welcome, proves nothing
+  | { type: 'rest.over' } // the cook ends the rest after at least 12 hours
+  | { type: 'seals.allHeld' }
+  | { type: 'seals.failed'; count: number }
+  | { type: 'jars.putAway' }
+  | { type: 'batch.held' } // heat off, somebody at the door
+  | { type: 'batch.resumed' }
+  | { type: 'batch.stopped' };
+
+/** What happens to one canner. */
+export type CannerHappening =
+  | { type: 'canner.filled' } // half full of water, rack in
+  | { type: 'canner.heatOn' }
+  | { type: 'canner.hot' } // simmering, ready for hot jars
+  | { type: 'jars.in' } // jars on the rack, covered by 1 to 2 inches
+  | { type: 'canner.fullBoil' }
+  | { type: 'canner.boilDropped' }
+  | { type: 'canner.boilHolds' } // asked and answered: still a full boil
+  | { type: 'canner.waterLow' }
+  | { type: 'canner.waterAdded'; keptBoiling: boolean }
+  | { type: 'jar.broke' }
+  | { type: 'jars.out' }
+  | { type: 'canner.off' };
+
+/** Messages between machines; routed by the kitchen, never typed by a cook. */
+export type BatchMessage =
+  | { type: 'canner.took'; canner: CannerId; minutes: number } // this batch's jars went in
+  | { type: 'canner.jarBroke'; canner: CannerId }
+  | { type: 'canner.gaveBack'; canner: CannerId; served: boolean; minutes: number }; // jars out; was the full time served unbroken?
+
+export type CannerMessage = {
+  type: 'load.offered'; // a batch has filled its jars and wants a place
+  batch: BatchId;
+  jars: number;
+  jarSize: JarSize;
+  /** Process minutes of the published row for this batch. */
+  minutes: number;
+  filledAt: number;
+};
+
+/** Time passing, and coming back after time went by unseen. */
+export type ClockHappening =
+  | { type: 'tick'; at: number }
+  | { type: 'kitchen.returned'; at: number; awaySince: number };
+
+export type BatchEvent =
+  | (BatchHappening & { at: number })
+  | (BatchMessage & { at: number })
+  | ClockHappening;
+export type CannerEvent =
+  | (CannerHappening & { at: number })
+  | (CannerMessage & { at: number })
+  | ClockHappening;
+
+/** What enters the kitchen from outside and stands in the log. */
+export type KitchenEvent =
+  | { type: 'batch.planned'; at: number; batch: BatchId; name: string; plan: BatchPlan }
+  | { type: 'canner.set'; at: number; canner: CannerId; jarsPerLoad: number; preheatMinutes: number }
+  | (BatchHappening & { at: number; batch: BatchId })
+  | (CannerHappening & { at: number; canner: CannerId })
+  | ClockHappening
+  /** An earlier entry was wrong: it never happened, or happened at another time, or to another batch. */
+  | {
+      type: 'log.corrected';
+      at: number;
+      seq: number;
+      how: { kind: 'never' } | { kind: 'when'; at: number } | { kind: 'batch'; batch: BatchId };
+    };
+
+export type KitchenEventType = KitchenEvent['type'];

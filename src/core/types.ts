@@ -1,0 +1,110 @@
+// The vocabulary of the batch calculator: what a cook asks for, and the plan that comes back.
+// Every unit is in the name. Ranges are low / likely / high with low <= likely <= high.
+
+import type { BatchRequest } from './request.ts';
+
+export interface Range {
+  low: number;
+  likely: number;
+  high: number;
+}
+
+export type Product = 'butter' | 'jam' | 'jelly' | 'marmalade';
+export type Keep = 'shelf' | 'fridge' | 'freezer';
+export type JarSize = 'quarter-pint' | 'half-pint' | 'pint' | 'quart';
+export type Pectin = 'none' | 'powdered' | 'liquid';
+
+/** Where one number comes from, so that every number on the planning page can be questioned. */
+export interface Why {
+  /** One short sentence a cook understands. */
+  says: string;
+  /** The formula or table row, in words or symbols. */
+  how: string;
+  /** The published source, or "common practice, no source", or "from memory: ...". */
+  source: string;
+}
+
+/** The numbers on a plan that open to their reason. */
+export type WhyKey =
+  | 'sugar'
+  | 'acid'
+  | 'targetMass'
+  | 'targetDepth'
+  | 'finishTemp'
+  | 'solubleSolids'
+  | 'heatMinutes'
+  | 'simmerMinutes'
+  | 'stirInterval'
+  | 'yield'
+  | 'jars'
+  | 'canner'
+  | 'process'
+  | 'shelf'
+  | 'strain'
+  | 'standard'
+  | 'pots';
+
+export interface AcidDose {
+  kind: 'bottled-lemon-juice' | 'citric-acid';
+  massKg: number;
+  /** Only for liquids. */
+  volumeMl: number | null;
+  /** True where the shelf hangs on it. */
+  neededForShelf: boolean;
+}
+
+export interface BatchPlan {
+  /** The request as parsed, with its defaults filled in. */
+  request: BatchRequest;
+  fruitName: string;
+  sugarMassKg: number;
+  /** What the cook may choose between; outside it the request is refused with a sentence. */
+  sugarBoundsKg: { low: number; high: number };
+  acid: AcidDose | null;
+  /** Everything in the pot before heating. */
+  startMassKg: number;
+  startSolubleSolidsPct: number;
+  targetMassKg: number;
+  targetSolubleSolidsPct: number;
+  /** Depth of the finished spread in the pot; null where the pot is not known. */
+  startDepthM: number | null;
+  targetDepthM: number | null;
+  waterBoilsC: number;
+  finishTempC: number;
+  heatMinutes: Range;
+  simmerMinutes: Range;
+  /** Minutes between stirs, at the start of the simmer and near its end. */
+  stirEveryMinutes: { start: number; end: number };
+  yieldVolumeL: Range;
+  jars: {
+    size: JarSize;
+    count: Range;
+    /** Jars to make ready of the chosen size: enough with high probability. */
+    makeReady: number;
+    /** One small jar for what does not fill a whole one. */
+    spare: { size: JarSize; count: number };
+    /** Chance that `makeReady` jars and the spare hold everything, 0..1. */
+    enoughProbability: number;
+  };
+  canner: { loads: number; jarsPerLoad: number; waterL: number; preheatMinutes: Range } | null;
+  process: {
+    minutes: number;
+    presteriliseJars: boolean;
+    /** Minutes to boil empty jars at this altitude, where they must be sterile. */
+    steriliseMinutes: number;
+    headspaceMm: number;
+    /** The published row, in words, and its source. */
+    row: string;
+    source: string;
+  } | null;
+  headspaceMm: number;
+  shelf: { allowed: boolean; reasons: string[]; remedy: string | null };
+  /** Which optional steps of the work this fruit and product need. */
+  steps: { strain: 'none' | 'optional' | 'needed'; strainWith: string | null; blend: boolean };
+  standardOfIdentity: { meets: boolean; says: string };
+  tools: string[];
+  cautions: string[];
+  /** Pots to split the batch into, with the reason, when one is too much. */
+  pots: { count: number; says: string };
+  why: Partial<Record<WhyKey, Why>>;
+}

@@ -1,0 +1,93 @@
+// The ports of the kitchen: what it needs from the world, as small as it can be. Edges fill them.
+
+import type { CommandId, Understood } from '../../machines/dialogue/commands.ts';
+import type { Message, SoundName, Urgency } from '../../machines/kitchen/effects.ts';
+import type { KitchenEvent } from '../../machines/kitchen/events.ts';
+
+/** Kitchen time in milliseconds since the epoch. Runs faster than the wall in a practice kitchen. */
+export interface Clock {
+  now(): number;
+  /** Calls back at once and then about once a second, from a worker where there is one. Returns a stop function. */
+  beat(onBeat: (now: number) => void): () => void;
+}
+
+export type EntrySource = 'voice' | 'touch' | 'keyboard' | 'clock' | 'link' | 'file';
+
+/** One line of the log. `seq` counts from 1 without gaps. */
+export interface LogEntry {
+  seq: number;
+  event: KitchenEvent;
+  source: EntrySource;
+}
+
+export type StoreTrouble = { kind: 'full' | 'refused' | 'corrupt' | 'evicted' | 'older-version' | 'readonly'; says: string };
+
+/** The durable log. `append` resolves only when the entry is on disk in at least one store. */
+export interface LogStore {
+  /** Everything that survived, in order, with what had to be repaired. Never throws: trouble comes back as data. */
+  open(): Promise<{ entries: LogEntry[]; lastSeenAt: number | null; trouble: StoreTrouble[] }>;
+  append(entry: LogEntry): Promise<{ trouble: StoreTrouble[] }>;
+  /** A heartbeat, so that the next start knows since when nobody was listening. Cheap, best effort. */
+  seen(at: number): void;
+  /** The whole log as a file the cook can keep. */
+  exportFile(): Promise<Blob>;
+}
+
+/** A sentence that may be said now. */
+export interface OpenPhrase {
+  command: CommandId;
+  slots: Understood['slots'];
+  /** Lower-case words, numbers spelt out. */
+  words: string;
+}
+
+/** What came of one stretch of speech. */
+export type Hearing =
+  | { kind: 'heard'; words: string; understood: Understood; confidence: number; ms: number }
+  | { kind: 'unsure'; words: string; understood: Understood; confidence: number; ms: number }
+  | { kind: 'nothing'; ms: number };
+
+export type EarState =
+  | { kind: 'off'; says: string }
+  | { kind: 'loading'; fraction: number }
+  | { kind: 'refused'; says: string }
+  | { kind: 'listening'; levelDb: number; speech: boolean };
+
+export interface Ear {
+  /** Must be called from a gesture. Asks for the microphone, loads the models. */
+  start(): Promise<void>;
+  stop(): void;
+  /** The sentences that can be said now; may change at any time. */
+  expect(phrases: readonly OpenPhrase[]): void;
+  /** While the page itself speaks, what it hears is not trusted. */
+  mask(speaking: boolean): void;
+  onHearing(listener: (hearing: Hearing) => void): () => void;
+  onState(listener: (state: EarState) => void): () => void;
+}
+
+export interface Utterance {
+  id: number;
+  text: string;
+  urgency: Urgency;
+}
+
+export interface Mouth {
+  /** Must be called from a gesture: unlocks audio, loads the synthesiser if the browser has no local voice. */
+  unlock(): Promise<void>;
+  /** Speaks one utterance to its end; resolves 'failed' rather than throwing, so that a broken voice never stalls the kitchen. */
+  speak(utterance: Utterance): Promise<'spoken' | 'cut' | 'failed'>;
+  /** Stops what is being said now. */
+  cut(): void;
+  sound(name: SoundName): Promise<'played' | 'failed'>;
+}
+
+export interface Catalogue {
+  /** The sentence for a message, in the cook's language and units. */
+  text(message: Message): string;
+}
+
+/** Keeps the screen awake and nudges the cook when the page is hidden. */
+export interface Reminder {
+  keepAwake(on: boolean): void;
+  notify(text: string): void;
+}

@@ -1,0 +1,102 @@
+// What a screen may show: the whole kitchen as plain data, derived from the machines and the clock.
+
+import type { BatchPlan, Range } from '../core/types.ts';
+import type { CommandId, Consequence, Understood } from '../../machines/dialogue/commands.ts';
+import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
+import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
+
+/** Something the cook can say, tap or press now. */
+export interface Choice {
+  command: CommandId;
+  slots: Understood['slots'];
+  /** The batch or canner it goes to; null for talk. */
+  about: BatchId | CannerId | null;
+  label: Message;
+  /** The plain words to say for it. */
+  sayIt: string;
+  consequence: Consequence;
+  /** The one that carries the work forward. */
+  main: boolean;
+  /** Needs a count from the cook (jars filled, minutes, jars that failed); the screen asks for it. */
+  asks?: 'count' | 'minutes' | 'reading';
+}
+
+export type ClockView =
+  /** Runs to an absolute instant. */
+  | { kind: 'until'; label: Message; from: number; until: number; urgent: boolean }
+  /** Has no sure end: a range of instants. */
+  | { kind: 'about'; label: Message; from: number; until: Range }
+  /** Counts up. */
+  | { kind: 'since'; label: Message; from: number };
+
+export interface PotView {
+  /** Estimated mass now and at the target, kg. */
+  massKg: Range;
+  startMassKg: number;
+  targetMassKg: number;
+  depthM: Range | null;
+  startDepthM: number | null;
+  targetDepthM: number | null;
+  heat: 'off' | 'high' | 'low';
+  surface: 'still' | 'simmer' | 'rolling';
+  foam: boolean;
+  scorchRisk: 'none' | 'some' | 'high';
+  readings: { at: number; massKg: number }[];
+}
+
+export interface JarView {
+  id: JarId;
+  whole: boolean;
+  state: string;
+}
+
+export interface BatchView {
+  id: BatchId;
+  name: string;
+  /** State name of the chart, e.g. "simmering". */
+  state: string;
+  stateWord: Message;
+  /** What to do now, in a few words. */
+  doing: Message;
+  /** What to look for, or why. */
+  detail: Message | null;
+  clock: ClockView | null;
+  pot: PotView | null;
+  plan: BatchPlan;
+  choices: Choice[];
+  jars: JarView[];
+  plateTests: { at: number; verdict: 'held' | 'runny' | 'too-thick' }[];
+  warning: Message | null;
+}
+
+export interface CannerView {
+  id: CannerId;
+  state: string;
+  stateWord: Message;
+  doing: Message;
+  clock: ClockView | null;
+  choices: Choice[];
+  load: { batch: BatchId; jars: number }[];
+  /** Earlier runs of the clock in this load that do not count. */
+  voids: { from: number; to: number }[];
+  boil: 'none' | 'heating' | 'full' | 'lost';
+  warning: Message | null;
+}
+
+export interface KitchenView {
+  now: number;
+  /** Kitchen seconds per wall second; 1 in a real kitchen. */
+  pace: number;
+  practice: boolean;
+  focus: BatchId | CannerId | null;
+  batches: BatchView[];
+  canners: CannerView[];
+  /** The question that waits for an answer, if any. */
+  question: { message: Message; urgency: Urgency } | null;
+  /** What is being said right now, or was said last. */
+  caption: { text: string; speaking: boolean; urgency: Urgency } | null;
+  /** What the ear made of the last thing it heard. */
+  lastHeard: { words: string; verdict: 'done' | 'asked-back' | 'not-now' | 'nothing'; at: number } | null;
+  /** Trouble with the store, the microphone, the voice: plain sentences, newest last. */
+  notices: { id: string; text: string; grave: boolean }[];
+}

@@ -36,12 +36,15 @@ export const batchCommands = {
   'plate.runny': 'step',
   'plate.tooThick': 'step',
   'pot.loosened': 'step',
+  'jars.ready': 'safety',
   'jars.filled': 'step',
   'ping.heard': 'step',
   'rest.over': 'step',
   'seals.allHeld': 'safety',
   'seals.failed': 'step',
   'jars.putAway': 'step',
+  'jars.emptied': 'step',
+  'jars.toFridge': 'step',
   'batch.held': 'step',
   'batch.resumed': 'step',
   'batch.stopped': 'safety',
@@ -59,7 +62,7 @@ export const cannerCommands = {
   'canner.waterLow': 'step',
   'canner.waterAdded': 'step',
   'jar.broke': 'step',
-  'jars.out': 'step',
+  'jars.out': 'safety',
   'canner.off': 'step',
 } as const satisfies Record<CannerHappening['type'], Consequence>;
 
@@ -85,11 +88,25 @@ export type CannerCommand = keyof typeof cannerCommands;
 export type TalkCommand = keyof typeof talkCommands;
 export type CommandId = BatchCommand | CannerCommand | TalkCommand;
 
+/** What fills the gaps of a sentence; readings come in SI units, as `reading.taken` wants them. */
+export interface Slots {
+  n?: number;
+  fruit?: string;
+  term?: string;
+  massKg?: number;
+  depthM?: number;
+  tempC?: number;
+  /** Jars that are short or small, beside `n` whole ones. */
+  spare?: number;
+  /** Whether the full boil never stopped while water was added. */
+  keptBoiling?: boolean;
+}
+
 /** What was understood: a command and what filled its slots ("add SEVEN minutes", "the PLUM is runny"). */
 export interface Understood {
   command: CommandId;
   /** n = the number said; fruit = the fruit named; term = the word asked about. */
-  slots: { n?: number; fruit?: string; term?: string };
+  slots: Slots;
 }
 
 export function consequenceOf(command: CommandId): Consequence {

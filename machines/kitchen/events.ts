@@ -33,12 +33,15 @@ export type BatchHappening =
   | { type: 'plate.runny' }
   | { type: 'plate.tooThick' }
   | { type: 'pot.loosened' }
+  | { type: 'jars.ready' } // hot, and boiled their minutes where they must be sterile
   | { type: 'jars.filled'; full: number; spare: number } // counted: really filled whole jars, and short or spare ones
   | { type: 'ping.heard' } // a lid popped down: welcome, proves nothing
   | { type: 'rest.over' } // the cook ends the rest after at least 12 hours
   | { type: 'seals.allHeld' }
   | { type: 'seals.failed'; count: number }
   | { type: 'jars.putAway' }
+  | { type: 'jars.emptied' } // back into the pot, to be heated and filled again into clean hot jars with new lids
+  | { type: 'jars.toFridge' } // this load will not go on the shelf
   | { type: 'batch.held' } // heat off, somebody at the door
   | { type: 'batch.resumed' }
   | { type: 'batch.stopped' };
@@ -64,15 +67,17 @@ export type BatchMessage =
   | { type: 'canner.jarBroke'; canner: CannerId }
   | { type: 'canner.gaveBack'; canner: CannerId; served: boolean; minutes: number }; // jars out; was the full time served unbroken?
 
-export type CannerMessage = {
-  type: 'load.offered'; // a batch has filled its jars and wants a place
-  batch: BatchId;
-  jars: number;
-  jarSize: JarSize;
-  /** Process minutes of the published row for this batch. */
-  minutes: number;
-  filledAt: number;
-};
+export type CannerMessage =
+  | {
+      type: 'load.offered'; // a batch has filled its jars and wants a place
+      batch: BatchId;
+      jars: number;
+      jarSize: JarSize;
+      /** Process minutes of the published row for this batch. */
+      minutes: number;
+      filledAt: number;
+    }
+  | { type: 'load.withdrawn'; batch: BatchId }; // the jars went cold, or go elsewhere
 
 /** Time passing, and coming back after time went by unseen. */
 export type ClockHappening =

@@ -1,0 +1,320 @@
+// The canner on its burner: filled, hot, loaded, at a full boil for the whole unbroken time,
+// standing, and unloaded.
+//
+// The clock starts when the cook says the water is at a full rolling boil with the jars in.
+// If the boil drops the clock is void: full boil again, full time again.
+
+import { assign, emit, enqueueActions, setup } from 'xstate';
+import type { Effect } from '../kitchen/effects.ts';
+import type { CannerEvent, CannerId } from '../kitchen/events.ts';
+import {
+  ASK_FULL_BOIL_AGAIN_MS,
+  checkEvery,
+  fullClock,
+  handBack,
+  isConfirmed,
+  isServed,
+  minutesForLoad,
+  sharesThatFit,
+  STAND_MS,
+  type CannerContext,
+} from './rules.ts';
+import * as words from './words.ts';
+
+export interface CannerInput {
+  id: CannerId;
+  jarsPerLoad: number;
+  preheatMinutes: number;
+  at: number;
+}
+
+export const cannerMachine = setup({
+  types: {
+    context: {} as CannerContext,
+    input: {} as CannerInput,
+    events: {} as CannerEvent,
+    emitted: {} as Effect,
+  },
+  guards: {
+    preheatTimePassed: ({ context, event }) =>
+      context.heatOnAt !== null && event.at >= context.heatOnAt + context.preheatMs,
+    hotJarsAreWaiting: ({ context, event }) => sharesThatFit(context, event.at).length > 0,
+    timeIsServed: ({ context, event }) => isServed(context, event.at),
+    timeIsServedAndSomebodyLooked: ({ context, event }) => isServed(context, event.at) && isConfirmed(context),
+    checkIsDue: ({ context, event }) => context.nextCheckAt !== null && event.at >= context.nextCheckAt,
+    questionIsDue: ({ context, event }) => context.nextCheckAt !== null && event.at >= context.nextCheckAt,
+    standIsOver: ({ context, event }) => event.at >= context.since + STAND_MS,
+    itKeptBoiling: ({ event }) => event.type === 'canner.waterAdded' && event.keptBoiling,
+  },
+  actions: {
+    noteTheTime: assign({ since: ({ event }) => event.at }),
+    noteHeatOn: assign({ heatOnAt: ({ event }) => event.at }),
+    noteHeatOff: assign({ heatOnAt: null }),
+    queueTheOffer: assign({
+      waiting: ({ context, event }) =>
+        event.type === 'load.offered'
+          ? [
+              ...context.waiting.filter((share) => share.batch !== event.batch),
+              { batch: event.batch, jars: event.jars, minutes: event.minutes, filledAt: event.filledAt },
+            ]
+          : context.waiting,
+    }),
+    forgetTheOffer: assign({
+      waiting: ({ context, event }) =>
+        event.type === 'load.withdrawn'
+          ? context.waiting.filter((share) => share.batch !== event.batch)
+          : context.waiting,
+    }),
+    takeTheJars: enqueueActions(({ context, event, enqueue }) => {
+      const load = sharesThatFit(context, event.at);
+      enqueue.assign({
+        load,
+        waiting: context.waiting.filter((share) => !load.includes(share)),
+        voids: [],
+        brokenJars: 0,
+        clock: null,
+        nextCheckAt: event.at + ASK_FULL_BOIL_AGAIN_MS,
+      });
+      for (const share of load) {
+        enqueue.emit({
+          type: 'pass',
+          to: share.batch,
+          message: { type: 'canner.took', canner: context.id, minutes: minutesForLoad(load) },
+        });
+      }
+    }),
+    startTheClock: assign(({ context, event }) => {
+      const clock = fullClock(context.load, event.at);
+      return { clock, nextCheckAt: event.at + checkEvery(clock), lastAskedAt: null, lastConfirmedAt: null };
+    }),
+    voidTheClock: assign(({ context, event }) => ({
+      clock: null,
+      nextCheckAt: event.at + ASK_FULL_BOIL_AGAIN_MS,
+      lastAskedAt: null,
+      lastConfirmedAt: null,
+      voids: context.clock
+        ? [...context.voids, { from: context.clock.from, to: Math.max(context.clock.from, event.at) }]
+        : context.voids,
+    })),
+    noteTheQuestion: assign(({ context, event }) => ({
+      lastAskedAt: event.at,
+      nextCheckAt: context.clock ? event.at + checkEvery(context.clock) : event.at + ASK_FULL_BOIL_AGAIN_MS,
+    })),
+    noteItHolds: assign({ lastConfirmedAt: ({ event }) => event.at }),
+    /** Nobody watched: whatever was confirmed before does not cover the time away. */
+    noteNobodyWatched: assign({ lastAskedAt: ({ event }) => event.at }),
+    noteWaterLow: assign({ waterLow: true }),
+    noteWaterAdded: assign({ waterLow: false }),
+    countTheBrokenJar: enqueueActions(({ context, enqueue }) => {
+      enqueue.assign({ brokenJars: context.brokenJars + 1 });
+      for (const share of context.load) {
+        enqueue.emit({ type: 'pass', to: share.batch, message: { type: 'canner.jarBroke', canner: context.id } });
+      }
+    }),
+    giveBackServed: enqueueActions(({ context, enqueue }) => {
+      for (const effect of handBack(context, true)) enqueue.emit(effect);
+      enqueue.assign({ load: [], loadsServed: context.loadsServed + 1, waterLow: false });
+    }),
+    giveBackUnserved: enqueueActions(({ context, enqueue }) => {
+      for (const effect of handBack(context, false)) enqueue.emit(effect);
+      enqueue.assign({ load: [], clock: null, nextCheckAt: null, waterLow: false });
+    }),
+    forgetTheRun: assign({ clock: null, nextCheckAt: null, lastAskedAt: null, lastConfirmedAt: null }),
+
+    sayFillIt: emit(({ context }) => words.fillIt(context)),
+    sayHeating: emit(({ context }) => words.heating(context)),
+    askIfHot: emit(({ context }) => words.askIfHot(context)),
+    sayHot: emit(({ context }) => words.hot(context)),
+    sayLoadNow: emit(({ context }) => words.loadNow(context)),
+    sayBringToFullBoil: emit(({ context }) => words.bringToFullBoil(context)),
+    askIfFullBoil: emit(({ context }) => words.askIfFullBoil(context)),
+    sayClockStarted: emit(({ context }) => words.clockStarted(context)),
+    soundClockStarted: emit(({ context }) => words.soundFor(context, 'clock-start')),
+    askIfItHolds: emit(({ context, event }) => words.askIfItHolds(context, event.at)),
+    sayItHolds: emit(({ context, event }) => words.itHolds(context, event.at)),
+    sayClockVoid: emit(({ context }) => words.clockVoid(context)),
+    soundClockVoid: emit(({ context }) => words.soundFor(context, 'clock-void')),
+    sayServed: emit(({ context }) => words.served(context)),
+    soundTimeUp: emit(({ context }) => words.soundFor(context, 'time-up')),
+    askPlainly: emit(({ context, event }) => words.askPlainly(context, event.at)),
+    sayLiftOut: emit(({ context }) => words.liftOut(context)),
+    sayAddWater: emit(({ context }) => words.addWater(context)),
+    sayWaterIn: emit(({ context }) => words.waterIn(context)),
+    sayJarBroke: emit(({ context }) => words.jarBroke(context)),
+    sayWhileAway: emit(({ context, event }) => words.whileAway(context, event)),
+  },
+}).createMachine({
+  id: 'canner',
+  context: ({ input }) => ({
+    id: input.id,
+    jarsPerLoad: input.jarsPerLoad,
+    preheatMs: input.preheatMinutes * 60_000,
+    since: input.at,
+    heatOnAt: null,
+    waiting: [],
+    load: [],
+    clock: null,
+    voids: [],
+    nextCheckAt: null,
+    lastAskedAt: null,
+    lastConfirmedAt: null,
+    waterLow: false,
+    brokenJars: 0,
+    loadsServed: 0,
+  }),
+  initial: 'empty',
+  on: {
+    'load.offered': { actions: 'queueTheOffer' },
+    'load.withdrawn': { actions: 'forgetTheOffer' },
+  },
+  states: {
+    empty: {
+      description: 'No water in it yet.',
+      entry: 'sayFillIt',
+      on: {
+        'canner.filled': { target: 'filled', actions: 'noteTheTime' },
+        'canner.heatOn': { target: 'heating', actions: ['noteTheTime', 'noteHeatOn', 'sayHeating'] },
+      },
+    },
+
+    filled: {
+      on: {
+        'canner.heatOn': { target: 'heating', actions: ['noteTheTime', 'noteHeatOn', 'sayHeating'] },
+      },
+    },
+
+    heating: {
+      on: {
+        'canner.hot': { target: 'hot', actions: ['noteTheTime', 'sayHot'] },
+        'canner.off': { target: 'filled', actions: ['noteTheTime', 'noteHeatOff'] },
+        tick: { guard: 'preheatTimePassed', target: 'probablyHot', actions: 'askIfHot' },
+        'kitchen.returned': { guard: 'preheatTimePassed', target: 'probablyHot', actions: 'askIfHot' },
+      },
+    },
+
+    probablyHot: {
+      description: 'By the clock it should simmer; only the cook can say that it does.',
+      on: {
+        'canner.hot': { target: 'hot', actions: ['noteTheTime', 'sayHot'] },
+        'canner.off': { target: 'filled', actions: ['noteTheTime', 'noteHeatOff'] },
+      },
+    },
+
+    hot: {
+      description: 'Simmering and waiting. Hot jars into hot water: a cold one would break.',
+      on: {
+        'load.offered': { actions: ['queueTheOffer', 'sayLoadNow'] },
+        'jars.in': {
+          guard: 'hotJarsAreWaiting',
+          target: 'loaded',
+          actions: ['noteTheTime', 'takeTheJars', 'sayBringToFullBoil'],
+        },
+        'canner.off': { target: 'filled', actions: ['noteTheTime', 'noteHeatOff'] },
+      },
+    },
+
+    loaded: {
+      initial: 'comingToFullBoil',
+      on: {
+        'jar.broke': { actions: ['countTheBrokenJar', 'sayJarBroke'] },
+        'jars.out': { target: 'hot', actions: ['noteTheTime', 'giveBackUnserved'] },
+      },
+      states: {
+        comingToFullBoil: {
+          on: {
+            'canner.fullBoil': {
+              target: 'fullBoil',
+              actions: ['noteTheTime', 'startTheClock', 'soundClockStarted', 'sayClockStarted'],
+            },
+            tick: { guard: 'questionIsDue', actions: ['noteTheQuestion', 'askIfFullBoil'] },
+            'kitchen.returned': { actions: ['noteTheQuestion', 'askIfFullBoil'] },
+          },
+        },
+
+        fullBoil: {
+          description: 'The clock runs. It counts only if the boil never drops.',
+          on: {
+            'canner.boilDropped': {
+              target: 'boilLost',
+              actions: ['noteTheTime', 'voidTheClock', 'soundClockVoid', 'sayClockVoid'],
+            },
+            'canner.boilHolds': { actions: ['noteItHolds', 'sayItHolds'] },
+            'canner.waterLow': { actions: ['noteWaterLow', 'sayAddWater'] },
+            'canner.waterAdded': [
+              { guard: 'itKeptBoiling', actions: ['noteWaterAdded', 'sayWaterIn'] },
+              {
+                target: 'boilLost',
+                actions: ['noteTheTime', 'noteWaterAdded', 'voidTheClock', 'soundClockVoid', 'sayClockVoid'],
+              },
+            ],
+            tick: [
+              {
+                guard: 'timeIsServedAndSomebodyLooked',
+                target: '#canner.standing',
+                actions: ['noteTheTime', 'soundTimeUp', 'sayServed'],
+              },
+              { guard: 'timeIsServed', target: 'unsureOfTheBoil', actions: ['noteTheQuestion', 'askPlainly'] },
+              { guard: 'checkIsDue', actions: ['noteTheQuestion', 'askIfItHolds'] },
+            ],
+            'kitchen.returned': [
+              {
+                guard: 'timeIsServed',
+                target: 'unsureOfTheBoil',
+                actions: ['noteNobodyWatched', 'sayWhileAway', 'askPlainly'],
+              },
+              { actions: ['noteTheQuestion', 'sayWhileAway'] },
+            ],
+          },
+        },
+
+        boilLost: {
+          description: 'The clock is void. Back to a full boil, then the full time again.',
+          on: {
+            'canner.fullBoil': {
+              target: 'fullBoil',
+              actions: ['noteTheTime', 'startTheClock', 'soundClockStarted', 'sayClockStarted'],
+            },
+            'canner.waterLow': { actions: ['noteWaterLow', 'sayAddWater'] },
+            'canner.waterAdded': { actions: ['noteWaterAdded', 'sayBringToFullBoil'] },
+            tick: { guard: 'questionIsDue', actions: ['noteTheQuestion', 'askIfFullBoil'] },
+            'kitchen.returned': { actions: ['noteTheQuestion', 'askIfFullBoil'] },
+          },
+        },
+
+        unsureOfTheBoil: {
+          description: 'The time is up but nobody said the boil held. Asked plainly; a no voids the clock.',
+          on: {
+            'canner.boilHolds': {
+              target: '#canner.standing',
+              actions: ['noteTheTime', 'noteItHolds', 'soundTimeUp', 'sayServed'],
+            },
+            'canner.boilDropped': {
+              target: 'boilLost',
+              actions: ['noteTheTime', 'voidTheClock', 'soundClockVoid', 'sayClockVoid'],
+            },
+            tick: { guard: 'checkIsDue', actions: ['noteTheQuestion', 'askPlainly'] },
+            'kitchen.returned': { actions: ['noteTheQuestion', 'askPlainly'] },
+          },
+        },
+      },
+    },
+
+    standing: {
+      description: 'Heat off, lid off, five minutes before the jars are lifted.',
+      on: {
+        'jar.broke': { actions: ['countTheBrokenJar', 'sayJarBroke'] },
+        'jars.out': { target: 'hot', actions: ['noteTheTime', 'giveBackServed', 'forgetTheRun'] },
+        tick: { guard: 'standIsOver', target: 'ready', actions: ['noteTheTime', 'sayLiftOut'] },
+        'kitchen.returned': { guard: 'standIsOver', target: 'ready', actions: ['noteTheTime', 'sayLiftOut'] },
+      },
+    },
+
+    ready: {
+      description: 'Lift the jars straight up, an inch apart on a towel, out of the draught.',
+      on: {
+        'jar.broke': { actions: ['countTheBrokenJar', 'sayJarBroke'] },
+        'jars.out': { target: 'hot', actions: ['noteTheTime', 'giveBackServed', 'forgetTheRun'] },
+      },
+    },
+  },
+});

@@ -1,12 +1,84 @@
-// How the page is built and the tests are run.
+// How the page is built, made to work offline, and tested.
 
+import { writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
+import type { Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
+import { sourcesFingerprint, STAMP } from './src/serve/fresh.mjs';
+
+const root = import.meta.dirname;
+const MIB = 2 ** 20;
+
+/** Leaves in the built page what it was built from, so that `npm start` knows when to build again. */
+function rememberSources(): Plugin {
+  return {
+    name: 'remember-sources',
+    apply: 'build',
+    async closeBundle() {
+      await writeFile(join(root, 'dist', STAMP), sourcesFingerprint(root));
+    },
+  };
+}
+
+const offline = VitePWA({
+  registerType: 'prompt', // a new version never takes over a kitchen in the middle of a batch
+  injectRegister: 'script-defer',
+  manifest: {
+    name: 'Stovehand',
+    short_name: 'Stovehand',
+    description: 'Hands-free help with putting up fruit: it says what to do, listens, and keeps the clocks.',
+    display: 'standalone',
+    start_url: '/',
+    background_color: '#14100e',
+    theme_color: '#14100e',
+    icons: [
+      { src: '/icon.svg', sizes: 'any', type: 'image/svg+xml' },
+      { src: '/icon-192.png', sizes: '192x192', type: 'image/png' },
+      { src: '/icon-512.png', sizes: '512x512', type: 'image/png' },
+      { src: '/icon-512-maskable.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    ],
+  },
+  workbox: {
+    // Everything: the ear, the mouth and every sound must be there when the network is not.
+    globPatterns: ['**/*'],
+    globIgnores: ['sw.js', 'workbox-*.js', '**/*.map'],
+    maximumFileSizeToCacheInBytes: 64 * MIB,
+    navigateFallback: '/index.html',
+    cleanupOutdatedCaches: true,
+    clientsClaim: true,
+  },
+});
 
 export default defineConfig({
   root: 'src',
-  plugins: [react()],
+  plugins: [react(), offline, rememberSources()],
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022' },
   worker: { format: 'es' },
-  test: { root: '.', include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'] },
+  test: {
+    root,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+          exclude: ['tests/browser/**'],
+          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          benchmark: { include: [] },
+          fileParallelism: false, // one kitchen at a time: real time, real sound
+          testTimeout: 300_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
 });

@@ -1,0 +1,94 @@
+// Which sentences can be said now: the phrase book of a language, opened at the commands that are open.
+
+import { consequenceOf, type CommandId, type Slots } from '../../machines/dialogue/commands.ts';
+import type { OpenPhrase } from '../kitchen/ports.ts';
+import { expand, hasGap, type Filling, type Pattern } from './pattern.ts';
+
+export interface OpenCommand {
+  command: CommandId;
+  /** Two batches could mean it and the cook must say which: only sentences that name the fruit. */
+  fruitNeeded?: boolean;
+  /** The fruits it can be said of now; all fruits in hand where it is left out. */
+  fruits?: readonly string[];
+}
+
+export interface Interval {
+  low: number;
+  high: number;
+}
+
+/** Keeps the numbers few, for the ear's speed grows with the number of sentences. An empty interval closes a reading. */
+export interface NumberBounds {
+  /** The most jars anybody could count now. */
+  jars: number;
+  massKg: Interval;
+  depthM: Interval;
+  tempC: Interval;
+  units: 'us' | 'metric';
+}
+
+export interface PhraseLanguage {
+  patterns: Record<CommandId, readonly Pattern[]>;
+  gaps(
+    name: string,
+    noun: string | undefined,
+    fruits: readonly string[],
+    bounds: NumberBounds,
+  ): readonly Filling[];
+}
+
+// Where the kitchen gives no narrower ones: a batch of two to six pounds in a pot filled to five inches.
+const defaultBounds: NumberBounds = {
+  jars: 30,
+  massKg: { low: 0.9, high: 2.73 },
+  depthM: { low: 0.006, high: 0.128 },
+  tempC: { low: 99, high: 106 },
+  units: 'us',
+};
+
+export interface PhraseBook {
+  /** Every sentence of the book. Where commands share a sentence the one that costs most keeps it. */
+  allPhrases(fruits: readonly string[], bounds?: Partial<NumberBounds>): OpenPhrase[];
+  /** The sentences of the open commands; each sentence once. */
+  openPhrases(
+    open: readonly OpenCommand[],
+    fruits: readonly string[],
+    bounds?: Partial<NumberBounds>,
+  ): OpenPhrase[];
+}
+
+export function createPhraseBook(language: PhraseLanguage): PhraseBook {
+  function phrasesOf(open: OpenCommand, fruits: readonly string[], bounds: NumberBounds): OpenPhrase[] {
+    const named = open.fruits ?? fruits;
+    return language.patterns[open.command]
+      .filter((pattern) => open.fruitNeeded !== true || hasGap(pattern, 'f'))
+      .flatMap((pattern) => expand(pattern, (name, noun) => language.gaps(name, noun, named, bounds)))
+      .map(({ words, slots }: { words: string; slots: Slots }) => ({ command: open.command, slots, words }));
+  }
+
+  const openPhrases: PhraseBook['openPhrases'] = (open, fruits, bounds = {}) => {
+    const within = { ...defaultBounds, ...bounds };
+    const bySentence = new Map<string, OpenPhrase>();
+    for (const command of [...open].sort(byConsequence))
+      for (const phrase of phrasesOf(command, fruits, within))
+        if (!bySentence.has(phrase.words)) bySentence.set(phrase.words, phrase);
+    return [...bySentence.values()];
+  };
+
+  return {
+    openPhrases,
+    allPhrases: (fruits, bounds) =>
+      openPhrases(
+        (Object.keys(language.patterns) as CommandId[]).map((command) => ({ command })),
+        fruits,
+        bounds,
+      ),
+  };
+}
+
+const cost = { safety: 0, step: 1, ask: 2 } as const;
+
+// A shared sentence is kept by the command that needs the surest ear, so that sharing never lowers the bar.
+function byConsequence(a: OpenCommand, b: OpenCommand): number {
+  return cost[consequenceOf(a.command)] - cost[consequenceOf(b.command)];
+}

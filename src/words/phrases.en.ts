@@ -1,0 +1,138 @@
+// The many ways a cook says each command, in English.
+//
+// Chosen to sound apart: a wrong "full boil" costs a jar its safety. So there is no "it is still
+// boiling" beside "it stopped boiling", no "boil lost" beside "rolling boil", no "that is right" without
+// its "yes"; and "not at a full boil yet" is in the book, or the ear would hear its last four words.
+
+import type { CommandId } from '../../machines/dialogue/commands.ts';
+import { counted, numberWords } from './numbers.en.ts';
+import type { Filling, Pattern } from './pattern.ts';
+import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
+import { depths, temperatures, weights } from './readings.en.ts';
+import { englishTerms, type Term } from './terms.en.ts';
+
+const fullBoil: Pattern[] = [
+  '(rolling|full|full rolling) boil',
+  "(it is|it's) at a (rolling|full|full rolling) boil",
+  "(it is|it's) boiling hard",
+  'we have a (rolling|full|full rolling) boil',
+];
+const notBoiling: Pattern[] = [
+  "(it is|it's) not boiling",
+  "(it is|it's) not at a (rolling|full|full rolling) boil",
+];
+
+// One command a line, like a table, however wide.
+// prettier-ignore
+const patterns: Record<CommandId, readonly Pattern[]> = {
+  // The batch, in the order of the work.
+  'setup.ready': ['everything is ready', 'all set', 'all is ready', 'setup is done', 'i have everything', 'everything is laid out'],
+  'mash.done': ['(the fruit is|it is) (mashed|crushed)', 'the mash is done', 'i mashed it', 'the {f} is mashed', 'everything is in the pot'],
+  'heat.on': ['[the] heat is on', '[the] heat is on (under|for) the {f}', '[the] burner is on', 'i turned on the heat', "(it is|it's) on the stove"],
+  'heat.off': ['[the] heat is off', '[the] heat is off (under|for) the {f}', '[the] burner is off', 'i turned off the heat', "(it is|it's) off the stove"],
+  'pot.rollingBoil': [...fullBoil, 'the (pot|{f}) is at a (rolling|full|full rolling) boil', 'i can not stir it down', 'the (pot|{f}) is boiling hard'],
+  'pot.stirred': ['i stirred [it]', 'i stirred the (pot|{f})', 'stirring is done', 'just stirred'],
+  'pot.thick': ["(it is|it's) thick enough", 'thick enough', 'the {f} is thick enough', 'it mounds on the spoon', 'the {f} is at its weight'],
+  'pot.tooThick': ["[it is|it's] too thick", 'the {f} is too thick', "(it is|it's) much too stiff"],
+  'pot.caught': ["(it is|it's) (scorching|burning)", 'it caught on the bottom', 'the {f} is (scorching|burning)', "(it is|it's) sticking to the bottom", 'it scorched', 'something burned'],
+  'pot.changed': ['i changed pots', "(it is|it's) in a clean pot", 'moved to a clean pot', 'the {f} is in a clean pot'],
+  'reading.taken': ['it weighs {weight}', 'depth {depth}', 'temperature {temp}'],
+  'minutes.added': ['add {minutes:minute}', '{thirty:more minute}', 'add {few:minute} to the {f}'],
+  'skim.done': ['[the] foam is off', 'i skimmed it', 'skimming is done', 'the {f} is skimmed'],
+  'strain.done': ['i strained it', 'straining is done', "(it is|it's) strained", 'the {f} is strained', "(it is|it's) through the (mill|sieve)", 'the seeds are out'],
+  'strain.skipped': ['skip the straining', 'no straining today', 'leave the skins in', 'leave the seeds in'],
+  'blend.done': ["(it is|it's) (smooth|blended)", 'i blended it', 'blending is done', 'the {f} is (smooth|blended)'],
+  'blend.skipped': ['skip the blending', 'no blending today', 'leave it chunky'],
+  'plate.cold': ['the plate is cold', 'the plate is ready', 'i have a cold plate'],
+  'plate.spooned': ['a spoonful is on the plate', "(it is|it's) on the plate", 'the {f} is on the plate', 'i put it on the plate'],
+  'plate.held': ['[the] plate test passed', 'it (holds|held) [its shape]', 'the {f} holds its shape', 'the {f} passed the plate test', 'it passed the plate test', 'the line stays open', 'it wrinkles', "(it is|it's) thick enough", 'thick enough', 'the {f} is thick enough'],
+  'plate.runny': ["[it is|it's] [still|too] runny", 'the {f} is [still|too] runny', "[it is|it's] [still] too thin", 'it (does|did) not hold', '[the] plate test failed', 'it runs together', 'the line closed'],
+  'plate.tooThick': ["[it is|it's] too thick", 'the {f} is too thick', "(it is|it's) much too stiff"],
+  'pot.loosened': ['i loosened it', "(it is|it's) looser now", 'i thinned it', 'the {f} is loosened'],
+  'jars.ready': ['the jars are ready', 'the jars are hot and ready', 'the jars are sterile', 'the jars have boiled their minutes'],
+  'jars.filled': ['{jars:jar} filled', 'i filled {jars:jar}', '{jars:jar} of {f}', ['{jars:jar} and a small one', { spare: 1 }], ['{jars:jar} filled and a small one', { spare: 1 }]],
+  'ping.heard': ['i heard a ping', 'a (lid|jar) (popped|pinged)', 'that was a ping', 'a lid went down'],
+  'rest.over': ['the rest is over', 'the rest is done', 'the jars have rested', 'the jars have cooled down'],
+  'seals.allHeld': ['all [the] jars sealed', 'all [the] jars are sealed', 'every jar sealed', 'every jar is sealed', 'every lid is down', 'all the {f} jars sealed', 'they all sealed'],
+  'seals.failed': ['{jars} did not seal', '{jars:jar} did not seal', '{jars:lid} did not seal', ['not all [the] jars sealed', {}], ['not every jar sealed', {}], ['only {some:jar} sealed', {}], ['{some:jar} sealed', {}]],
+  'jars.putAway': ['[the] jars are put away', 'everything is put away', 'they are on the shelf', 'all labelled and put away', 'the {f} is put away'],
+  'jars.emptied': ['back into the pot', 'i emptied the jars', 'the {f} is back in the pot', 'start the filling again'],
+  'jars.toFridge': ['put them in the fridge', 'they go in the fridge', 'the {f} goes in the fridge', 'keep this load in the fridge'],
+  'batch.held': ['hold everything', 'hold the (batch|{f})', 'pause everything', 'pause the {f}', 'someone is at the door', 'i have to leave the kitchen'],
+  'batch.resumed': ['carry on', 'i am back', 'resume the (batch|{f})', 'carry on with the {f}'],
+  'batch.stopped': ['give up on (this|the {f}) batch', 'abandon (this|the {f}) batch', 'throw (this batch|the {f}) away'],
+
+  // The canner.
+  'canner.filled': ['the canner is filled', 'the canner is half full', 'the water is in the canner', 'the rack is in'],
+  'canner.heatOn': ['[the] heat is on', '[the] burner is on', 'i turned on the heat', '[the] heat is on under the canner', 'the canner is (on|heating)'],
+  'canner.hot': ['the canner is hot', 'the canner is ready', 'the canner is simmering', 'the water is hot'],
+  'jars.in': ['[the] jars are in', 'all [the] jars are in', 'the jars are in the (canner|water)', 'the {f} jars are in', 'the jars are covered'],
+  'canner.fullBoil': [...fullBoil, 'the (canner|water) is at a (rolling|full|full rolling) boil', 'the (canner|water) is boiling hard'],
+  'canner.boilDropped': ['the boil [has] (dropped|stopped)', 'it stopped boiling', 'it went off the boil', 'the (water|canner) stopped boiling', 'no longer boiling', ...notBoiling],
+  'canner.boilHolds': [...fullBoil, 'still at a (rolling|full|full rolling) boil', "(it is|it's) still at a (rolling|full|full rolling) boil", 'a full boil all along', 'the full boil is holding'],
+  'canner.waterLow': ['[the] water is [getting] low', 'the canner is low on water', 'the jars are not covered', 'i can see the lids'],
+  'canner.waterAdded': ['i added [boiling] water', 'i topped up the water', 'i topped up the canner', ['i added water and it kept boiling', { keptBoiling: true }], ['i added water and the boil dropped', { keptBoiling: false }]],
+  'jar.broke': ['a jar (broke|cracked|burst)', 'one jar broke', 'i have a broken jar'],
+  'jars.out': ['[the] jars are out', 'all [the] jars are out', 'the {f} jars are out', 'i took the jars out', 'the jars are on the towel'],
+  'canner.off': ['[the] heat is off', '[the] burner is off', 'i turned off the heat', '[the] heat is off under the canner', 'the canner is off', 'i turned off the canner'],
+
+  // The assistant itself.
+  next: ['next', 'next step', 'next one please', 'done', "(that is|that's) done", "(i am|i'm) done", 'ready for the next step', '[the] {f} is done', 'done with the {f}'],
+  yes: ['yes', 'yes [that is|it is|it does|they are|i am] right', 'yes (that is|it is|it does|it did)', 'yes please', 'correct', 'yes i am sure'],
+  no: ['no', 'no [that is|it is] wrong', 'no (it is|it does|it did) not', 'that is wrong', "that's wrong", 'no thank you', '[no] not yet', 'not at a (rolling|full|full rolling) boil [yet]', "(it is|it's) not (boiling|at a (rolling|full|full rolling) boil) yet", ...notBoiling],
+  'go.back': ['go back', 'go back one step', 'undo that', 'take that back', 'that was a mistake', 'i did not say that'],
+  repeat: ['say that again', 'repeat that', 'repeat', 'tell me again', 'what did you say', 'say it again please'],
+  'how.long': ['how long', 'how much time is left', 'how much longer', 'how long is left', 'how many minutes are left', 'how (long|much longer|much time is left) for the {f}', 'when will it be done', 'when will the {f} be done'],
+  'what.next': ['what is next', "what's next", 'what do i do now', 'what comes next', 'what should i do', 'what is next for the {f}'],
+  status: ['status', 'status of all batches', 'status report', 'where are we', 'how is everything', 'which batch [is this]', 'how is the {f}', 'status of the {f}'],
+  help: ['help', 'help me', 'what can i say', 'what can you do', 'i need help'],
+  why: ['why', 'why is that', 'tell me why', 'tell me more', 'why should i do that'],
+  'what.is': ['what is {term}'],
+  hush: ['hush', 'hush now', 'stop talking', 'be quiet', 'quiet please', 'please stop talking'],
+  'switch.batch': ['switch to [the] {f}', 'start the {f} [batch]', '[the] {f} next', '[the] {f}', ['the canner', { fruit: 'canner' }], ['switch to the canner', { fruit: 'canner' }]],
+};
+
+// Every minute to thirty, then by fives: nobody adds forty-three minutes to a simmer.
+const minutes = [...upTo(30), 35, 40, 45, 50, 55, 60, 70, 75, 80, 90];
+
+const english: PhraseLanguage = {
+  patterns,
+  gaps(name, noun, fruits, bounds) {
+    switch (name) {
+      case 'f':
+        return fruits.map((fruit) => ({ words: fruit.toLowerCase(), slots: { fruit } }));
+      case 'minutes':
+        return minutes.map((n) => numbered(n, noun));
+      case 'thirty':
+        return upTo(30).map((n) => numbered(n, noun));
+      case 'few':
+        return [1, 2, 3, 4, 5, 10, 15, 20].map((n) => numbered(n, noun));
+      case 'jars':
+        return upTo(bounds.jars).map((n) => numbered(n, noun));
+      case 'some': // a number that means nothing certain: "four jars sealed" must never pass for "all"
+        return upTo(bounds.jars).map((n) => ({ ...numbered(n, noun), slots: {} }));
+      case 'term':
+        return (Object.entries(englishTerms) as [Term, readonly string[]][]).flatMap(([term, forms]) =>
+          forms.map((words) => ({ words, slots: { term } })),
+        );
+      case 'weight':
+        return weights(bounds);
+      case 'depth':
+        return depths(bounds);
+      case 'temp':
+        return temperatures(bounds);
+      default:
+        throw new Error(`The English phrase book knows no gap {${name}}.`);
+    }
+  },
+};
+
+function upTo(most: number): number[] {
+  return Array.from({ length: most }, (_, i) => i + 1);
+}
+
+function numbered(n: number, noun: string | undefined): Filling {
+  return { words: noun === undefined ? numberWords(n) : counted(n, noun), slots: { n } };
+}
+
+export const { allPhrases, openPhrases } = createPhraseBook(english);

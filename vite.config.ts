@@ -1,7 +1,5 @@
 // How the page is built, made to work offline, and tested.
 
-import { writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -13,11 +11,15 @@ const MIB = 2 ** 20;
 
 /** Leaves in the built page what it was built from, so that `npm start` knows when to build again. */
 function rememberSources(): Plugin {
+  let source = '';
   return {
     name: 'remember-sources',
     apply: 'build',
-    async closeBundle() {
-      await writeFile(join(root, 'dist', STAMP), sourcesFingerprint(root));
+    buildStart() {
+      source = sourcesFingerprint(root); // before anything is read: a source saved meanwhile counts as newer
+    },
+    generateBundle() {
+      this.emitFile({ type: 'asset', fileName: STAMP, source });
     },
   };
 }
@@ -55,6 +57,8 @@ export default defineConfig({
   root: 'src',
   plugins: [react(), offline, rememberSources()],
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022' },
+  // The recogniser's package pulls this polyfill into its worker, where it breaks; every browser we serve has the real one.
+  resolve: { alias: { 'blob-polyfill': `${root}/src/voice/nativeBlob.ts` } },
   worker: { format: 'es' },
   test: {
     root,

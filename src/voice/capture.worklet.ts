@@ -1,0 +1,35 @@
+// The microphone's sound, cut into the 10 ms frames the ear takes, on the audio thread.
+
+import { SUPPRESSOR_FRAME } from './frames.ts';
+
+declare const registerProcessor: (name: string, processor: unknown) => void;
+declare class AudioWorkletProcessor {
+  readonly port: MessagePort;
+}
+
+class Capture extends AudioWorkletProcessor {
+  #frame = new Float32Array(SUPPRESSOR_FRAME);
+  #filled = 0;
+  #sound: MessagePort | null = null;
+
+  constructor() {
+    super();
+    this.port.onmessage = ({ data }: MessageEvent<MessagePort>) => (this.#sound = data);
+  }
+
+  process([input]: Float32Array[][]): boolean {
+    for (const sample of input?.[0] ?? []) {
+      this.#frame[this.#filled++] = sample;
+      if (this.#filled === SUPPRESSOR_FRAME) this.#send();
+    }
+    return true;
+  }
+
+  #send(): void {
+    this.#sound?.postMessage(this.#frame, [this.#frame.buffer]);
+    this.#frame = new Float32Array(SUPPRESSOR_FRAME);
+    this.#filled = 0;
+  }
+}
+
+registerProcessor('capture', Capture);

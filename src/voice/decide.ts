@@ -1,0 +1,54 @@
+// How sure is sure enough: from what the recognisers read to a hearing, by what a mistake would cost.
+
+import { consequenceOf, type Consequence } from '../../machines/dialogue/commands.ts';
+import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
+import { confidenceOf } from './confidence.ts';
+import type { Reading } from './recogniser.ts';
+
+/** At `heard` and above it is acted on; at `unsure` and above it is asked back; below, nothing was said to the page. */
+export interface Bar {
+  heard: number;
+  unsure: number;
+}
+
+/**
+ * Set on the tuning half of the corpus with `npm run bench:voice`: a wrong step can be undone, a wrong answer
+ * costs a sentence, a wrong "full boil" a jar's safety.
+ */
+export const BARS: Record<Consequence, Bar> = {
+  ask: { heard: 0.5, unsure: 0.35 },
+  step: { heard: 0.6, unsure: 0.35 },
+  safety: { heard: 0.75, unsure: 0.4 },
+};
+
+/** The sentences open now, by their words. Where two commands share a sentence the first given wins. */
+export type OpenBook = ReadonlyMap<string, OpenPhrase>;
+
+export function openBook(phrases: readonly OpenPhrase[]): OpenBook {
+  const book = new Map<string, OpenPhrase>();
+  for (const phrase of phrases) if (!book.has(phrase.words)) book.set(phrase.words, phrase);
+  return book;
+}
+
+/** The same clip as it came and with the noise taken out, each read by the same recogniser. */
+export interface Readings {
+  raw: Reading;
+  clean: Reading;
+}
+
+export function decide(readings: Readings, book: OpenBook, ms: number): Hearing {
+  const { raw, clean } = readings;
+  const best = raw.fit > clean.fit ? raw : clean;
+  const phrase = best.words === null ? undefined : book.get(best.words);
+  if (!phrase) return { kind: 'nothing', ms };
+  const confidence = confidenceOf(readings, (words) => meaningOf(book.get(words)));
+  const { words, command, slots } = phrase;
+  const bar = BARS[consequenceOf(command)];
+  if (confidence < bar.unsure) return { kind: 'nothing', ms };
+  const kind = confidence >= bar.heard ? 'heard' : 'unsure';
+  return { kind, words, understood: { command, slots }, confidence, ms };
+}
+
+function meaningOf(phrase: OpenPhrase | undefined): string {
+  return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
+}

@@ -1,0 +1,134 @@
+// The ear as the kitchen knows it: asks for the microphone, starts the worker, passes on what it hears.
+
+import type { Ear, EarState, Hearing, OpenPhrase } from '../kitchen/ports.ts';
+import captureUrl from './capture.worklet.ts?worker&url';
+import { CAPTURE_RATE_HZ } from './frames.ts';
+import type { FromWorker, ToWorker } from './messages.ts';
+import { whyNoMicrophone } from './microphone.ts';
+
+/** The browser's own noise suppression is off: ours, before the recogniser and not before the detector, measured better. */
+const MICROPHONE: MediaTrackConstraints = {
+  echoCancellation: true,
+  noiseSuppression: false,
+  autoGainControl: true,
+  channelCount: 1,
+};
+
+export function createEar(): Ear {
+  return new PageEar();
+}
+
+class PageEar implements Ear {
+  readonly #hearings = new Set<(hearing: Hearing) => void>();
+  readonly #states = new Set<(state: EarState) => void>();
+  #state: EarState = { kind: 'off', says: 'The microphone is off.' };
+  #worker: Worker | null = null;
+  #stream: MediaStream | null = null;
+  #context: AudioContext | null = null;
+  #phrases: readonly OpenPhrase[] = [];
+  #speaking = false;
+
+  async start(): Promise<void> {
+    if (this.#worker) return;
+    this.#become({ kind: 'loading', fraction: 0 });
+    const sound = new MessageChannel();
+    this.#worker = this.#openWorker();
+    try {
+      this.#stream = await navigator.mediaDevices.getUserMedia({ audio: MICROPHONE });
+      await this.#capture(this.#stream, sound.port1);
+      this.#tell({ kind: 'start', sound: sound.port2 }, [sound.port2]);
+    } catch (error) {
+      this.#end({ kind: 'refused', says: whyNoMicrophone(error) });
+    }
+  }
+
+  stop(): void {
+    this.#end({ kind: 'off', says: 'The microphone is off.' });
+  }
+
+  expect(phrases: readonly OpenPhrase[]): void {
+    this.#phrases = phrases;
+    this.#tell({ kind: 'expect', phrases });
+  }
+
+  mask(speaking: boolean): void {
+    this.#speaking = speaking;
+    this.#tell({ kind: 'mask', speaking });
+  }
+
+  onHearing(listener: (hearing: Hearing) => void): () => void {
+    this.#hearings.add(listener);
+    return () => this.#hearings.delete(listener);
+  }
+
+  onState(listener: (state: EarState) => void): () => void {
+    this.#states.add(listener);
+    listener(this.#state);
+    return () => this.#states.delete(listener);
+  }
+
+  #openWorker(): Worker {
+    const worker = new Worker(new URL('./ear.worker.ts', import.meta.url), { type: 'module', name: 'ear' });
+    worker.onmessage = ({ data }: MessageEvent<FromWorker>) => this.#take(data);
+    worker.onerror = ({ message }) =>
+      this.#end({
+        kind: 'refused',
+        says: `Listening stopped working (${message}). Use the buttons or the keys, or reload the page to try again.`,
+      });
+    return worker;
+  }
+
+  async #capture(stream: MediaStream, sound: MessagePort): Promise<void> {
+    const context = new AudioContext({ sampleRate: CAPTURE_RATE_HZ });
+    this.#context = context;
+    await context.audioWorklet.addModule(captureUrl);
+    const capture = new AudioWorkletNode(context, 'capture', { numberOfOutputs: 0 });
+    capture.port.postMessage(sound, [sound]);
+    context.createMediaStreamSource(stream).connect(capture);
+    await context.resume();
+    stream.getAudioTracks()[0]?.addEventListener('ended', () =>
+      this.#end({
+        kind: 'refused',
+        says: 'The microphone went away. Plug it in or allow it again, then start listening again.',
+      }),
+    );
+  }
+
+  #take(message: FromWorker): void {
+    switch (message.kind) {
+      case 'hearing':
+        for (const listener of this.#hearings) listener(message.hearing);
+        return;
+      case 'level':
+        return this.#become({ kind: 'listening', levelDb: message.levelDb, speech: message.speech });
+      case 'loading':
+        return this.#become({ kind: 'loading', fraction: message.fraction });
+      case 'ready':
+        this.#tell({ kind: 'expect', phrases: this.#phrases });
+        this.#tell({ kind: 'mask', speaking: this.#speaking });
+        return this.#become({ kind: 'listening', levelDb: -90, speech: false });
+      case 'broken':
+        return this.#end({
+          kind: 'refused',
+          says: `Listening does not work here: ${message.says} Use the buttons or the keys.`,
+        });
+    }
+  }
+
+  #tell(message: ToWorker, transfer: Transferable[] = []): void {
+    this.#worker?.postMessage(message, transfer);
+  }
+
+  #become(state: EarState): void {
+    this.#state = state;
+    for (const listener of this.#states) listener(state);
+  }
+
+  #end(state: EarState): void {
+    this.#worker?.terminate();
+    for (const track of this.#stream?.getTracks() ?? []) track.stop();
+    void this.#context?.close();
+    this.#worker = this.#stream = this.#context = null;
+    this.#become(state);
+  }
+}

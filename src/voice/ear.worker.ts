@@ -1,0 +1,66 @@
+// The worker that listens, off the main thread: models and microphone frames in, hearings out.
+
+import { fetchEarFiles } from './assets.page.ts';
+import type { Listener } from './listener.ts';
+import type { FromWorker, ToWorker } from './messages.ts';
+import { openListener } from './openListener.ts';
+
+const tell = (message: FromWorker) => self.postMessage(message);
+
+/** The meter moves ten times a second; a detector frame comes every 32 ms. */
+const LEVEL_EVERY = 3;
+/** More than this waiting means the machine cannot keep up: old sound is of no use to a cook. */
+const LONGEST_QUEUE = 300;
+
+let listener: Listener | null = null;
+let waiting: ToWorker[] = [];
+let queue: Float32Array[] = [];
+let busy = false;
+let levels = 0;
+
+self.onmessage = ({ data }: MessageEvent<ToWorker>) => {
+  if (data.kind === 'start') void start(data.sound);
+  else if (listener) apply(listener, data);
+  else waiting.push(data);
+};
+
+async function start(sound: MessagePort): Promise<void> {
+  try {
+    const files = await fetchEarFiles((fraction) => tell({ kind: 'loading', fraction: 0.95 * fraction }));
+    listener = await openListener(files, {
+      now: () => performance.now(),
+      heard: (hearing) => tell({ kind: 'hearing', hearing }),
+      level,
+    });
+    for (const message of waiting) apply(listener, message);
+    waiting = [];
+    sound.onmessage = ({ data }: MessageEvent<Float32Array>) => void take(data);
+    tell({ kind: 'ready' });
+  } catch (error) {
+    tell({ kind: 'broken', says: error instanceof Error ? error.message : String(error) });
+  }
+}
+
+function apply(ear: Listener, message: ToWorker): void {
+  if (message.kind === 'expect') ear.expect(message.phrases);
+  else if (message.kind === 'mask') ear.mask(message.speaking);
+}
+
+function level(now: { levelDb: number; speech: boolean }): void {
+  if (levels++ % LEVEL_EVERY === 0) tell({ kind: 'level', ...now });
+}
+
+/** Frames are taken one after the other, in order, however long one takes. */
+async function take(frame: Float32Array): Promise<void> {
+  queue.push(frame);
+  if (queue.length > LONGEST_QUEUE) queue = queue.slice(-LONGEST_QUEUE / 2);
+  if (busy) return;
+  busy = true;
+  try {
+    for (let next = queue.shift(); next && listener; next = queue.shift()) await listener.push(next);
+  } catch (error) {
+    tell({ kind: 'broken', says: error instanceof Error ? error.message : String(error) });
+  } finally {
+    busy = false;
+  }
+}

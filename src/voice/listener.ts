@@ -1,0 +1,95 @@
+// The ear itself, the same in the page's worker and under `npm run hear`: sound in, hearings out.
+
+import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
+import { decide, openBook, type OpenBook } from './decide.ts';
+import type { Suppressor } from './denoise.ts';
+import { SUPPRESSOR_FRAME } from './frames.ts';
+import { History } from './history.ts';
+import { Masking } from './masking.ts';
+import type { Recogniser } from './recogniser.ts';
+import { Downsampler } from './resample.ts';
+import { FRAME_MS, Segmenter, type Stretch } from './segmenter.ts';
+import { DETECTOR_FRAME, type SpeechDetector } from './speechDetector.ts';
+
+const KEPT_SECONDS = 12;
+const RATE_HZ = 16000;
+
+export interface Listening {
+  suppressor: Suppressor;
+  detector: SpeechDetector;
+  recogniser: Recogniser;
+  /** Milliseconds from any fixed instant; only differences are used. */
+  now(): number;
+  heard(hearing: Hearing): void;
+  level(level: { levelDb: number; speech: boolean }): void;
+}
+
+export class Listener {
+  readonly #parts: Listening;
+  readonly #segmenter = new Segmenter();
+  readonly #masking = new Masking();
+  readonly #raw = new History(KEPT_SECONDS * RATE_HZ);
+  readonly #clean = new History(KEPT_SECONDS * RATE_HZ);
+  readonly #downRaw = new Downsampler();
+  readonly #downClean = new Downsampler();
+  #looked = 0;
+  #book: OpenBook = new Map();
+
+  constructor(parts: Listening) {
+    this.#parts = parts;
+  }
+
+  expect(phrases: readonly OpenPhrase[]): void {
+    this.#book = openBook(phrases);
+    this.#parts.recogniser.expect([...this.#book.keys()]);
+  }
+
+  /** While the page speaks, and a little after, only a plea for silence is believed. */
+  mask(speaking: boolean): void {
+    this.#masking.set(speaking, this.#looked);
+  }
+
+  /** Takes 480 samples at 48 kHz. Calls must not overlap: await each before the next. */
+  async push(frame: Float32Array): Promise<void> {
+    if (frame.length !== SUPPRESSOR_FRAME)
+      throw new Error(`The ear takes ${SUPPRESSOR_FRAME} samples at a time, not ${frame.length}.`);
+    this.#raw.push(this.#downRaw.push(frame));
+    this.#clean.push(this.#downClean.push(this.#parts.suppressor.push(frame)));
+    while (this.#raw.count >= (this.#looked + 1) * DETECTOR_FRAME) await this.#look();
+  }
+
+  async #look(): Promise<void> {
+    const at = this.#looked++ * DETECTOR_FRAME;
+    const sound = this.#raw.cut(at, at + DETECTOR_FRAME);
+    const probability = await this.#parts.detector.push(sound);
+    if (this.#masking.endsAt(this.#looked)) this.#segmenter.drop();
+    const stretch = this.#segmenter.push(probability);
+    this.#parts.level({ levelDb: decibels(sound), speech: this.#segmenter.speaking });
+    if (stretch) this.#parts.heard(this.#understand(stretch));
+  }
+
+  #understand({ start, end, wordsEnd, tooLong }: Stretch): Hearing {
+    const from = this.#parts.now();
+    const waited = (this.#looked - wordsEnd) * FRAME_MS;
+    const ms = () => Math.round(waited + this.#parts.now() - from);
+    if (tooLong || this.#book.size === 0) return { kind: 'nothing', ms: ms() };
+    const [first, last] = [start * DETECTOR_FRAME, end * DETECTOR_FRAME];
+    const { recogniser } = this.#parts;
+    const readings = {
+      raw: recogniser.read(this.#raw.cut(first, last)),
+      clean: recogniser.read(this.#clean.cut(first, last)),
+    };
+    const hearing = decide(readings, this.#book, ms());
+    return this.#masking.covers(wordsEnd) && !isHush(hearing) ? { kind: 'nothing', ms: hearing.ms } : hearing;
+  }
+}
+
+function isHush(hearing: Hearing): boolean {
+  return hearing.kind === 'heard' && hearing.understood.command === 'hush';
+}
+
+/** Root mean square in decibels below full scale; -90 for digital silence. */
+function decibels(sound: Float32Array): number {
+  const power = sound.reduce((sum, sample) => sum + sample * sample, 0) / sound.length;
+  return Math.max(-90, 10 * Math.log10(power + 1e-12));
+}

@@ -1,0 +1,98 @@
+// Where a stretch of speech begins and ends, from the detector's probabilities alone.
+
+import { DETECTOR_FRAME } from './speechDetector.ts';
+
+/** Milliseconds of one detector frame at 16 kHz. */
+export const FRAME_MS = DETECTOR_FRAME / 16;
+
+export interface SegmenterSettings {
+  /** Probability that opens a stretch, and the lower one that keeps it open. */
+  opens: number;
+  keeps: number;
+  /** Silence that ends a stretch. Most of the waiting time before an answer is this. */
+  hangoverMs: number;
+  /** Sound kept from before the detector was sure. */
+  leadMs: number;
+  /** Sound kept after the last speech. */
+  trailMs: number;
+  /** Shorter than this is a clink, not a word. */
+  shortestMs: number;
+  /** Longer than this is talk, not a command. */
+  longestMs: number;
+}
+
+/** Hangover and the two probabilities are the ones measured best with this detector; the rest by `npm run bench:voice`. */
+export const SEGMENTER: SegmenterSettings = {
+  opens: 0.5,
+  keeps: 0.35,
+  hangoverMs: 384,
+  leadMs: 256,
+  trailMs: 192,
+  shortestMs: 96,
+  longestMs: 7000,
+};
+
+/** A stretch of speech, in frames counted from the first one pushed; `end` is exclusive. */
+export interface Stretch {
+  start: number;
+  end: number;
+  /** The frame after the last one that held speech: when the words ended. */
+  wordsEnd: number;
+  tooLong: boolean;
+}
+
+export class Segmenter {
+  readonly #settings: SegmenterSettings;
+  #frame = 0;
+  #opened: number | null = null;
+  #speechEnd = 0;
+  #speechFrames = 0;
+  #earliest = 0;
+
+  constructor(settings: SegmenterSettings = SEGMENTER) {
+    this.#settings = settings;
+  }
+
+  get speaking(): boolean {
+    return this.#opened !== null;
+  }
+
+  /** Forgets what is open; nothing before this frame belongs to a later stretch. */
+  drop(): void {
+    this.#opened = null;
+    this.#earliest = this.#frame;
+  }
+
+  /** Takes the probability of the next frame; gives a stretch when one has just ended. */
+  push(probability: number): Stretch | null {
+    const { opens, keeps, hangoverMs } = this.#settings;
+    const frame = this.#frame++;
+    if (this.#opened === null) {
+      if (probability < opens) return null;
+      this.#opened = frame;
+      this.#speechFrames = 0;
+    }
+    if (probability >= keeps) {
+      this.#speechEnd = frame + 1;
+      this.#speechFrames++;
+    }
+    const silentMs = (frame + 1 - this.#speechEnd) * FRAME_MS;
+    return silentMs >= hangoverMs ? this.#close() : null;
+  }
+
+  #close(): Stretch | null {
+    const { leadMs, trailMs, shortestMs, longestMs } = this.#settings;
+    const opened = this.#opened!;
+    const earliest = this.#earliest;
+    const wordsEnd = this.#speechEnd;
+    this.#opened = null;
+    this.#earliest = wordsEnd;
+    if (this.#speechFrames * FRAME_MS < shortestMs) return null;
+    return {
+      start: Math.max(earliest, opened - Math.ceil(leadMs / FRAME_MS)),
+      end: wordsEnd + Math.ceil(trailMs / FRAME_MS),
+      wordsEnd,
+      tooLong: (wordsEnd - opened) * FRAME_MS > longestMs,
+    };
+  }
+}

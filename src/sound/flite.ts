@@ -1,0 +1,38 @@
+// The bundled synthesiser: text in, samples out. A command-line program compiled to WebAssembly, run once
+// for each prompt on a file system of its own in memory; no DOM, so a worker and a test run the same code.
+
+import { ConsoleStdout, File, OpenFile, PreopenDirectory, WASI } from '@bjorn3/browser_wasi_shim';
+import { decodeWav, type Recording } from './wav.ts';
+
+/** The voices inside the module: recorded American men (rms, awb is Scottish) and woman (slt), and a small robotic one. */
+export type FliteVoice = 'rms' | 'slt' | 'awb' | 'kal16';
+
+export interface Prompt {
+  text: string;
+  voice: FliteVoice;
+  /** 1 is the voice's own speed, 2 twice as fast. */
+  rate: number;
+}
+
+const OUTPUT = 'prompt.wav';
+
+/** Throws with what the program printed if it made no sound. */
+export async function synthesise(
+  module: WebAssembly.Module,
+  { text, voice, rate }: Prompt,
+): Promise<Recording> {
+  const folder = new PreopenDirectory('.', new Map());
+  const printed: string[] = [];
+  const print = () => ConsoleStdout.lineBuffered((line) => printed.push(line));
+  const stretch = (1 / rate).toFixed(3);
+  const args = ['flite', '-voice', voice, '--setf', `duration_stretch=${stretch}`, '-t', text, '-o', OUTPUT];
+  const system = new WASI(args, [], [new OpenFile(new File([])), print(), print(), folder], { debug: false });
+  const instance = await WebAssembly.instantiate(module, { wasi_snapshot_preview1: system.wasiImport });
+  const exit = system.start(instance as WasiProgram);
+  const made = folder.dir.contents.get(OUTPUT);
+  if (exit !== 0 || !(made instanceof File) || made.data.length === 0)
+    throw new Error(`The synthesiser made no sound (exit ${exit}): ${printed.join(' ')}`);
+  return decodeWav(made.data);
+}
+
+type WasiProgram = WebAssembly.Instance & { exports: { memory: WebAssembly.Memory; _start: () => unknown } };

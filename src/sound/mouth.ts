@@ -1,0 +1,141 @@
+// The mouth of the kitchen: one thing at a time, in a voice that really speaks, never holding anybody up.
+
+import type { Mouth, Utterance } from '../kitchen/ports.ts';
+import type { SoundName } from '../../machines/kitchen/effects.ts';
+import type { Player, Playing } from './player.ts';
+import { sayable } from './sayable.ts';
+import type { Manner, Saying, Voice } from './voice.ts';
+
+export type MouthState =
+  | { kind: 'silent' } // not yet unlocked
+  | { kind: 'loading'; fraction: number }
+  | { kind: 'ready'; voice: string }
+  | { kind: 'mute'; says: string }; // no sound to be had: everything stands on the screen
+
+export interface MouthSettings extends Manner {
+  /** Loudness of the earcons and alarms, 0 to 1. */
+  soundLoudness: number;
+}
+
+export interface SpeakingMouth extends Mouth {
+  set(settings: Partial<MouthSettings>): void;
+  /** True from the first sound of an utterance to its last: while it lasts, the ear is masked. */
+  onSpeaking(listener: (speaking: boolean) => void): () => void;
+  onState(listener: (state: MouthState) => void): () => void;
+  /** Makes ready what will soon be said, so that it starts without delay. */
+  prepare(text: string): void;
+}
+
+export interface MouthParts {
+  player: Player;
+  sounds: Record<SoundName, string>;
+  /** The voice that is always there. */
+  bundled: Voice;
+  /** The browser's own, if there is a local one. Tests that want the bundled voice give null. */
+  own: () => Promise<Voice | null>;
+  settings?: Partial<MouthSettings>;
+}
+
+const NO_SOUND = 'This browser gives no sound. Everything that would be said stands on the screen.';
+const NO_VOICE = 'The voice could not be loaded. Everything it would say stands on the screen.';
+/** A sentence does not wait longer than this for a voice that is still loading. */
+const VOICE_PATIENCE_MS = 15_000;
+
+export function createMouth(parts: MouthParts): SpeakingMouth {
+  const settings: MouthSettings = { rate: 1, loudness: 1, soundLoudness: 1, ...parts.settings };
+  const speaking = createNews(false);
+  const state = createNews<MouthState>({ kind: 'silent' });
+  let voice: Promise<Voice> | null = null;
+  let saying: Saying | null = null;
+  let sounding: Playing | null = null;
+  /** Whose turn it is; a turn that was cut is nobody's. */
+  let turn: symbol | null = null;
+
+  async function chooseVoice(): Promise<Voice> {
+    const own = await parts.own();
+    if (own === null || !(await own.load())) return useBundled();
+    state.tell({ kind: 'ready', voice: own.name });
+    return own;
+  }
+
+  async function useBundled(): Promise<Voice> {
+    state.tell({ kind: 'loading', fraction: 0 });
+    const can = await parts.bundled.load((fraction) => state.tell({ kind: 'loading', fraction }));
+    state.tell(can ? { kind: 'ready', voice: parts.bundled.name } : { kind: 'mute', says: NO_VOICE });
+    return parts.bundled;
+  }
+
+  async function unlock(): Promise<void> {
+    const audible = parts.player.unlock(); // first, while the gesture counts
+    parts.player.prepare(Object.values(parts.sounds));
+    voice ??= chooseVoice();
+    await voice;
+    if (!(await audible)) state.tell({ kind: 'mute', says: NO_SOUND });
+  }
+
+  async function sayWith(chosen: Voice, words: string, mine: symbol): Promise<Spoken> {
+    if (turn !== mine) return 'cut';
+    saying = chosen.say(words, settings, () => turn === mine && speaking.tell(true));
+    return saying.done;
+  }
+
+  async function speak({ text }: Utterance): Promise<Spoken> {
+    cut();
+    const mine = Symbol('turn');
+    turn = mine;
+    const words = sayable(text);
+    const chosen = await patiently((voice ??= chooseVoice()));
+    let outcome = chosen === null ? 'failed' : await sayWith(chosen, words, mine);
+    if (outcome === 'failed' && chosen !== null && chosen !== parts.bundled) {
+      voice = useBundled(); // a voice of the browser that failed once is not trusted again
+      outcome = await sayWith(await voice, words, mine);
+    }
+    if (turn === mine) speaking.tell(false);
+    return outcome;
+  }
+
+  function cut(): void {
+    saying?.cut();
+    sounding?.stop();
+    [turn, saying, sounding] = [null, null, null];
+    speaking.tell(false);
+  }
+
+  return {
+    unlock,
+    speak,
+    cut,
+    async sound(name) {
+      const playing = parts.player.playUrl(parts.sounds[name], settings.soundLoudness);
+      sounding = playing;
+      return (await playing.done) === 'failed' ? 'failed' : 'played';
+    },
+    set: (change) => void Object.assign(settings, change),
+    onSpeaking: speaking.follow,
+    onState: state.follow,
+    prepare: (text) => void voice?.then((chosen) => chosen.prepare(sayable(text), settings)),
+  };
+}
+
+type Spoken = 'spoken' | 'cut' | 'failed';
+
+const patiently = (voice: Promise<Voice>): Promise<Voice | null> =>
+  Promise.race([voice, new Promise<null>((resolve) => setTimeout(() => resolve(null), VOICE_PATIENCE_MS))]);
+
+/** The newest value, told to whoever follows it, first as it stands. */
+function createNews<T>(first: T) {
+  const followers = new Set<(value: T) => void>();
+  let value = first;
+  return {
+    tell(next: T): void {
+      if (Object.is(next, value)) return;
+      value = next;
+      for (const follower of followers) follower(value);
+    },
+    follow(follower: (value: T) => void): () => void {
+      followers.add(follower);
+      follower(value);
+      return () => followers.delete(follower);
+    },
+  };
+}

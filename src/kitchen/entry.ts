@@ -1,0 +1,148 @@
+// What may stand in the log, and be believed when it is read back?
+
+import { z } from 'zod';
+import type { KitchenEvent } from '../../machines/kitchen/events.ts';
+import { planSchema } from './plan-schema.ts';
+import type { EntrySource, LogEntry } from './ports.ts';
+
+const at = z.number().nonnegative();
+const id = z.string().min(1);
+const count = z.number().int().nonnegative();
+const seq = z.number().int().positive();
+
+const batchPlanned = z.strictObject({
+  type: z.literal('batch.planned'),
+  at,
+  batch: id,
+  name: z.string(),
+  plan: planSchema,
+});
+const cannerSet = z.strictObject({
+  type: z.literal('canner.set'),
+  at,
+  canner: id,
+  jarsPerLoad: z.number().positive(),
+  preheatMinutes: z.number().nonnegative(),
+});
+
+const batchWord = <T extends string>(type: T) => z.strictObject({ type: z.literal(type), at, batch: id });
+const batchWords = [
+  batchWord('setup.ready'),
+  batchWord('mash.done'),
+  batchWord('heat.on'),
+  batchWord('heat.off'),
+  batchWord('pot.rollingBoil'),
+  batchWord('pot.stirred'),
+  batchWord('pot.thick'),
+  batchWord('pot.tooThick'),
+  batchWord('pot.caught'),
+  batchWord('pot.changed'),
+  batchWord('skim.done'),
+  batchWord('strain.done'),
+  batchWord('strain.skipped'),
+  batchWord('blend.done'),
+  batchWord('blend.skipped'),
+  batchWord('plate.cold'),
+  batchWord('plate.spooned'),
+  batchWord('plate.held'),
+  batchWord('plate.runny'),
+  batchWord('plate.tooThick'),
+  batchWord('pot.loosened'),
+  batchWord('jars.ready'),
+  batchWord('jars.emptied'),
+  batchWord('jars.toFridge'),
+  batchWord('ping.heard'),
+  batchWord('rest.over'),
+  batchWord('seals.allHeld'),
+  batchWord('jars.putAway'),
+  batchWord('batch.held'),
+  batchWord('batch.resumed'),
+  batchWord('batch.stopped'),
+] as const;
+const readingTaken = z.strictObject({
+  type: z.literal('reading.taken'),
+  at,
+  batch: id,
+  massKg: z.number().exactOptional(),
+  depthM: z.number().exactOptional(),
+  tempC: z.number().exactOptional(),
+  fractionOfStart: z.number().exactOptional(),
+});
+const minutesAdded = z.strictObject({ type: z.literal('minutes.added'), at, batch: id, minutes: z.number() });
+const jarsFilled = z.strictObject({
+  type: z.literal('jars.filled'),
+  at,
+  batch: id,
+  full: count,
+  spare: count,
+});
+const sealsFailed = z.strictObject({ type: z.literal('seals.failed'), at, batch: id, count });
+
+const cannerWord = <T extends string>(type: T) => z.strictObject({ type: z.literal(type), at, canner: id });
+const cannerWords = [
+  cannerWord('canner.filled'),
+  cannerWord('canner.heatOn'),
+  cannerWord('canner.hot'),
+  cannerWord('jars.in'),
+  cannerWord('canner.fullBoil'),
+  cannerWord('canner.boilDropped'),
+  cannerWord('canner.boilHolds'),
+  cannerWord('canner.waterLow'),
+  cannerWord('jar.broke'),
+  cannerWord('jars.out'),
+  cannerWord('canner.off'),
+] as const;
+const waterAdded = z.strictObject({
+  type: z.literal('canner.waterAdded'),
+  at,
+  canner: id,
+  keptBoiling: z.boolean(),
+});
+
+const tick = z.strictObject({ type: z.literal('tick'), at });
+const returned = z.strictObject({ type: z.literal('kitchen.returned'), at, awaySince: at });
+const corrected = z.strictObject({
+  type: z.literal('log.corrected'),
+  at,
+  seq,
+  how: z.discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('never') }),
+    z.strictObject({ kind: z.literal('when'), at }),
+    z.strictObject({ kind: z.literal('batch'), batch: id }),
+  ]),
+});
+
+/** Every event the kitchen knows, and nothing else: an unknown word or a stray field is refused. */
+export const kitchenEventSchema = z.discriminatedUnion('type', [
+  batchPlanned,
+  cannerSet,
+  ...batchWords,
+  readingTaken,
+  minutesAdded,
+  jarsFilled,
+  sealsFailed,
+  ...cannerWords,
+  waterAdded,
+  tick,
+  returned,
+  corrected,
+]) satisfies z.ZodType<KitchenEvent>;
+
+export const entrySourceSchema = z.enum([
+  'voice',
+  'touch',
+  'keyboard',
+  'clock',
+  'link',
+  'file',
+]) satisfies z.ZodType<EntrySource>;
+
+export const logEntrySchema = z.strictObject({
+  seq,
+  event: kitchenEventSchema,
+  source: entrySourceSchema,
+}) satisfies z.ZodType<LogEntry>;
+
+/** `satisfies` proves that what is read is an event; this proves that every event can be read. */
+type Covers<Whole, Part extends Whole> = Part;
+export type EveryEventHasASchema = Covers<z.output<typeof kitchenEventSchema>['type'], KitchenEvent['type']>;

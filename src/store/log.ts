@@ -1,0 +1,300 @@
+// The durable log of one kitchen: two copies in places of different kinds, each able to mend the other.
+
+import type { LogEntry, LogStore, StoreTrouble } from '../kitchen/ports.ts';
+import { type Format, decode, encode, encodeAll } from './decode.ts';
+import { splitLines } from './file-lines.ts';
+import { VERSION, parseJson, readHeader, writeHeader } from './header.ts';
+import { Lane } from './lane.ts';
+import { readLine } from './line.ts';
+import type { LineStore } from './line-store.ts';
+import { type Copy, reconcile, verdict } from './reconcile.ts';
+import { sentences } from './sentences.ts';
+import { settledEnough } from './settled.ts';
+
+/**
+ * An entry is acknowledged when both copies have it, or when one has it and the other took longer than this.
+ * Not at the first one: a browser killed in the middle of a write was seen to wipe a whole database, and an
+ * entry that stood only there would be gone. Not scientifically chosen; a write takes a few milliseconds.
+ */
+const PATIENCE_MS = 500;
+
+export interface LogOptions {
+  /** Practice has another name than the real kitchen, so the two never mix. */
+  kitchen: string;
+  /** The places for the copies; small notes go to the first that takes them. */
+  places: readonly LineStore[];
+  /** `look` never writes: for a tab that mirrors another. */
+  mode?: 'cook' | 'look';
+  /** How many entries were ever acknowledged, remembered apart from the log, so that a loss is noticed. */
+  witness?: Witness;
+  /** Wall milliseconds since the epoch. */
+  now?: () => number;
+  patienceMs?: number;
+  format?: Format;
+}
+
+export interface Witness {
+  read(): number;
+  write(entries: number): void;
+}
+
+export interface Opened {
+  entries: LogEntry[];
+  lastSeenAt: number | null;
+  trouble: StoreTrouble[];
+}
+
+export class DurableLog implements LogStore {
+  readonly #options: LogOptions;
+  readonly #now: () => number;
+  /** The log as text, the header first. What the copies hold is a prefix of it. */
+  readonly #lines: string[] = [];
+  readonly #lanes: readonly Lane[];
+  #opened = false;
+  #seenInFlight = false;
+
+  constructor(options: LogOptions) {
+    this.#options = options;
+    this.#now = options.now ?? Date.now;
+    const asideName = () => `${options.kitchen}-${new Date(this.#now()).toISOString().replace(/[:.]/g, '-')}`;
+    this.#lanes = options.places.map((place) => new Lane(place, this.#lines, asideName));
+  }
+
+  /** Reads both copies, takes the longest log that they prove, and mends them. Never throws. */
+  async open(): Promise<Opened> {
+    const copies = await Promise.all(this.#lanes.map(readCopy));
+    const readable = copies.filter((copy) => copy !== null);
+    const { entries, trouble } = this.#adopt(readable);
+    await this.#mendAll(copies, trouble);
+    const lost = this.#options.witness?.read() ?? 0;
+    if (lost > entries.length && trouble.every(({ kind }) => kind === 'evicted' || kind === 'readonly')) {
+      trouble.push(sentences.gone(lost, entries.length));
+    }
+    this.#remember(entries.length);
+    this.#opened = true;
+    return { entries, lastSeenAt: await this.#lastSeen(entries), trouble };
+  }
+
+  /**
+   * Resolves when the entry is on disk (see PATIENCE_MS); `durable` is false where no place took it: it is then
+   * kept in memory and written as soon as a place takes it.
+   * @throws where the entry does not follow the last one or could not be read back.
+   */
+  async append(entry: LogEntry): Promise<{ trouble: StoreTrouble[]; durable: boolean }> {
+    if (!this.#opened) throw new Error('The log must be opened before anything is written to it.');
+    if (this.#looking) return { trouble: [sentences.mirroring()], durable: false };
+    if (entry.seq !== this.#lines.length) {
+      throw new RangeError(`Entry ${entry.seq} cannot follow entry ${this.#lines.length - 1}.`);
+    }
+    this.#lines.push(encode(this.#lines.at(-1) ?? '', entry));
+    return this.#settle();
+  }
+
+  seen(at: number): void {
+    if (this.#looking || this.#seenInFlight) return;
+    this.#seenInFlight = true;
+    void this.#writeOnce('seen', String(at)).finally(() => {
+      this.#seenInFlight = false;
+    });
+  }
+
+  async exportFile(): Promise<Blob> {
+    return new Blob(
+      this.#lines.map((line) => `${line}\n`),
+      { type: 'text/plain;charset=utf-8' },
+    );
+  }
+
+  /** Takes an exported file in place of the log; what stood there is kept aside. `taken` is false where nothing was changed. */
+  async importFile(file: Blob): Promise<{ taken: boolean; entries: LogEntry[]; trouble: StoreTrouble[] }> {
+    const refuse = (trouble: StoreTrouble) => ({ taken: false, entries: [], trouble: [trouble] });
+    if (this.#looking) return refuse(sentences.mirroring());
+    const copy = splitLines(new Uint8Array(await file.arrayBuffer()));
+    const { lines } = reconcile([copy]);
+    const theirs = readHeader(lines[0]);
+    if (!theirs) return refuse(sentences.notALog());
+    if (theirs.kitchen !== this.#options.kitchen)
+      return refuse(sentences.otherKitchen(theirs.kitchen, this.#options.kitchen));
+    const read = decode(lines, this.#options.format);
+    if (read.kind === 'unknown-version') return refuse(sentences.fileOfOtherVersion(read.version));
+    const ours = readHeader(this.#lines[0])?.generation ?? 0;
+    await Promise.all(this.#lanes.map((lane) => lane.reach()));
+    const header = this.#header(Math.max(ours, theirs.generation) + 1);
+    this.#take(encodeAll(header, read.entries));
+    const whole = read.kind === 'read' && read.entries.length === copy.lines.length - 1;
+    const { trouble } = await this.#rewriteAll();
+    return {
+      taken: true,
+      entries: read.entries,
+      trouble: whole ? trouble : [sentences.fileCutShort(read.entries.length), ...trouble],
+    };
+  }
+
+  /** Everything that was ever kept aside, as files. */
+  async keptAside(): Promise<{ name: string; content: Blob }[]> {
+    const all = await Promise.allSettled(this.#lanes.map(({ store }) => store.kept()));
+    return all.flatMap((one) => (one.status === 'fulfilled' ? one.value : []));
+  }
+
+  /**
+   * A picture of the state after entry `seq`, only to start quicker. It is bound to that very entry by its checksum;
+   * null where it is missing, damaged, or belongs to another log. The caller parses `data`, and can always do without.
+   */
+  async readSnapshot(): Promise<{ seq: number; data: unknown } | null> {
+    for (const text of await this.#notes('snapshot')) {
+      const note = parseJson(text) as { seq: number; sum: string; data: unknown };
+      if (note.seq > 0 && readLine(this.#lines[note.seq] ?? '')?.sum === note.sum)
+        return { seq: note.seq, data: note.data };
+    }
+    return null;
+  }
+
+  async writeSnapshot(seq: number, data: unknown): Promise<void> {
+    const line = readLine(this.#lines[seq] ?? '');
+    if (!line || seq === 0) throw new RangeError(`There is no entry ${seq} to take a snapshot of.`);
+    if (!this.#looking) await this.#writeOnce('snapshot', JSON.stringify({ seq, sum: line.sum, data }));
+  }
+
+  /** A small fact beside the log, in every copy: for the clock's anchor. */
+  async readNote(key: string): Promise<string | null> {
+    return (await this.#notes(`own-${key}`))[0] ?? null;
+  }
+
+  async writeNote(key: string, text: string): Promise<void> {
+    if (this.#looking) return;
+    await Promise.allSettled(this.#lanes.map(({ store }) => store.writeNote(`own-${key}`, text)));
+  }
+
+  /** Waits for what is being written and lets go of the files, so that another tab can take over. */
+  async close(): Promise<void> {
+    this.#opened = false;
+    if (!this.#looking) await Promise.all(this.#lanes.map((lane) => lane.reach()));
+    await Promise.allSettled(this.#lanes.map(({ store }) => store.close()));
+  }
+
+  get #looking(): boolean {
+    return this.#options.mode === 'look';
+  }
+
+  #header(generation: number): string {
+    const version = this.#options.format?.version ?? VERSION;
+    return writeHeader({ version, kitchen: this.#options.kitchen, generation, begunAt: this.#now() });
+  }
+
+  #take(lines: readonly string[]): void {
+    this.#lines.splice(0, Infinity);
+    for (const line of lines) this.#lines.push(line);
+  }
+
+  /** Makes the log out of what was read. */
+  #adopt(copies: readonly Copy[]): { entries: LogEntry[]; trouble: StoreTrouble[] } {
+    const { lines } = reconcile(copies);
+    const header = readHeader(lines[0]);
+    if (!header) {
+      this.#take([this.#header(0)]);
+      // A lone line without an end is a log whose very first write was cut off: nothing was ever acknowledged.
+      const found = copies.some(({ lines, ragged }) => lines.length > (ragged ? 1 : 0));
+      return { entries: [], trouble: found ? [sentences.cutShort(0)] : [] };
+    }
+    const read = decode(lines, this.#options.format);
+    if (read.kind === 'unknown-version') {
+      this.#take([this.#header(header.generation + 1)]);
+      return { entries: [], trouble: [sentences.otherVersion(read.version)] };
+    }
+    this.#take(read.lines);
+    const trouble: StoreTrouble[] = [];
+    if (read.kind === 'unreadable' || isCut(copies, lines))
+      trouble.push(sentences.cutShort(read.entries.length));
+    else if (read.migrated)
+      trouble.push(sentences.migrated(header.version, readHeader(read.lines[0])?.version ?? 0));
+    return { entries: read.entries, trouble };
+  }
+
+  async #mendAll(copies: readonly (Copy | null)[], trouble: StoreTrouble[]): Promise<void> {
+    const quiet = this.#looking || trouble.length > 0; // the grave word has been said; that a copy was mended adds nothing
+    await Promise.all(
+      this.#lanes.map(async (lane, i) => {
+        const copy = copies[i];
+        if (copy) {
+          const found = verdict(copy, this.#lines);
+          if (!quiet && found.state === 'damaged') trouble.push(sentences.rebuiltDamaged(lane.store.name));
+          if (!quiet && found.state === 'empty' && this.#lines.length > 1)
+            trouble.push(sentences.rebuiltEmpty(lane.store.name));
+          if (!this.#looking) await lane.mend(found).catch((error: unknown) => lane.fail(error));
+        }
+        trouble.push(...lane.news());
+      }),
+    );
+    const [kind] = this.#lanes.map(({ failing }) => failing);
+    if (kind && this.#lanes.every(({ failing }) => failing)) trouble.push(sentences.nothingSaved(kind));
+  }
+
+  async #rewriteAll(): Promise<{ trouble: StoreTrouble[]; durable: boolean }> {
+    for (const lane of this.#lanes) lane.forget();
+    return this.#settle();
+  }
+
+  async #settle(): Promise<{ trouble: StoreTrouble[]; durable: boolean }> {
+    const count = this.#lines.length - 1;
+    const healthy = this.#lanes.filter(({ failing }) => failing === null);
+    const runs = this.#lanes.map((lane) => lane.reach());
+    // A place that failed before is tried again, but nobody waits for it while the other one works.
+    const awaited = healthy.length > 0 ? healthy.map((lane) => lane.reach()) : runs;
+    let reached = await settledEnough(awaited, this.#options.patienceMs ?? PATIENCE_MS);
+    if (!reached.some(({ ok }) => ok)) reached = await Promise.all(runs);
+    const durable = reached.some(({ ok }) => ok);
+    const trouble = this.#lanes.flatMap((lane) => lane.news());
+    if (durable) this.#remember(count);
+    else
+      trouble.push(
+        ...reached.slice(0, 1).map((one) => sentences.nothingSaved(one.ok ? 'refused' : one.kind)),
+      );
+    return { trouble, durable };
+  }
+
+  #remember(entries: number): void {
+    if (!this.#looking) this.#options.witness?.write(entries);
+  }
+
+  async #lastSeen(entries: readonly LogEntry[]): Promise<number | null> {
+    const instants = (await this.#notes('seen')).map(Number).filter(Number.isFinite);
+    const last = entries.at(-1)?.event.at;
+    if (last !== undefined) instants.push(last);
+    return instants.length > 0 ? Math.max(...instants) : null;
+  }
+
+  /** What the places have under a key; a place that cannot be read has nothing. */
+  async #notes(key: string): Promise<string[]> {
+    const all = await Promise.allSettled(this.#lanes.map(({ store }) => store.readNote(key)));
+    return all.flatMap((one) => (one.status === 'fulfilled' && one.value !== null ? [one.value] : []));
+  }
+
+  /** Best effort, in the first place that takes it. */
+  async #writeOnce(key: string, text: string): Promise<void> {
+    for (const { store } of this.#lanes) {
+      const written = await store.writeNote(key, text).then(
+        () => true,
+        () => false,
+      );
+      if (written) return;
+    }
+  }
+}
+
+async function readCopy(lane: Lane): Promise<Copy | null> {
+  try {
+    return await lane.store.read();
+  } catch (error) {
+    lane.fail(error);
+    return null;
+  }
+}
+
+/** No copy is undamaged, and at least one had more in it than the log that could be read: something is missing. */
+function isCut(copies: readonly Copy[], log: readonly string[]): boolean {
+  const present = copies.filter(({ lines }) => lines.length > 0);
+  const beyond = ({ lines, ragged }: Copy) =>
+    lines.length - (ragged ? 1 : 0) > log.length ||
+    lines.some((text) => (readLine(text)?.seq ?? 0) >= log.length);
+  return present.every((copy) => verdict(copy, log).state === 'damaged') && present.some(beyond);
+}

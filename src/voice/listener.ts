@@ -1,7 +1,7 @@
 // The ear itself, the same in the page's worker and under `npm run hear`: sound in, hearings out.
 
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
-import { decide, openBook, type OpenBook } from './decide.ts';
+import { decide, openBook, type OpenBook, type Readings } from './decide.ts';
 import type { Suppressor } from './denoise.ts';
 import { SUPPRESSOR_FRAME } from './frames.ts';
 import { History } from './history.ts';
@@ -20,7 +20,8 @@ export interface Listening {
   recogniser: Recogniser;
   /** Milliseconds from any fixed instant; only differences are used. */
   now(): number;
-  heard(hearing: Hearing): void;
+  /** `readings` is what the hearing rests on; null where nothing was read. */
+  heard(hearing: Hearing, readings: Readings | null): void;
   level(level: { levelDb: number; speech: boolean }): void;
 }
 
@@ -65,22 +66,21 @@ export class Listener {
     if (this.#masking.endsAt(this.#looked)) this.#segmenter.drop();
     const stretch = this.#segmenter.push(probability);
     this.#parts.level({ levelDb: decibels(sound), speech: this.#segmenter.speaking });
-    if (stretch) this.#parts.heard(this.#understand(stretch));
+    if (stretch) this.#understand(stretch);
   }
 
-  #understand({ start, end, wordsEnd, tooLong }: Stretch): Hearing {
-    const from = this.#parts.now();
+  #understand({ start, end, wordsEnd, tooLong }: Stretch): void {
+    const { recogniser, now, heard } = this.#parts;
+    const from = now();
     const waited = (this.#looked - wordsEnd) * FRAME_MS;
-    const ms = () => Math.round(waited + this.#parts.now() - from);
-    if (tooLong || this.#book.size === 0) return { kind: 'nothing', ms: ms() };
+    const ms = () => Math.round(waited + now() - from);
+    if (tooLong || this.#book.size === 0) return heard({ kind: 'nothing', ms: ms() }, null);
     const [first, last] = [start * DETECTOR_FRAME, end * DETECTOR_FRAME];
-    const { recogniser } = this.#parts;
-    const readings = {
-      raw: recogniser.read(this.#raw.cut(first, last)),
-      clean: recogniser.read(this.#clean.cut(first, last)),
-    };
-    const hearing = decide(readings, this.#book, ms());
-    return this.#masking.covers(wordsEnd) && !isHush(hearing) ? { kind: 'nothing', ms: hearing.ms } : hearing;
+    const raw = recogniser.read(this.#raw.cut(first, last));
+    const clean = recogniser.read(this.#clean.cut(first, last));
+    const hearing = decide({ raw, clean }, this.#book, ms());
+    const believed = !this.#masking.covers(wordsEnd) || isHush(hearing);
+    heard(believed ? hearing : { kind: 'nothing', ms: hearing.ms }, { raw, clean });
   }
 }
 

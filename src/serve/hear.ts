@@ -1,0 +1,118 @@
+// Runs the page's own ear over 16 kHz WAV files: `npm run hear -- FILE.wav... [--state NAME | --all] [--fruits a,b]`.
+
+import { readFile } from 'node:fs/promises';
+import { parseArgs } from 'node:util';
+
+import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
+import { SUPPRESSOR_FRAME } from '../voice/frames.ts';
+import type { Listener } from '../voice/listener.ts';
+import { openListener } from '../voice/openListener.ts';
+import { Upsampler } from '../voice/resample.ts';
+import { allPhrases, openPhrases } from '../words/phrases.en.ts';
+import { readEarFiles } from './earFiles.ts';
+import { readWave, WAVE_RATE_HZ } from './wave.ts';
+
+/** Silence after the file, so that its last word is known to be over. */
+const SILENCE_AFTER_S = 0.8;
+/** Silence between two files, in which the suppressor and the detector forget the one before. */
+const SILENCE_BEFORE_S = 0.5;
+
+export interface Heard {
+  file: string;
+  heard: string | null;
+  command: string | null;
+  slots: OpenPhrase['slots'];
+  /** 0 to 1. */
+  confidence: number;
+  /** True if the page would ask back rather than act. */
+  unsure: boolean;
+  /** From the end of the words to the answer, the waiting for silence included. */
+  ms: number | null;
+}
+
+/** The one hearing of a file that the page would act on first: a command heard, else one in doubt, else nothing. */
+export function summary(file: string, hearings: readonly Hearing[]): Heard {
+  const order = ['heard', 'unsure', 'nothing'] as const;
+  const best = order.map((kind) => hearings.find((hearing) => hearing.kind === kind)).find(Boolean);
+  if (!best || best.kind === 'nothing')
+    return {
+      file,
+      heard: null,
+      command: null,
+      slots: {},
+      confidence: 0,
+      unsure: false,
+      ms: best?.ms ?? null,
+    };
+  const { words, understood, confidence, ms, kind } = best;
+  return {
+    file,
+    heard: words,
+    command: understood.command,
+    slots: understood.slots,
+    confidence: Math.round(confidence * 1000) / 1000,
+    unsure: kind === 'unsure',
+    ms,
+  };
+}
+
+export async function listenTo(listener: Listener, sound: Float32Array): Promise<void> {
+  const upsampler = new Upsampler();
+  const around = (seconds: number) => new Float32Array(seconds * WAVE_RATE_HZ);
+  const step = SUPPRESSOR_FRAME / 3;
+  for (const part of [around(SILENCE_BEFORE_S), sound, around(SILENCE_AFTER_S)])
+    for (let at = 0; at < part.length; at += step) {
+      const frame = new Float32Array(step);
+      frame.set(part.subarray(at, at + step));
+      await listener.push(upsampler.push(frame));
+    }
+}
+
+async function phrasesFor(options: { state?: string | undefined; fruits: string[] }): Promise<OpenPhrase[]> {
+  if (options.state === undefined) return allPhrases(options.fruits);
+  const { openCommandsIn, stateNames } = await import('./openCommands.ts');
+  const open = openCommandsIn(options.state);
+  if (open === null)
+    throw new Error(`There is no state "${options.state}". There are: ${stateNames().join(', ')}.`);
+  return openPhrases(
+    open.map((command) => ({ command })),
+    options.fruits,
+  );
+}
+
+const FRUITS =
+  'apple apricot blackberry cherry fig grape peach pear plum pumpkin raspberry strawberry damson quince'.split(
+    ' ',
+  );
+
+async function main(): Promise<void> {
+  const { values, positionals } = parseArgs({
+    allowPositionals: true,
+    options: { state: { type: 'string' }, all: { type: 'boolean' }, fruits: { type: 'string' } },
+  });
+  if (positionals.length === 0)
+    throw new Error(
+      'Name one or more 16 kHz WAV files: npm run hear -- FILE.wav... [--state NAME | --all] [--fruits plum,pear]',
+    );
+  const phrases = await phrasesFor({
+    state: values.state,
+    fruits: values.fruits?.split(',').map((fruit) => fruit.trim()) ?? FRUITS,
+  });
+  let hearings: Hearing[] = [];
+  const listener = await openListener(await readEarFiles(), {
+    now: () => performance.now(),
+    heard: (hearing) => hearings.push(hearing),
+    level: () => undefined,
+  });
+  listener.expect(phrases);
+  for (const file of positionals) {
+    hearings = [];
+    await listenTo(listener, readWave(await readFile(file), file));
+    console.log(JSON.stringify(summary(file, hearings)));
+  }
+}
+
+main().catch((error: unknown) => {
+  console.error(error instanceof Error ? error.message : error);
+  process.exitCode = 2;
+});

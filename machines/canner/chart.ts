@@ -17,6 +17,8 @@ import {
   minutesForLoad,
   sharesThatFit,
   STAND_MS,
+  waitingWithout,
+  whoseJarBroke,
   type CannerContext,
 } from './rules.ts';
 import * as words from './words.ts';
@@ -40,7 +42,8 @@ export const cannerMachine = setup({
       context.heatOnAt !== null && event.at >= context.heatOnAt + context.preheatMs,
     hotJarsAreWaiting: ({ context, event }) => sharesThatFit(context, event.at).length > 0,
     timeIsServed: ({ context, event }) => isServed(context, event.at),
-    timeIsServedAndSomebodyLooked: ({ context, event }) => isServed(context, event.at) && isConfirmed(context),
+    timeIsServedAndSomebodyLooked: ({ context, event }) =>
+      isServed(context, event.at) && isConfirmed(context),
     checkIsDue: ({ context, event }) => context.nextCheckAt !== null && event.at >= context.nextCheckAt,
     questionIsDue: ({ context, event }) => context.nextCheckAt !== null && event.at >= context.nextCheckAt,
     standIsOver: ({ context, event }) => event.at >= context.since + STAND_MS,
@@ -69,7 +72,7 @@ export const cannerMachine = setup({
       const load = sharesThatFit(context, event.at);
       enqueue.assign({
         load,
-        waiting: context.waiting.filter((share) => !load.includes(share)),
+        waiting: waitingWithout(context.waiting, load),
         voids: [],
         brokenJars: 0,
         clock: null,
@@ -79,7 +82,13 @@ export const cannerMachine = setup({
         enqueue.emit({
           type: 'pass',
           to: share.batch,
-          message: { type: 'canner.took', canner: context.id, minutes: minutesForLoad(load) },
+          at: event.at,
+          message: {
+            type: 'canner.took',
+            canner: context.id,
+            jars: share.jars,
+            minutes: minutesForLoad(load),
+          },
         });
       }
     }),
@@ -105,18 +114,17 @@ export const cannerMachine = setup({
     noteNobodyWatched: assign({ lastAskedAt: ({ event }) => event.at }),
     noteWaterLow: assign({ waterLow: true }),
     noteWaterAdded: assign({ waterLow: false }),
-    countTheBrokenJar: enqueueActions(({ context, enqueue }) => {
+    countTheBrokenJar: enqueueActions(({ context, event, enqueue }) => {
       enqueue.assign({ brokenJars: context.brokenJars + 1 });
-      for (const share of context.load) {
-        enqueue.emit({ type: 'pass', to: share.batch, message: { type: 'canner.jarBroke', canner: context.id } });
-      }
+      const loser = whoseJarBroke(context, event);
+      if (loser) enqueue.emit(loser);
     }),
-    giveBackServed: enqueueActions(({ context, enqueue }) => {
-      for (const effect of handBack(context, true)) enqueue.emit(effect);
+    giveBackServed: enqueueActions(({ context, event, enqueue }) => {
+      for (const effect of handBack(context, true, event.at)) enqueue.emit(effect);
       enqueue.assign({ load: [], loadsServed: context.loadsServed + 1, waterLow: false });
     }),
-    giveBackUnserved: enqueueActions(({ context, enqueue }) => {
-      for (const effect of handBack(context, false)) enqueue.emit(effect);
+    giveBackUnserved: enqueueActions(({ context, event, enqueue }) => {
+      for (const effect of handBack(context, false, event.at)) enqueue.emit(effect);
       enqueue.assign({ load: [], clock: null, nextCheckAt: null, waterLow: false });
     }),
     forgetTheRun: assign({ clock: null, nextCheckAt: null, lastAskedAt: null, lastConfirmedAt: null }),
@@ -253,7 +261,11 @@ export const cannerMachine = setup({
                 target: '#canner.standing',
                 actions: ['noteTheTime', 'soundTimeUp', 'sayServed'],
               },
-              { guard: 'timeIsServed', target: 'unsureOfTheBoil', actions: ['noteTheQuestion', 'askPlainly'] },
+              {
+                guard: 'timeIsServed',
+                target: 'unsureOfTheBoil',
+                actions: ['noteTheQuestion', 'askPlainly'],
+              },
               { guard: 'checkIsDue', actions: ['noteTheQuestion', 'askIfItHolds'] },
             ],
             'kitchen.returned': [

@@ -1,7 +1,7 @@
 // The decisions of the canner: how long the clock must run, when to ask, who may ride in one load.
 
 import type { Effect } from '../kitchen/effects.ts';
-import type { BatchId, CannerId } from '../kitchen/events.ts';
+import type { BatchId, CannerEvent, CannerId } from '../kitchen/events.ts';
 
 const MINUTE_MS = 60_000;
 
@@ -61,16 +61,22 @@ export function minutesForLoad(load: readonly Share[]): number {
   return Math.max(...load.map((share) => share.minutes));
 }
 
-/** The shares that are still hot and fit one load, in the order they were filled. */
+/** What is still hot and fits one load, in the order it was filled; the last to fit may go in part. */
 export function sharesThatFit(context: CannerContext, at: number): Share[] {
   const taken: Share[] = [];
   let room = context.jarsPerLoad;
   for (const share of context.waiting) {
-    if (at - share.filledAt > HOT_FILL_LIMIT_MS || share.jars > room) continue;
-    taken.push(share);
-    room -= share.jars;
+    const jars = Math.min(share.jars, room);
+    if (jars === 0 || at - share.filledAt > HOT_FILL_LIMIT_MS) continue;
+    taken.push({ ...share, jars });
+    room -= jars;
   }
   return taken;
+}
+
+/** Who still waits after a load was taken: only whoever had no jar taken. What did not fit goes to the cold. */
+export function waitingWithout(waiting: readonly Share[], load: readonly Share[]): Share[] {
+  return waiting.filter((share) => !load.some((taken) => taken.batch === share.batch));
 }
 
 export function fullClock(load: readonly Share[], at: number): ClockRun {
@@ -101,11 +107,26 @@ export function minutesLeft(context: CannerContext, at: number): number {
 }
 
 /** Tells every batch in the load that its jars are out, and whether they served their whole time. */
-export function handBack(context: CannerContext, served: boolean): Effect[] {
+export function handBack(context: CannerContext, served: boolean, at: number): Effect[] {
   const minutes = minutesForLoad(context.load);
   return context.load.map((share) => ({
     type: 'pass',
     to: share.batch,
+    at,
     message: { type: 'canner.gaveBack', canner: context.id, served, minutes },
   }));
+}
+
+/** A jar broke: the batch that was named, or else the one that fills most of the load, has one fewer. */
+export function whoseJarBroke(context: CannerContext, event: CannerEvent): Effect | null {
+  const named =
+    event.type === 'jar.broke' ? context.load.find((share) => share.batch === event.batch) : undefined;
+  const share = named ?? context.load.toSorted((a, b) => b.jars - a.jars)[0];
+  if (!share) return null;
+  return {
+    type: 'pass',
+    to: share.batch,
+    at: event.at,
+    message: { type: 'canner.jarBroke', canner: context.id },
+  };
 }

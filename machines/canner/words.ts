@@ -49,7 +49,13 @@ export function askIfFullBoil(canner: CannerContext): Effect {
 
 export function clockStarted(canner: CannerContext): Effect {
   const params = { minutes: minutesForLoad(canner.load), again: canner.voids.length > 0 };
-  return say(canner, 'clock', 'boil', { key: 'canner.clockStarted', params }, { why: { key: 'canner.clockStarted.why' } });
+  return say(
+    canner,
+    'clock',
+    'boil',
+    { key: 'canner.clockStarted', params },
+    { why: { key: 'canner.clockStarted.why' } },
+  );
 }
 
 export function askIfItHolds(canner: CannerContext, at: number): Effect {
@@ -58,26 +64,53 @@ export function askIfItHolds(canner: CannerContext, at: number): Effect {
 }
 
 export function itHolds(canner: CannerContext, at: number): Effect {
-  return say(canner, 'clock', 'check', { key: 'canner.itHolds', params: { minutes: minutesLeft(canner, at) } });
+  return say(canner, 'clock', 'check', {
+    key: 'canner.itHolds',
+    params: { minutes: minutesLeft(canner, at) },
+  });
 }
 
 export function clockVoid(canner: CannerContext): Effect {
   const params = { minutes: minutesForLoad(canner.load) };
-  return say(canner, 'danger', 'boil', { key: 'canner.clockVoid', params }, { why: { key: 'canner.clockVoid.why' } });
+  return say(
+    canner,
+    'danger',
+    'boil',
+    { key: 'canner.clockVoid', params },
+    { why: { key: 'canner.clockVoid.why' } },
+  );
 }
 
 export function served(canner: CannerContext): Effect {
   const params = { minutes: minutesForLoad(canner.load) };
-  return say(canner, 'clock', 'boil', { key: 'canner.served', params }, { untilAnswered: false, why: { key: 'canner.served.why' } });
+  return say(
+    canner,
+    'clock',
+    'boil',
+    { key: 'canner.served', params },
+    { untilAnswered: false, why: { key: 'canner.served.why' } },
+  );
 }
 
 export function askPlainly(canner: CannerContext, at: number): Effect {
   const late = canner.clock ? Math.max(0, Math.round((at - canner.clock.until) / 60_000)) : 0;
-  return say(canner, 'danger', 'boil', { key: 'canner.askPlainly', params: { late } }, { untilAnswered: true });
+  return say(
+    canner,
+    'danger',
+    'boil',
+    { key: 'canner.askPlainly', params: { late } },
+    { untilAnswered: true },
+  );
 }
 
 export function liftOut(canner: CannerContext): Effect {
-  return say(canner, 'clock', 'boil', { key: 'canner.liftOut' }, { untilAnswered: true, why: { key: 'canner.liftOut.why' } });
+  return say(
+    canner,
+    'clock',
+    'boil',
+    { key: 'canner.liftOut' },
+    { untilAnswered: true, why: { key: 'canner.liftOut.why' } },
+  );
 }
 
 export function addWater(canner: CannerContext): Effect {

@@ -33,7 +33,8 @@ export const jarMachine = setup({
       },
     },
     processed: {
-      description: 'Cooling undisturbed. A ping is welcome and proves nothing: only the check after the rest does.',
+      description:
+        'Cooling undisturbed. A ping is welcome and proves nothing: only the check after the rest does.',
       on: {
         'rest.over': 'rested',
         'put.inFridge': 'inFridge',

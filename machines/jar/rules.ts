@@ -1,7 +1,7 @@
 // A shelf of jars as plain data, each moved only by its own chart.
 
 import { transition } from 'xstate';
-import type { JarId } from '../kitchen/events.ts';
+import type { BatchId, JarId } from '../kitchen/events.ts';
 import { jarMachine } from './chart.ts';
 import type { JarEvent, JarState } from './events.ts';
 
@@ -24,7 +24,7 @@ export function moveJar(jar: Jar, event: JarEvent, at: number): Jar {
   return state === jar.state ? jar : { ...jar, state, at };
 }
 
-/** The same happening to every jar in one of the given states, or to the first `limit` of them. */
+/** The same happening to the jars in the given states; to the first `limit` of those it can happen to. */
 export function moveJars(
   jars: readonly Jar[],
   from: readonly JarState[],
@@ -35,9 +35,31 @@ export function moveJars(
   let left = limit;
   return jars.map((jar) => {
     if (left <= 0 || !from.includes(jar.state)) return jar;
-    left -= 1;
-    return moveJar(jar, event, at);
+    const moved = moveJar(jar, event, at);
+    if (moved !== jar) left -= 1;
+    return moved;
   });
+}
+
+/** One of the jars in the canner broke; which one does not matter, they are alike. */
+export function breakOneInTheCanner(jars: readonly Jar[], at: number): Jar[] {
+  const broken = jars.find((jar) => jar.state === 'filled' && jar.whole);
+  return jars.map((jar) => (jar === broken ? moveJar(jar, { type: 'jar.broke' }, at) : jar));
+}
+
+/** Jars just filled: whole ones first, then the short or spare ones, which are for the fridge. */
+export function fillJars(
+  batch: BatchId,
+  filled: { full: number; spare: number; mayShelve: boolean; at: number },
+  already: number,
+): Jar[] {
+  return Array.from({ length: filled.full + filled.spare }, (_, index) => ({
+    id: `${batch}/jar-${already + index + 1}`,
+    whole: index < filled.full,
+    mayShelve: filled.mayShelve && index < filled.full,
+    state: 'filled',
+    at: filled.at,
+  }));
 }
 
 export function countJars(jars: readonly Jar[], ...states: JarState[]): number {

@@ -37,4 +37,4 @@ export type Effect =
       why?: Message;
     }
   | { type: 'sound'; sound: SoundName; about: BatchId | CannerId | null }
-  | { type: 'pass'; to: BatchId | CannerId; message: BatchMessage | CannerMessage };
+  | { type: 'pass'; to: BatchId | CannerId; at: number; message: BatchMessage | CannerMessage };

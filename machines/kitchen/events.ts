@@ -57,13 +57,13 @@ export type CannerHappening =
   | { type: 'canner.boilHolds' } // asked and answered: still a full boil
   | { type: 'canner.waterLow' }
   | { type: 'canner.waterAdded'; keptBoiling: boolean }
-  | { type: 'jar.broke' }
+  | { type: 'jar.broke'; batch?: BatchId } // whose jar, where two batches share the load
   | { type: 'jars.out' }
   | { type: 'canner.off' };
 
 /** Messages between machines; routed by the kitchen, never typed by a cook. */
 export type BatchMessage =
-  | { type: 'canner.took'; canner: CannerId; minutes: number } // this batch's jars went in
+  | { type: 'canner.took'; canner: CannerId; jars: number; minutes: number } // so many of this batch's jars went in
   | { type: 'canner.jarBroke'; canner: CannerId }
   | { type: 'canner.gaveBack'; canner: CannerId; served: boolean; minutes: number }; // jars out; was the full time served unbroken?
 
@@ -81,17 +81,11 @@ export type CannerMessage =
 
 /** Time passing, and coming back after time went by unseen. */
 export type ClockHappening =
-  | { type: 'tick'; at: number }
-  | { type: 'kitchen.returned'; at: number; awaySince: number };
+  { type: 'tick'; at: number } | { type: 'kitchen.returned'; at: number; awaySince: number };
 
-export type BatchEvent =
-  | (BatchHappening & { at: number })
-  | (BatchMessage & { at: number })
-  | ClockHappening;
+export type BatchEvent = (BatchHappening & { at: number }) | (BatchMessage & { at: number }) | ClockHappening;
 export type CannerEvent =
-  | (CannerHappening & { at: number })
-  | (CannerMessage & { at: number })
-  | ClockHappening;
+  (CannerHappening & { at: number }) | (CannerMessage & { at: number }) | ClockHappening;
 
 /** What enters the kitchen from outside and stands in the log. */
 export type KitchenEvent =

@@ -1,6 +1,12 @@
 // One step of one machine, as data: the next snapshot, and the effects it asked for.
 
-import { transition, type AnyMachineSnapshot, type AnyStateMachine, type EventFromLogic, type SnapshotFrom } from 'xstate';
+import {
+  transition,
+  type AnyMachineSnapshot,
+  type AnyStateMachine,
+  type EventFromLogic,
+  type SnapshotFrom,
+} from 'xstate';
 import type { Effect } from './effects.ts';
 
 export interface Stepped<Machine extends AnyStateMachine> {

@@ -1,0 +1,174 @@
+// What a batch notes, and when it speaks: the verbs of the chart. The words themselves are in words.ts.
+
+import { assign, emit } from 'xstate';
+import type { Effect } from '../kitchen/effects.ts';
+import type { BatchEvent } from '../kitchen/events.ts';
+import { breakOneInTheCanner, fillJars, moveJars } from '../jar/rules.ts';
+import type { BatchContext, PlateVerdict } from './context.ts';
+import * as rules from './rules.ts';
+import * as simmer from './simmer.ts';
+import * as words from './words.ts';
+
+type Args = { context: BatchContext; event: BatchEvent };
+
+/** Notes facts: a plain function from what happened to the fields it changes. */
+function note(change: (context: BatchContext, event: BatchEvent) => Partial<BatchContext>) {
+  return assign<BatchContext, BatchEvent, undefined, BatchEvent, never>(({ context, event }: Args) =>
+    change(context, event),
+  );
+}
+
+/** Says something: a plain function from the batch to an effect. */
+function tell(words: (context: BatchContext, at: number, event: BatchEvent) => Effect) {
+  return emit<BatchContext, BatchEvent, undefined, BatchEvent, Effect>(({ context, event }: Args) =>
+    words(context, event.at, event),
+  );
+}
+
+function verdict(verdict: PlateVerdict) {
+  return note((batch, { at }) => ({
+    plateTests: [...batch.plateTests, { at, verdict }],
+    plateSpoonedAt: null,
+  }));
+}
+
+const notes = {
+  noteTheTime: note((_, { at }) => ({ since: at, nextPromptAt: null })),
+  notePlateInFreezer: note((_, { at }) => ({ plateInFreezerAt: at })),
+  notePlateCold: note((_, { at }) => ({ plateInFreezerAt: at - rules.PLATE_COLD_MS })),
+  noteHeatOn: note((batch, { at }) => ({
+    heatOnAt: at,
+    nextPromptAt: at + batch.plan.heatMinutes.likely * 60_000,
+  })),
+  promptNow: note((_, { at }) => ({ nextPromptAt: at })),
+  promptAgainSoon: note((_, { at }) => ({ nextPromptAt: at + rules.ASK_AGAIN_MS })),
+  promptAgainLater: note((_, { at }) => ({ nextPromptAt: at + rules.HOLD_ASK_MS })),
+
+  beginOrGoOnSimmering: note(simmer.beginOrGoOn),
+  stopTheSimmer: note(simmer.stop),
+  noteStirred: note(simmer.stirred),
+  noteStirReminded: note(simmer.stirReminded),
+  noteNearlyThickSaid: note(() => ({ saidNearlyThick: true })),
+  takeTheReading: note(simmer.takeReading),
+  addMinutes: note(simmer.addMinutes),
+  noteSkimmed: note(() => ({ skimmed: true })),
+  noteStrained: note(() => ({ strained: true })),
+  noteBlended: note(() => ({ blended: true })),
+  notePlateSpooned: note((_, { at }) => ({ plateSpoonedAt: at })),
+  notePlateHeld: verdict('held'),
+  notePlateTooThick: verdict('too-thick'),
+  notePlateRunny: note((batch, event) => ({
+    plateTests: [...batch.plateTests, { at: event.at, verdict: 'runny' as const }],
+    plateSpoonedAt: null,
+    ...simmer.afterRunnyPlate(batch, event),
+  })),
+
+  noteHeldAt: note((batch, event) => ({
+    ...simmer.stop(batch, event),
+    heldAt: event.at,
+    nextPromptAt: event.at + rules.HOLD_ASK_MS,
+    scorches: batch.scorches + (event.type === 'pot.caught' ? 1 : 0),
+  })),
+  countTheCooling: note((batch, event) => ({ ...simmer.afterCooling(batch, event), heldAt: null })),
+
+  noteJarsReady: note((_, { at }) => ({ jarsReadyAt: at })),
+  forgetTheJarsWereHot: note(() => ({ jarsReadyAt: null })),
+  countTheJars: note((batch, event) => {
+    if (event.type !== 'jars.filled') return {};
+    const mayShelve = rules.goesToTheShelf(batch) && batch.jarsReadyAt !== null;
+    return {
+      filledAt: event.at,
+      jars: [...batch.jars, ...fillJars(batch.id, { ...event, mayShelve }, batch.jars.length)],
+    };
+  }),
+  noteInCanner: note((batch, event) => (event.type === 'canner.took' ? { inCanner: event.jars } : {})),
+  loseAJar: note((batch, { at }) => ({
+    jars: breakOneInTheCanner(batch.jars, at),
+    inCanner: Math.max(0, batch.inCanner - 1),
+  })),
+  noteServed: note((batch, { at }) => ({
+    jars: moveJars(batch.jars, ['filled'], { type: 'process.served' }, at, batch.inCanner),
+    inCanner: 0,
+  })),
+  emptyTheJars: note((batch, { at }) => ({
+    jars: moveJars(batch.jars, ['filled', 'unsealed'], { type: 'jar.emptied' }, at),
+    inCanner: 0,
+    filledAt: null,
+  })),
+
+  noteRestBegan: note((_batch, { at }) => ({ restFrom: at, saidRested: false })),
+  noteRestedSaid: note(() => ({ saidRested: true })),
+  countThePing: note((batch) => ({ pings: batch.pings + 1 })),
+  endTheRest: note((batch, { at }) => ({
+    jars: moveJars(batch.jars, ['processed'], { type: 'rest.over' }, at),
+  })),
+  noteAllSealed: note((batch, { at }) => ({
+    jars: moveJars(batch.jars, ['rested'], { type: 'seal.held' }, at),
+  })),
+  noteFailedSeals: note((batch, event) => {
+    if (event.type !== 'seals.failed') return {};
+    const failed = moveJars(batch.jars, ['rested'], { type: 'seal.failed' }, event.at, event.count);
+    return { jars: moveJars(failed, ['rested'], { type: 'seal.held' }, event.at) };
+  }),
+  putTheSealedAway: note((batch, { at }) => ({
+    jars: moveJars(batch.jars, ['sealed'], { type: 'put.onShelf' }, at),
+  })),
+  putTheJarsAway: note((batch, { at }) => {
+    const cold = batch.plan.request.keep === 'freezer' ? 'put.inFreezer' : 'put.inFridge';
+    const shelved = moveJars(batch.jars, ['sealed'], { type: 'put.onShelf' }, at);
+    return { jars: moveJars(shelved, ['filled', 'unsealed'], { type: cold }, at) };
+  }),
+  discardFromShelf: note((batch, event) => {
+    if (event.type !== 'seals.failed') return {};
+    return { jars: moveJars(batch.jars, ['onShelf'], { type: 'seal.failed' }, event.at, event.count) };
+  }),
+};
+
+const sayings = {
+  saySetUp: tell(words.setUp),
+  sayMash: tell(words.mash),
+  sayBringToBoil: tell(words.bringToBoil),
+  askIfRollingBoil: tell(words.askIfRollingBoil),
+  saySimmer: tell(words.simmer),
+  sayStirred: tell(words.stirred),
+  remindToStir: tell(words.remindToStir),
+  sayWhatTheReadingMeans: tell(words.reading),
+  sayMinutesAdded: tell(words.minutesAdded),
+  sayNearlyThick: tell(words.nearlyThick),
+  askIfThick: tell(words.askIfThick),
+  sayItSimmeredUnwatched: tell(words.simmeredUnwatched),
+  saySkim: tell(words.skim),
+  sayStrain: tell(words.strain),
+  sayMustStrain: tell(words.mustStrain),
+  sayBlend: tell(words.blend),
+  saySpoonOnPlate: tell(words.spoonOnPlate),
+  sayWaitForPlate: tell(words.waitForPlate),
+  askIfItHolds: tell(words.askIfItHolds),
+  sayLoosen: tell(words.loosen),
+  sayHeld: tell(words.held),
+  askIfStillHeld: tell(words.askIfStillHeld),
+  sayItCaught: tell(words.itCaught),
+  sayJarsNoted: tell(words.jarsNoted),
+  sayReadyJars: tell(words.readyJars),
+  sayFill: tell(words.fill),
+  sayToTheCanner: tell(words.toTheCanner),
+  sayWentCold: tell(words.wentCold),
+  sayNotServed: tell(words.notServed),
+  sayReheat: tell(words.reheat),
+  sayRest: tell(words.rest),
+  sayPing: tell(words.ping),
+  sayRestLonger: tell(words.restLonger),
+  sayTooEarlyToJudge: tell(words.tooEarlyToJudge),
+  sayMayCheckSeals: tell(words.mayCheckSeals),
+  sayCheckSeals: tell(words.checkSeals),
+  sayTooManyFailed: tell(words.tooManyFailed),
+  sayPutAway: tell(words.putAway),
+  sayDone: tell(words.done),
+  sayDiscard: tell(words.discard),
+  sayStopped: tell(words.stopped),
+  sayWhereWeAre: tell(words.whereWeAre),
+  offerTheLoad: tell(words.offerTheLoad),
+  withdrawTheLoad: tell(words.withdrawTheLoad),
+};
+
+export const batchActions = { ...notes, ...sayings };

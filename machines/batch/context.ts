@@ -1,0 +1,81 @@
+// What a batch remembers: its plan, its pot, its plate tests, its jars. Plain data, absolute instants.
+
+import type { Estimate } from '../../src/core/index.ts';
+import type { BatchPlan } from '../../src/core/types.ts';
+import type { BatchId, CannerId } from '../kitchen/events.ts';
+import type { Jar } from '../jar/rules.ts';
+
+export type PlateVerdict = 'held' | 'runny' | 'too-thick';
+
+export interface BatchInput {
+  id: BatchId;
+  /** What the cook calls it: "plum". */
+  name: string;
+  plan: BatchPlan;
+  /** The canner its jars will go to. */
+  canner: CannerId;
+  at: number;
+}
+
+export interface BatchContext {
+  id: BatchId;
+  name: string;
+  plan: BatchPlan;
+  canner: CannerId;
+  /** When the present state began. */
+  since: number;
+  plateInFreezerAt: number | null;
+  heatOnAt: number | null;
+  /** The running estimate of the reduction; null before the first simmer. */
+  estimate: Estimate | null;
+  nextStirAt: number | null;
+  /** When to ask the present state's question (again). */
+  nextPromptAt: number | null;
+  saidNearlyThick: boolean;
+  skimmed: boolean;
+  strained: boolean;
+  blended: boolean;
+  plateSpoonedAt: number | null;
+  plateTests: { at: number; verdict: PlateVerdict }[];
+  heldAt: number | null;
+  /** How often the pot caught. */
+  scorches: number;
+  jarsReadyAt: number | null;
+  filledAt: number | null;
+  jars: Jar[];
+  /** How many of the filled jars the canner has. */
+  inCanner: number;
+  restFrom: number | null;
+  saidRested: boolean;
+  pings: number;
+}
+
+export function newBatch(input: BatchInput): BatchContext {
+  return {
+    id: input.id,
+    name: input.name,
+    plan: input.plan,
+    canner: input.canner,
+    since: input.at,
+    plateInFreezerAt: null,
+    heatOnAt: null,
+    estimate: null,
+    nextStirAt: null,
+    nextPromptAt: null,
+    saidNearlyThick: false,
+    skimmed: false,
+    strained: false,
+    blended: false,
+    plateSpoonedAt: null,
+    plateTests: [],
+    heldAt: null,
+    scorches: 0,
+    jarsReadyAt: null,
+    filledAt: null,
+    jars: [],
+    inCanner: 0,
+    restFrom: null,
+    saidRested: false,
+    pings: 0,
+  };
+}

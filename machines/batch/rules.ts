@@ -1,0 +1,101 @@
+// The decisions of a batch: when to remind, what the plan needs, and what may go on a shelf.
+
+import type { BatchEvent } from '../kitchen/events.ts';
+import { countJars } from '../jar/rules.ts';
+import { HOT_FILL_LIMIT_MS } from '../canner/rules.ts';
+import type { BatchContext } from './context.ts';
+import { remaining } from './simmer.ts';
+
+const MINUTE_MS = 60_000;
+const HOUR_MS = 60 * MINUTE_MS;
+
+/** Jars rest undisturbed 12 to 24 hours before their seals are judged. USDA AIB-539, guide 1. */
+export const REST_LEAST_HOURS = 12;
+export const REST_MOST_HOURS = 24;
+
+/** Unsealed jars may be processed again within 24 hours. USDA AIB-539, guide 1. */
+export const REPROCESS_WITHIN_HOURS = 24;
+
+/** A plate wants a quarter of an hour in the freezer. Common practice, no source. */
+export const PLATE_COLD_MS = 15 * MINUTE_MS;
+
+/** How long a spoonful cools on the plate: one to two minutes is common practice, no source; two is the surer. */
+export const PLATE_WAIT_MS = 2 * MINUTE_MS;
+
+/** A question not answered is asked again after this. Common practice, no source. */
+export const ASK_AGAIN_MS = 3 * MINUTE_MS;
+export const HOLD_ASK_MS = 30 * MINUTE_MS;
+
+/** Said this long before the likely end of the simmer: time to get plate, skimmer and jars. */
+export const NEARLY_MINUTES = 8;
+
+export function promptIsDue(batch: BatchContext, at: number): boolean {
+  return batch.nextPromptAt !== null && at >= batch.nextPromptAt;
+}
+
+export function stirIsDue(batch: BatchContext, at: number): boolean {
+  return batch.nextStirAt !== null && at >= batch.nextStirAt;
+}
+
+export function nearlyThick(batch: BatchContext, at: number): boolean {
+  if (batch.saidNearlyThick || !batch.estimate) return false;
+  return remaining(batch.estimate, at).likely <= NEARLY_MINUTES;
+}
+
+export function mustStrain(batch: BatchContext): boolean {
+  return batch.plan.steps.strain === 'needed' && !batch.strained;
+}
+
+/** Straining is offered where the fruit has seeds or skins, once. */
+export function mayStrain(batch: BatchContext): boolean {
+  return batch.plan.steps.strain !== 'none' && !batch.strained;
+}
+
+export function mustBlend(batch: BatchContext): boolean {
+  return batch.plan.steps.blend && !batch.blended;
+}
+
+export function plateHasCooledIt(batch: BatchContext, at: number): boolean {
+  return batch.plateSpoonedAt !== null && at >= batch.plateSpoonedAt + PLATE_WAIT_MS;
+}
+
+/** Milliseconds the plate still wants in the freezer. */
+export function plateWantsMs(batch: BatchContext, at: number): number {
+  if (batch.plateInFreezerAt === null) return PLATE_COLD_MS;
+  return Math.max(0, batch.plateInFreezerAt + PLATE_COLD_MS - at);
+}
+
+/** The plan's verdict and a published process, both; nothing a cook says can stand in for either. */
+export function goesToTheShelf(batch: BatchContext): boolean {
+  const { request, shelf, process } = batch.plan;
+  return request.keep === 'shelf' && shelf.allowed && process !== null;
+}
+
+export function wholeJarsIn(event: BatchEvent): number {
+  return event.type === 'jars.filled' ? event.full : 0;
+}
+
+export function somethingWasFilled(event: BatchEvent): boolean {
+  return event.type === 'jars.filled' && event.full + event.spare > 0;
+}
+
+export function wentCold(batch: BatchContext, at: number): boolean {
+  return batch.filledAt !== null && at > batch.filledAt + HOT_FILL_LIMIT_MS;
+}
+
+export function restedHours(batch: BatchContext, at: number): number {
+  return batch.restFrom === null ? 0 : (at - batch.restFrom) / HOUR_MS;
+}
+
+export function failedCountIsPossible(batch: BatchContext, event: BatchEvent): boolean {
+  if (event.type !== 'seals.failed') return false;
+  return event.count >= 1 && event.count <= countJars(batch.jars, 'processed', 'rested', 'sealed', 'onShelf');
+}
+
+export function mayBeProcessedAgain(batch: BatchContext, at: number): boolean {
+  return (
+    goesToTheShelf(batch) &&
+    countJars(batch.jars, 'unsealed') > 0 &&
+    restedHours(batch, at) <= REPROCESS_WITHIN_HOURS
+  );
+}

@@ -1,0 +1,97 @@
+// The pot's estimate through the batch: begun at the rolling boil, paused off the heat, sharpened by
+// what the cook reads, sent on after a runny plate.
+
+import {
+  afterRunnyPlate as estimateAfterRunnyPlate,
+  depthNow as depthOf,
+  massNow as massOf,
+  remainingMinutes,
+  startEstimate,
+  stirEveryMinutes,
+  withAddedMinutes,
+  withHeat,
+  withReading,
+  type Estimate,
+} from '../../src/core/index.ts';
+import type { Range } from '../../src/core/types.ts';
+import type { BatchEvent } from '../kitchen/events.ts';
+import type { BatchContext } from './context.ts';
+
+const MINUTE_MS = 60_000;
+
+type Noted = Partial<BatchContext>;
+
+/** At the rolling boil the reduction begins; after a plate test or a hold it goes on where it was. */
+export function beginOrGoOn(batch: BatchContext, { at }: BatchEvent): Noted {
+  const estimate = batch.estimate
+    ? withHeat(batch.estimate, 'low', at)
+    : withHeat(startEstimate(batch.plan, at), 'low', at);
+  return withPrompts({ ...batch, estimate }, at);
+}
+
+/** Off the heat the water stays in the pot. */
+export function stop(batch: BatchContext, { at }: BatchEvent): Noted {
+  if (!batch.estimate) return {};
+  return { estimate: withHeat(batch.estimate, 'off', at), nextStirAt: null, nextPromptAt: null };
+}
+
+export function stirred(batch: BatchContext, { at }: BatchEvent): Noted {
+  return { nextStirAt: nextStir(batch.estimate, at) };
+}
+
+/** Said once; the next reminder comes one stir later, so that a cook who stirs in silence is not nagged. */
+export function stirReminded(batch: BatchContext, { at }: BatchEvent): Noted {
+  return { nextStirAt: nextStir(batch.estimate, at) };
+}
+
+export function takeReading(batch: BatchContext, event: BatchEvent): Noted {
+  if (event.type !== 'reading.taken' || !batch.estimate) return {};
+  const { at, type: _, ...reading } = event;
+  return withPrompts({ ...batch, estimate: withReading(batch.estimate, reading, at) }, at);
+}
+
+export function addMinutes(batch: BatchContext, event: BatchEvent): Noted {
+  if (event.type !== 'minutes.added' || !batch.estimate) return {};
+  return withPrompts({ ...batch, estimate: withAddedMinutes(batch.estimate, event.minutes, event.at) }, event.at);
+}
+
+/** The plate said "not yet": the target was further off than thought. */
+export function afterRunnyPlate(batch: BatchContext, { at }: BatchEvent): Noted {
+  return batch.estimate ? { estimate: estimateAfterRunnyPlate(batch.estimate, at) } : {};
+}
+
+/** A pot that stood has to come back to the boil before water leaves it again. */
+export function afterCooling(batch: BatchContext, { at }: BatchEvent): Noted {
+  if (!batch.estimate) return {};
+  return withPrompts({ ...batch, estimate: withHeat(batch.estimate, 'low', at) }, at);
+}
+
+export function remaining(estimate: Estimate, at: number): Range {
+  return remainingMinutes(estimate, at);
+}
+
+export function massNow(estimate: Estimate, at: number): Range {
+  return massOf(estimate, at);
+}
+
+/** Depth in this pot; null where the pot is not known. */
+export function depthNow(batch: BatchContext, at: number): Range | null {
+  return batch.estimate ? depthOf(batch.estimate, at) : null;
+}
+
+/** The question "is it thick?" falls due at the likely end; a changed estimate moves it and the next stir. */
+function withPrompts(batch: BatchContext, at: number): Noted {
+  const { estimate } = batch;
+  if (!estimate) return {};
+  const left = remainingMinutes(estimate, at);
+  return {
+    estimate,
+    saidNearlyThick: batch.saidNearlyThick && left.likely <= 8,
+    nextStirAt: nextStir(estimate, at),
+    nextPromptAt: at + Math.max(1, left.likely) * MINUTE_MS,
+  };
+}
+
+function nextStir(estimate: Estimate | null, at: number): number | null {
+  return estimate ? at + stirEveryMinutes(estimate, at) * MINUTE_MS : null;
+}

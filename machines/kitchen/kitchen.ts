@@ -1,0 +1,136 @@
+// The whole kitchen as a fold: every batch and every canner is an actor with its own chart, spoken to
+// only by events; this is the post office that hands the events round and collects what they ask for.
+//
+// Stepping is pure, so the state is exactly what the log says, and the exhaustive search walks the
+// same code that cooks.
+
+import { initialTransition, type SnapshotFrom } from 'xstate';
+import { batchMachine } from '../batch/chart.ts';
+import { cannerMachine } from '../canner/chart.ts';
+import type { Effect } from './effects.ts';
+import type {
+  BatchEvent,
+  BatchId,
+  BatchMessage,
+  CannerEvent,
+  CannerId,
+  CannerMessage,
+  KitchenEvent,
+} from './events.ts';
+import { emittedBy, stepMachine } from './step.ts';
+
+export type BatchSnapshot = SnapshotFrom<typeof batchMachine>;
+export type CannerSnapshot = SnapshotFrom<typeof cannerMachine>;
+
+export interface Kitchen {
+  batches: Readonly<Record<BatchId, BatchSnapshot>>;
+  canners: Readonly<Record<CannerId, CannerSnapshot>>;
+}
+
+export interface KitchenStep {
+  kitchen: Kitchen;
+  /** What is to be said and sounded; messages between machines are already delivered. */
+  effects: Effect[];
+  /** False when no machine took notice: such an event need not be remembered. */
+  changed: boolean;
+}
+
+export const MAIN_CANNER: CannerId = 'canner-1';
+
+export const emptyKitchen: Kitchen = { batches: {}, canners: {} };
+
+/** The kitchen after one event. */
+export function stepKitchen(kitchen: Kitchen, event: KitchenEvent): KitchenStep {
+  switch (event.type) {
+    case 'batch.planned':
+      return settled(openBatch(kitchen, event));
+    case 'canner.set':
+      return settled(openCanner(kitchen, event));
+    case 'log.corrected':
+      return { kitchen, effects: [], changed: true }; // corrections are applied where the log is folded
+    case 'tick':
+    case 'kitchen.returned':
+      return settled(toEverybody(kitchen, event));
+    default:
+      return settled(
+        'canner' in event ? toCanner(kitchen, event.canner, event) : toBatch(kitchen, event.batch, event),
+      );
+  }
+}
+
+type Opening<Type> = Extract<KitchenEvent, { type: Type }>;
+
+function openBatch(kitchen: Kitchen, event: Opening<'batch.planned'>): KitchenStep {
+  if (kitchen.batches[event.batch]) return unchanged(kitchen);
+  const { batch: id, name, plan, at } = event;
+  const [snapshot, actions] = initialTransition(batchMachine, { id, name, plan, canner: MAIN_CANNER, at });
+  return {
+    kitchen: { ...kitchen, batches: { ...kitchen.batches, [id]: snapshot } },
+    effects: emittedBy(actions),
+    changed: true,
+  };
+}
+
+function openCanner(kitchen: Kitchen, event: Opening<'canner.set'>): KitchenStep {
+  if (kitchen.canners[event.canner]) return unchanged(kitchen);
+  const { canner: id, jarsPerLoad, preheatMinutes, at } = event;
+  const [snapshot, actions] = initialTransition(cannerMachine, { id, jarsPerLoad, preheatMinutes, at });
+  return {
+    kitchen: { ...kitchen, canners: { ...kitchen.canners, [id]: snapshot } },
+    effects: emittedBy(actions),
+    changed: true,
+  };
+}
+
+function toBatch(kitchen: Kitchen, id: BatchId, event: BatchEvent): KitchenStep {
+  const before = kitchen.batches[id];
+  if (!before) return unchanged(kitchen);
+  const { snapshot, effects, changed } = stepMachine(batchMachine, before, event);
+  if (!changed) return { kitchen, effects, changed };
+  return { kitchen: { ...kitchen, batches: { ...kitchen.batches, [id]: snapshot } }, effects, changed };
+}
+
+function toCanner(kitchen: Kitchen, id: CannerId, event: CannerEvent): KitchenStep {
+  const before = kitchen.canners[id];
+  if (!before) return unchanged(kitchen);
+  const { snapshot, effects, changed } = stepMachine(cannerMachine, before, event);
+  if (!changed) return { kitchen, effects, changed };
+  return { kitchen: { ...kitchen, canners: { ...kitchen.canners, [id]: snapshot } }, effects, changed };
+}
+
+/** Time concerns everybody; the canners first, since their clocks come before a batch's steps. */
+function toEverybody(kitchen: Kitchen, event: Opening<'tick' | 'kitchen.returned'>): KitchenStep {
+  const canners = Object.keys(kitchen.canners).map((id) => (now: Kitchen) => toCanner(now, id, event));
+  const batches = Object.keys(kitchen.batches).map((id) => (now: Kitchen) => toBatch(now, id, event));
+  return [...canners, ...batches].reduce(
+    (step, next) => follow(step, next(step.kitchen)),
+    unchanged(kitchen),
+  );
+}
+
+/** Delivers messages between machines, in order, until none is left. */
+function settled(step: KitchenStep): KitchenStep {
+  const letter = step.effects.find((effect) => effect.type === 'pass');
+  if (!letter) return step;
+  const rest = { ...step, effects: step.effects.filter((effect) => effect !== letter) };
+  return settled(follow(rest, deliver(rest.kitchen, letter)));
+}
+
+function deliver(kitchen: Kitchen, letter: Extract<Effect, { type: 'pass' }>): KitchenStep {
+  const { to, message, at } = letter;
+  return kitchen.canners[to]
+    ? toCanner(kitchen, to, { ...(message as CannerMessage), at })
+    : toBatch(kitchen, to, { ...(message as BatchMessage), at });
+}
+
+function follow(first: KitchenStep, second: KitchenStep): KitchenStep {
+  return {
+    kitchen: second.kitchen,
+    effects: [...first.effects, ...second.effects],
+    changed: first.changed || second.changed,
+  };
+}
+
+function unchanged(kitchen: Kitchen): KitchenStep {
+  return { kitchen, effects: [], changed: false };
+}

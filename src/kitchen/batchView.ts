@@ -1,0 +1,145 @@
+// One batch as a screen may show it: derived from its chart and the clock, nothing kept.
+
+import { batchState, mainOfBatch, openToBatch, type BatchState } from '../../machines/batch/choices.ts';
+import type { BatchContext } from '../../machines/batch/context.ts';
+import * as rules from '../../machines/batch/rules.ts';
+import { depthNow, massNow, remaining } from '../../machines/batch/simmer.ts';
+import { HOT_FILL_LIMIT_MS } from '../../machines/canner/rules.ts';
+import type { Message } from '../../machines/kitchen/effects.ts';
+import type { BatchSnapshot } from '../../machines/kitchen/kitchen.ts';
+import type { Range } from '../core/types.ts';
+import { batchChoice } from './choices.ts';
+import type { BatchView, ClockView, PotView } from './view.ts';
+
+const MINUTE_MS = 60_000;
+const HOUR_MS = 60 * MINUTE_MS;
+
+export function batchView(snapshot: BatchSnapshot, now: number): BatchView {
+  const { context } = snapshot;
+  const state = batchState(snapshot);
+  const main = mainOfBatch[state];
+  return {
+    id: context.id,
+    name: context.name,
+    state,
+    stateWord: { key: `state.batch.${state}` },
+    doing: { key: doingKey(state, context, now) },
+    detail: detailOf(state, context),
+    clock: clockOf(state, context, now),
+    pot: potOf(state, context, now),
+    plan: context.plan,
+    choices: openToBatch(snapshot, now).map((command) => batchChoice(command, context.id, command === main)),
+    jars: context.jars.map(({ id, whole, state: jarState }) => ({ id, whole, state: jarState })),
+    plateTests: context.plateTests,
+    warning: warningOf(state),
+  };
+}
+
+function doingKey(state: BatchState, batch: BatchContext, now: number): string {
+  if (state === 'simmering' && rules.stirIsDue(batch, now)) return 'screen.act.batch.stir';
+  if (state === 'simmering' && batch.saidNearlyThick) return 'screen.act.batch.nearlyThick';
+  return `screen.act.batch.${state}`;
+}
+
+/** What to look for, in the words that were said on the way in. */
+function detailOf(state: BatchState, batch: BatchContext): Message | null {
+  const { plan } = batch;
+  return {
+    key: `look.batch.${state}`,
+    params: { targetMassKg: plan.targetMassKg, headspaceMm: plan.headspaceMm },
+  };
+}
+
+function clockOf(state: BatchState, batch: BatchContext, now: number): ClockView | null {
+  const label = { key: `clock.${state}` };
+  const until = (from: number, ms: number, urgent = false): ClockView => ({
+    kind: 'until',
+    label,
+    from,
+    until: from + ms,
+    urgent,
+  });
+  switch (state) {
+    case 'comingToBoil':
+      return {
+        kind: 'about',
+        label,
+        from: batch.since,
+        until: instants(batch.since, batch.plan.heatMinutes),
+      };
+    case 'simmering':
+      return batch.estimate === null
+        ? null
+        : { kind: 'about', label, from: batch.since, until: instants(now, remaining(batch.estimate, now)) };
+    case 'cooling':
+      return batch.plateSpoonedAt === null ? null : until(batch.plateSpoonedAt, rules.PLATE_WAIT_MS);
+    case 'waitingForCanner':
+      return batch.filledAt === null ? null : until(batch.filledAt, HOT_FILL_LIMIT_MS, true);
+    case 'resting':
+      return batch.restFrom === null
+        ? null
+        : until(
+            batch.restFrom,
+            (batch.saidRested ? rules.REST_MOST_HOURS : rules.REST_LEAST_HOURS) * HOUR_MS,
+          );
+    case 'held':
+    case 'caught':
+      return { kind: 'since', label, from: batch.heldAt ?? batch.since };
+    default:
+      return null;
+  }
+}
+
+function instants(from: number, minutes: Range): Range {
+  const at = (value: number) => from + value * MINUTE_MS;
+  return { low: at(minutes.low), likely: at(minutes.likely), high: at(minutes.high) };
+}
+
+const onTheStove: readonly BatchState[] = [
+  'mashing',
+  'comingToBoil',
+  'simmering',
+  'skimming',
+  'straining',
+  'blending',
+  'spooning',
+  'cooling',
+  'judging',
+  'loosening',
+  'held',
+  'caught',
+  'readyingJars',
+  'filling',
+  'reheating',
+];
+
+function potOf(state: BatchState, batch: BatchContext, now: number): PotView | null {
+  if (!onTheStove.includes(state)) return null;
+  const { plan, estimate } = batch;
+  const full = { low: plan.startMassKg, likely: plan.startMassKg, high: plan.startMassKg };
+  const left = estimate ? remaining(estimate, now).likely : Infinity;
+  return {
+    massKg: estimate ? massNow(estimate, now) : full,
+    startMassKg: plan.startMassKg,
+    targetMassKg: plan.targetMassKg,
+    depthM: depthNow(batch, now),
+    startDepthM: plan.startDepthM,
+    targetDepthM: plan.targetDepthM,
+    heat: state === 'comingToBoil' || state === 'reheating' ? 'high' : state === 'simmering' ? 'low' : 'off',
+    surface: state === 'simmering' ? 'simmer' : 'still',
+    foam: state === 'skimming' || (state === 'comingToBoil' && batch.heatOnAt !== null),
+    scorchRisk: state !== 'simmering' ? 'none' : left < 10 ? 'high' : left < 25 ? 'some' : 'none',
+    readings: estimate?.readings ?? [],
+  };
+}
+
+function warningOf(state: BatchState): Message | null {
+  switch (state) {
+    case 'unprocessed':
+      return { key: 'screen.warn.batch.wentCold' };
+    case 'caught':
+      return { key: 'screen.warn.batch.itCaught' };
+    default:
+      return null;
+  }
+}

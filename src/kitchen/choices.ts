@@ -1,0 +1,88 @@
+// What the cook can say, tap or press now, and the event that each choice becomes.
+
+import {
+  batchCommands,
+  cannerCommands,
+  consequenceOf,
+  type BatchCommand,
+  type CannerCommand,
+  type CommandId,
+  type Slots,
+} from '../../machines/dialogue/commands.ts';
+import type { BatchId, CannerId, KitchenEvent } from '../../machines/kitchen/events.ts';
+import type { Choice } from './view.ts';
+
+const asks: { [Command in CommandId]?: NonNullable<Choice['asks']> } = {
+  'jars.filled': 'count',
+  'seals.failed': 'count',
+  'minutes.added': 'minutes',
+  'reading.taken': 'reading',
+};
+
+export function batchChoice(command: BatchCommand, batch: BatchId, main: boolean): Choice {
+  return choice(command, batch, main);
+}
+
+export function cannerChoice(command: CannerCommand, canner: CannerId, main: boolean): Choice {
+  return choice(command, canner, main);
+}
+
+function choice(command: BatchCommand | CannerCommand, about: BatchId | CannerId, main: boolean): Choice {
+  const asked = asks[command];
+  return {
+    command,
+    slots: {},
+    about,
+    label: { key: `choice.${command}` },
+    sayIt: '',
+    consequence: consequenceOf(command),
+    main,
+    ...(asked ? { asks: asked } : {}),
+  };
+}
+
+/** The event that a command with its slots means, or null where a count or a reading is still missing. */
+export function eventOf(
+  command: BatchCommand | CannerCommand,
+  about: BatchId | CannerId,
+  slots: Slots,
+  at: number,
+): KitchenEvent | null {
+  if (command in cannerCommands) return cannerEvent(command as CannerCommand, about, slots, at);
+  if (command in batchCommands) return batchEvent(command as BatchCommand, about, slots, at);
+  return null;
+}
+
+function cannerEvent(type: CannerCommand, canner: CannerId, slots: Slots, at: number): KitchenEvent {
+  // Water that was not said to have kept boiling did not: the safe reading starts the clock over.
+  if (type === 'canner.waterAdded') return { type, at, canner, keptBoiling: slots.keptBoiling ?? false };
+  return { type, at, canner };
+}
+
+function batchEvent(type: BatchCommand, batch: BatchId, slots: Slots, at: number): KitchenEvent | null {
+  switch (type) {
+    case 'jars.filled':
+      return slots.n === undefined ? null : { type, at, batch, full: slots.n, spare: slots.spare ?? 0 };
+    case 'seals.failed':
+      return slots.n === undefined ? null : { type, at, batch, count: slots.n };
+    case 'minutes.added':
+      return slots.n === undefined ? null : { type, at, batch, minutes: slots.n };
+    case 'reading.taken':
+      return readingEvent(batch, slots, at);
+    default:
+      return { type, at, batch };
+  }
+}
+
+function readingEvent(batch: BatchId, slots: Slots, at: number): KitchenEvent | null {
+  const { massKg, depthM, tempC } = slots;
+  if (massKg === undefined && depthM === undefined && tempC === undefined) return null;
+  return {
+    type: 'reading.taken',
+    at,
+    batch,
+    ...(massKg === undefined ? {} : { massKg }),
+    ...(depthM === undefined ? {} : { depthM }),
+    ...(tempC === undefined ? {} : { tempC }),
+  };
+}

@@ -1,0 +1,53 @@
+// What may stand in the log, and what is refused.
+
+import { describe, expect, test } from 'vitest';
+import { logEntrySchema } from '../../src/kitchen/entry.ts';
+import { evening, EVENING } from './evening.ts';
+
+const entry = (event: object, rest: object = {}) => ({ seq: 1, source: 'voice', event, ...rest });
+const stirred = { type: 'pot.stirred', at: EVENING, batch: 'damson' };
+const accepts = (value: unknown) => logEntrySchema.safeParse(value).success;
+
+describe('an entry', () => {
+  test('of an evening is read back unchanged', () => {
+    for (const one of evening(40)) expect(logEntrySchema.parse(JSON.parse(JSON.stringify(one)))).toEqual(one);
+  });
+
+  test.each([
+    ['a canner at a full boil', { type: 'canner.fullBoil', at: EVENING, canner: 'canner-1' }],
+    [
+      'water that was added without losing the boil',
+      { type: 'canner.waterAdded', at: EVENING, canner: 'c', keptBoiling: true },
+    ],
+    ['a reading of the depth alone', { type: 'reading.taken', at: EVENING, batch: 'pear', depthM: 0.04 }],
+    ['a return after an absence', { type: 'kitchen.returned', at: EVENING, awaySince: EVENING - 1000 }],
+    [
+      'a correction of when',
+      { type: 'log.corrected', at: EVENING, seq: 3, how: { kind: 'when', at: EVENING - 1 } },
+    ],
+    [
+      'a correction of which batch',
+      { type: 'log.corrected', at: EVENING, seq: 3, how: { kind: 'batch', batch: 'pear' } },
+    ],
+    ['a correction of whether', { type: 'log.corrected', at: EVENING, seq: 3, how: { kind: 'never' } }],
+  ])('may say: %s', (_, event) => expect(accepts(entry(event))).toBe(true));
+
+  test.each([
+    ['an unknown event', entry({ type: 'pot.exploded', at: EVENING, batch: 'damson' })],
+    ['an event about no batch', entry({ type: 'pot.stirred', at: EVENING })],
+    ['an event at no time', entry({ ...stirred, at: null })],
+    ['an event before the epoch', entry({ ...stirred, at: -1 })],
+    ['a stray field', entry({ ...stirred, colour: 'purple' })],
+    ['half a jar', entry({ type: 'jars.filled', at: EVENING, batch: 'damson', full: 6.5, spare: 0 })],
+    ['an unknown source', entry(stirred, { source: 'rumour' })],
+    ['entry number nought', entry(stirred, { seq: 0 })],
+    [
+      'a correction of nothing in particular',
+      entry({ type: 'log.corrected', at: EVENING, seq: 3, how: { kind: 'somehow' } }),
+    ],
+    [
+      'a plan that is none',
+      entry({ type: 'batch.planned', at: EVENING, batch: 'b', name: 'damson', plan: {} }),
+    ],
+  ])('may not say: %s', (_, value) => expect(accepts(value)).toBe(false));
+});

@@ -1,6 +1,6 @@
 // Turns a written sentence into words that any voice says right: numbers, units, signs, abbreviations.
 
-import { fractionInWords, numberInWords, wholeInWords } from './number-words.ts';
+import { fractionInWords, numberInWords, wholeInWords } from './numberWords.ts';
 
 /** [singular, plural] of what may follow a number. */
 const UNITS: Record<string, readonly [string, string]> = {

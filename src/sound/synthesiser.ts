@@ -1,7 +1,7 @@
 // The page's side of the bundled synthesiser: asks the worker for sentences and keeps the recent ones.
 
 import type { Prompt } from './flite.ts';
-import type { FromWorker, ToWorker } from './synthesiser-messages.ts';
+import type { FromWorker, ToWorker } from './synthesiserMessages.ts';
 
 export interface SpokenPrompt {
   /** A WAVE file. */

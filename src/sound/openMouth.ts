@@ -2,8 +2,8 @@
 
 import { soundNames } from '../../sounds/meanings.ts';
 import type { SoundName } from '../../machines/kitchen/effects.ts';
-import { createBundledVoice } from './bundled-voice.ts';
-import { findBrowserVoice } from './browser-voice.ts';
+import { createBundledVoice } from './bundledVoice.ts';
+import { findBrowserVoice } from './browserVoice.ts';
 import { createMouth, type MouthSettings, type SpeakingMouth } from './mouth.ts';
 import { createPlayer } from './player.ts';
 import { createSynthesiser } from './synthesiser.ts';
@@ -29,7 +29,7 @@ export interface MouthChoice {
 export function openMouth({ voice = 'own-or-bundled', settings = {} }: MouthChoice = {}): SpeakingMouth {
   const player = createPlayer();
   const synthesiser = createSynthesiser(
-    () => new Worker(new URL('./synthesiser-worker.ts', import.meta.url), { type: 'module' }),
+    () => new Worker(new URL('./synthesiser.worker.ts', import.meta.url), { type: 'module' }),
   );
   return createMouth({
     player,

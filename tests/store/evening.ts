@@ -1,6 +1,5 @@
 // Entries of a September evening with damson plums, pears and crab apples, for the tests of the store.
 
-import fc from 'fast-check';
 import type { LogEntry } from '../../src/kitchen/ports.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 
@@ -34,5 +33,3 @@ export const entryOf = (seq: number, salt = 0): LogEntry => ({
 
 export const evening = (length: number, salt = 0): LogEntry[] =>
   Array.from({ length }, (_, i) => entryOf(i + 1, salt));
-
-export const anEvening = fc.integer({ min: 0, max: 12 }).map((length) => evening(length));

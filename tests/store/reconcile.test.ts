@@ -6,8 +6,9 @@ import { encodeAll } from '../../src/store/decode.ts';
 import { splitLines } from '../../src/store/file-lines.ts';
 import { writeHeader } from '../../src/store/header.ts';
 import { reconcile, type Copy } from '../../src/store/reconcile.ts';
-import { anEvening, evening } from './evening.ts';
+import { evening } from './evening.ts';
 
+const anEvening = fc.integer({ min: 0, max: 12 }).map((length) => evening(length));
 const header = (generation = 0, begunAt = 1) =>
   writeHeader({ version: 1, kitchen: 'test', generation, begunAt });
 const logOf = (length: number, salt = 0) => encodeAll(header(), evening(length, salt));

@@ -1,4 +1,7 @@
 // The public face of the batch calculator.
 
+export { processMinutes, type ProcessQuery } from './process.ts';
+export * from './reduction/index.ts';
 export * from './request.ts';
+export { boilingPointC, densityKgPerL, waterActivity } from './sugar-water.ts';
 export type * from './types.ts';

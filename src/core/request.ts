@@ -155,10 +155,15 @@ const jarSize = z.enum(['quarter-pint', 'half-pint', 'pint', 'quart'], {
   error: 'Choose a jar size: quarter-pint, half-pint, pint or quart.',
 });
 
-/** What earlier batches taught about this pot on this burner. */
+const logFactor = z.object({ mean: z.number().min(-4).max(4), sd: z.number().positive().max(3) });
+
+/** What earlier batches taught about this pot on this burner, and the cook who minds it. */
 export const stoveLearnedSchema = z.object({
-  /** Natural logarithm of (real / predicted evaporation), and its standard deviation. */
-  logRate: z.object({ mean: z.number().min(-4).max(4), sd: z.number().positive().max(3) }),
+  /** Natural logarithm of real over predicted heat into the pot. */
+  logHeat: logFactor,
+  /** The same of the spitting that the cook bears before turning the heat down. */
+  logSpit: logFactor,
+  correlation: z.number().min(-1).max(1),
   batches: z.number().int().nonnegative().max(1e6),
 });
 export type StoveLearned = z.output<typeof stoveLearnedSchema>;

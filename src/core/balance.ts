@@ -1,0 +1,201 @@
+// What goes into the pot, what boils away, and what must be left? The solids balance.
+
+import { findFruit, type Fruit } from '../tables/fruits/index.ts';
+import {
+  cookingWater,
+  juiceYield,
+  millLoss,
+  pectinDose,
+  recipes,
+  shortBoilLoss,
+  type Recipe,
+} from '../tables/recipes.ts';
+import type { BatchRequest } from './request.ts';
+
+/** What is known before the acid is dosed; masses in kg, solids in mass per cent, spreads as log sd. */
+export interface Ingredients {
+  fruit: Fruit;
+  recipe: Recipe;
+  /** Fruit after trimming, or juice, as it goes into the pot. */
+  preparedKg: number;
+  preparedLogSd: number;
+  fruitSolidsPct: number;
+  fruitSolidsLogSd: number;
+  insolublePct: number;
+  sugarKg: number;
+  sugarBoundsKg: { low: number; high: number };
+  liquidKg: number;
+  liquidSolidsPct: number;
+  pectinKg: number;
+  pectinSolidsPct: number;
+}
+
+export interface Balance extends Ingredients {
+  acidKg: number;
+  startKg: number;
+  startSolidsPct: number;
+  insolubleKg: number;
+  targetKg: number;
+  targetSolidsPct: number;
+  /** Standard deviation of the logarithm of the mass at which the batch is really done. */
+  targetLogSd: number;
+  /** The batch ends after a timed boil, not at a test. */
+  shortBoil: boolean;
+}
+
+/** Bottled lemon juice is about 8 % soluble solids, counting its acid (USDA SR28 no. 09152: 92 % water). */
+const LEMON_SOLIDS_PCT = 8;
+/** A butter or jam is boiled at least this much past what goes into the pot. */
+const LEAST_RISE_PCT = 2;
+
+const CITRUS = ['orange', 'orange-with-peel', 'grapefruit', 'lemon', 'lime', 'tangerine', 'kumquat'];
+const FIRM = ['apple', 'crab-apple', 'quince', 'pear', 'asian-pear', 'cranberry'];
+export const isCitrus = (fruitId: string): boolean => CITRUS.includes(fruitId);
+
+export function fruitOf(request: Pick<BatchRequest, 'fruit'>): Fruit {
+  const fruit = findFruit(request.fruit);
+  if (!fruit) throw new RangeError(`I do not know the fruit "${request.fruit}".`);
+  return fruit;
+}
+
+function milled(request: BatchRequest, fruit: Fruit): boolean {
+  if (request.product === 'jelly') return false;
+  return fruit.strain.value[request.product === 'butter' ? 'butter' : 'jam'] === 'needed';
+}
+
+/** Fruit as it goes into the pot: what was weighed, or what trimming, milling and pressing leave of what was bought. */
+function prepared(request: BatchRequest, fruit: Fruit): Pick<Ingredients, 'preparedKg' | 'preparedLogSd'> {
+  const trimmedKg =
+    request.measured?.preparedMassKg ?? request.fruitMassKg * (1 - fruit.refusePct.value / 100);
+  const weighed = request.measured?.preparedMassKg !== undefined;
+  if (request.product === 'jelly') {
+    if (request.juiceMassKg !== undefined) return { preparedKg: request.juiceMassKg, preparedLogSd: 0.03 };
+    const { perKg } = juiceFrom(fruit);
+    return { preparedKg: trimmedKg * perKg, preparedLogSd: 0.06 };
+  }
+  if (weighed) return { preparedKg: trimmedKg, preparedLogSd: 0.03 };
+  // What SR28 calls refuse of a slip-skin grape is what the mill keeps back: it is not taken off twice.
+  const kept = milled(request, fruit) && fruit.refusePct.value < 25 ? 1 - millLoss.value.share : 1;
+  return { preparedKg: trimmedKg * kept, preparedLogSd: milled(request, fruit) ? 0.05 : 0.035 };
+}
+
+const juiceFrom = (fruit: Fruit): { perKg: number; solidsShare: number } =>
+  (FIRM.includes(fruit.id) ? juiceYield.firm : juiceYield.soft).value;
+
+function fruitSolids(
+  request: BatchRequest,
+  fruit: Fruit,
+): Pick<Ingredients, 'fruitSolidsPct' | 'fruitSolidsLogSd' | 'insolublePct'> {
+  const juice = request.product === 'jelly';
+  const measured = request.measured?.fruitSolubleSolidsPct;
+  const { low, high } = fruit.solubleSolidsRangePct.value;
+  return {
+    fruitSolidsPct: measured ?? fruit.solubleSolidsPct.value * (juice ? juiceFrom(fruit).solidsShare : 1),
+    // The range of a fruit is taken to hold nine lots in ten.
+    fruitSolidsLogSd: measured === undefined ? Math.log(high / low) / 3.29 : 0.03,
+    insolublePct: juice ? 0.1 : fruit.fibrePct.value,
+  };
+}
+
+/** Water the recipe asks for where the cook named none. */
+function liquidFor(request: BatchRequest, fruit: Fruit, preparedKg: number): { kg: number; pct: number } {
+  if (request.liquid) return { kg: request.liquid.massKg, pct: request.liquid.solubleSolidsPct };
+  if (fruit.id === 'prune' && request.product !== 'jelly')
+    return { kg: cookingWater.prune.value.perKg * preparedKg, pct: 0 };
+  const peel = request.product === 'marmalade' && request.pectin === 'none' && isCitrus(fruit.id);
+  return { kg: peel ? cookingWater.citrusMarmalade.value.perKg * preparedKg : 0, pct: 0 };
+}
+
+export function ingredients(request: BatchRequest): Ingredients {
+  const fruit = fruitOf(request);
+  const recipe = recipes[request.product][request.pectin];
+  const weights = prepared(request, fruit);
+  const { usual, low, high } = recipe.sugarPerKg.value;
+  const liquid = liquidFor(request, fruit, weights.preparedKg);
+  const pectin = pectinDose[request.product === 'butter' ? 'none' : request.pectin].value;
+  return {
+    fruit,
+    recipe,
+    ...weights,
+    ...fruitSolids(request, fruit),
+    sugarKg: request.sugarMassKg ?? usual * weights.preparedKg,
+    sugarBoundsKg: { low: low * weights.preparedKg, high: high * weights.preparedKg },
+    liquidKg: liquid.kg,
+    liquidSolidsPct: liquid.pct,
+    pectinKg: pectin.perKg * weights.preparedKg,
+    pectinSolidsPct: pectin.solubleSolidsPct,
+  };
+}
+
+/** Everything in the pot, and the solids in it, with this much acid. */
+export function potAtStart(parts: Ingredients, acid: AcidMass): { kg: number; solidsKg: number } {
+  return {
+    kg: parts.preparedKg + parts.sugarKg + parts.liquidKg + parts.pectinKg + acid.kg,
+    solidsKg:
+      (parts.preparedKg * parts.fruitSolidsPct +
+        parts.liquidKg * parts.liquidSolidsPct +
+        parts.pectinKg * parts.pectinSolidsPct) /
+        100 +
+      parts.sugarKg +
+      acid.solidsKg,
+  };
+}
+
+export interface AcidMass {
+  kg: number;
+  solidsKg: number;
+}
+export const lemonMass = (kg: number): AcidMass => ({ kg, solidsKg: (kg * LEMON_SOLIDS_PCT) / 100 });
+export const citricMass = (kg: number): AcidMass => ({ kg, solidsKg: kg });
+
+/** The solids at which this batch ends: the cook's, the recipe's, or what a short boil leaves. */
+function endPct(
+  request: BatchRequest,
+  recipe: Recipe,
+  startPct: number,
+): { pct: number; shortBoil: boolean } {
+  if (request.targetSolubleSolidsPct !== undefined)
+    return { pct: request.targetSolubleSolidsPct, shortBoil: false };
+  const end = recipe.endPct.value;
+  if (end === null) return { pct: startPct / (1 - shortBoilLoss.value.share), shortBoil: true };
+  return { pct: Math.max(end, startPct + LEAST_RISE_PCT), shortBoil: false };
+}
+
+/** Solids in, water out: how much must be left in the pot. */
+export function balance(request: BatchRequest, parts: Ingredients, acid: AcidMass): Balance {
+  const { kg: startKg, solidsKg } = potAtStart(parts, acid);
+  const startSolidsPct = (100 * solidsKg) / startKg;
+  const end = endPct(request, parts.recipe, startSolidsPct);
+  const fruitShare = (parts.preparedKg * parts.fruitSolidsPct) / 100 / solidsKg;
+  const solidsLogSd = fruitShare * Math.hypot(parts.fruitSolidsLogSd, parts.preparedLogSd);
+  return {
+    ...parts,
+    acidKg: acid.kg,
+    startKg,
+    startSolidsPct,
+    insolubleKg: (parts.preparedKg * parts.insolublePct) / 100,
+    targetKg: (100 * solidsKg) / end.pct,
+    targetSolidsPct: end.pct,
+    targetLogSd: end.shortBoil
+      ? Math.hypot((parts.preparedKg / startKg) * parts.preparedLogSd, parts.recipe.endLogSd)
+      : Math.hypot(solidsLogSd, parts.recipe.endLogSd),
+    shortBoil: end.shortBoil,
+  };
+}
+
+/** A target must lie above what is in the pot before heating; null where it does. */
+export function refuseTarget(request: BatchRequest): string | null {
+  const asked = request.targetSolubleSolidsPct;
+  if (asked === undefined) return null;
+  const { kg, solidsKg } = potAtStart(ingredients(request), { kg: 0, solidsKg: 0 });
+  const startPct = (100 * solidsKg) / kg;
+  if (asked > startPct) return null;
+  return `Fruit and sugar are at ${startPct.toFixed(0)} % solids before heating: aim for more than that, or take less sugar.`;
+}
+
+/** The cook's sugar must lie within what the recipe bears; null where it does. */
+export function refuseSugar(request: BatchRequest): string | null {
+  const { sugarKg, sugarBoundsKg } = ingredients(request);
+  if (sugarKg <= sugarBoundsKg.high * 1.000001) return null;
+  return `That is too much sugar for this fruit: take at most ${sugarBoundsKg.high.toFixed(2)} kg (${(sugarBoundsKg.high * 2.20462).toFixed(1)} lb).`;
+}

@@ -1,0 +1,54 @@
+// What does a finished batch teach about this pot on this burner?
+
+import type { StoveLearned } from '../request.ts';
+import type { Estimate } from './estimate.ts';
+import { eveningCovariance, stoveCovariance } from './prior.ts';
+
+type Two = readonly [readonly [number, number], readonly [number, number]];
+
+const two = (m: readonly (readonly number[])[]): Two => [
+  [m[0]?.[0] ?? 0, m[0]?.[1] ?? 0],
+  [m[1]?.[0] ?? 0, m[1]?.[1] ?? 0],
+];
+const product = (a: Two, b: Two): Two => [
+  [a[0][0] * b[0][0] + a[0][1] * b[1][0], a[0][0] * b[0][1] + a[0][1] * b[1][1]],
+  [a[1][0] * b[0][0] + a[1][1] * b[1][0], a[1][0] * b[0][1] + a[1][1] * b[1][1]],
+];
+const inverse = ([[a, b], [c, d]]: Two): Two => {
+  const determinant = a * d - b * c;
+  return [
+    [d / determinant, -b / determinant],
+    [-c / determinant, a / determinant],
+  ];
+};
+const transpose = ([[a, b], [c, d]]: Two): Two => [
+  [a, c],
+  [b, d],
+];
+
+/**
+ * The stove's own heat and spitting, from what one evening at it showed: the backward step of a Kalman smoother,
+ * since an evening is the stove plus its own small difference. `prior` null takes what the estimate began with.
+ */
+export function learnFromBatch(prior: StoveLearned | null, e: Estimate): StoveLearned {
+  const before = prior ?? e.stoveBefore;
+  const own = two(stoveCovariance(before));
+  const evening = two(eveningCovariance(before));
+  const gain = product(own, inverse(evening));
+  const shift = [e.belief.mean[0] - before.logHeat.mean, e.belief.mean[1] - before.logSpit.mean] as const;
+  const after = two(e.belief.cov);
+  const narrowed: Two = [
+    [after[0][0] - evening[0][0], after[0][1] - evening[0][1]],
+    [after[1][0] - evening[1][0], after[1][1] - evening[1][1]],
+  ];
+  const change = product(product(gain, narrowed), transpose(gain));
+  const heatSd = Math.sqrt(Math.max(1e-6, own[0][0] + change[0][0]));
+  const spitSd = Math.sqrt(Math.max(1e-6, own[1][1] + change[1][1]));
+  const correlation = (own[0][1] + change[0][1]) / (heatSd * spitSd);
+  return {
+    logHeat: { mean: before.logHeat.mean + gain[0][0] * shift[0] + gain[0][1] * shift[1], sd: heatSd },
+    logSpit: { mean: before.logSpit.mean + gain[1][0] * shift[0] + gain[1][1] * shift[1], sd: spitSd },
+    correlation: Math.max(-1, Math.min(1, correlation)),
+    batches: before.batches + 1,
+  };
+}

@@ -1,0 +1,100 @@
+// What is believed of a pot before it is read: its heat, how much it may spit, how long it warms?
+
+import { boilSigns } from '../../tables/stove.ts';
+import type { Balance } from '../balance.ts';
+import type { BatchRequest, StoveLearned } from '../request.ts';
+import { densityKgPerL, specificHeatJPerKgK } from '../sugar-water.ts';
+import type { Belief } from './filter.ts';
+import {
+  assumedDiameterM,
+  bottomM2,
+  heatIntoPot,
+  settingOf,
+  spittingOf,
+  wallLossW,
+  type Simmer,
+} from './simmer.ts';
+
+/** The day's draught, the dial and the ring differ a little from evening to evening. */
+const BETWEEN_EVENINGS = { logHeat: 0.05, logSpit: 0.05 } as const;
+/** A kitchen scale and what sticks to spoon and bowl. */
+const START_MASS_LOG_SD = 0.012;
+const STEEL_POT_J_PER_K = 1000;
+const ROOM_C = 20;
+
+export function simmerFor(request: BatchRequest, pot: Balance, boilsC: number): Simmer {
+  const volumeL = pot.startKg / densityKgPerL({ solubleSolidsPct: pot.startSolidsPct, tempC: 90 });
+  return {
+    fullHeatW: heatIntoPot(request.burner).watts,
+    setting: settingOf(request.product).share,
+    potDiameterM: request.pot?.diameterM ?? assumedDiameterM(volumeL),
+    potKnown: request.pot !== undefined,
+    boilsC,
+    spitKgPerM2S: spittingOf(request.product).kgPerM2S,
+    solubleKg: (pot.startKg * pot.startSolidsPct) / 100,
+    insolubleKg: pot.insolubleKg,
+  };
+}
+
+/** What is believed of this stove and cook: learned from earlier batches, or from the tables. */
+export function stoveBelief(request: BatchRequest, learned: StoveLearned | null): StoveLearned {
+  if (learned) return learned;
+  const heatSd = Math.hypot(heatIntoPot(request.burner).logSd, settingOf(request.product).logSd);
+  return {
+    logHeat: { mean: 0, sd: heatSd },
+    logSpit: { mean: 0, sd: spittingOf(request.product).logSd },
+    correlation: 0,
+    batches: 0,
+  };
+}
+
+/** Covariance of [log heat, log spit] of the stove itself. */
+export function stoveCovariance({ logHeat, logSpit, correlation }: StoveLearned): number[][] {
+  const shared = correlation * logHeat.sd * logSpit.sd;
+  return [
+    [logHeat.sd ** 2, shared],
+    [shared, logSpit.sd ** 2],
+  ];
+}
+
+/** Covariance of [log heat, log spit] of one evening at that stove. */
+export function eveningCovariance(stove: StoveLearned): number[][] {
+  const [[heat = 0, shared = 0] = [], [, spit = 0] = []] = stoveCovariance(stove);
+  return [
+    [heat + BETWEEN_EVENINGS.logHeat ** 2, shared],
+    [shared, spit + BETWEEN_EVENINGS.logSpit ** 2],
+  ];
+}
+
+export function beliefAtBoil(stove: StoveLearned, pot: Balance, massAtBoilKg: number): Belief {
+  const [[heat = 0, shared = 0] = [], [, spit = 0] = []] = eveningCovariance(stove);
+  return {
+    mean: [stove.logHeat.mean, stove.logSpit.mean, Math.log(pot.targetKg), massAtBoilKg],
+    cov: [
+      [heat, shared, 0, 0],
+      [shared, spit, 0, 0],
+      [0, 0, pot.targetLogSd ** 2, 0],
+      [0, 0, 0, (START_MASS_LOG_SD * massAtBoilKg) ** 2],
+    ],
+  };
+}
+
+/** Minutes at full heat from the cold to the rolling boil, with the log heat this much above belief. */
+export function heatMinutes(simmer: Simmer, pot: Balance, logHeat: number): number {
+  const capacity = pot.startKg * specificHeatJPerKgK(pot.startSolidsPct) + STEEL_POT_J_PER_K;
+  const intoW = simmer.fullHeatW * Math.exp(logHeat);
+  const lossW = 0.5 * wallLossW(simmer, pot.startKg) + dryingKgPerS(simmer) * 2.3e6;
+  return (capacity * (simmer.boilsC - ROOM_C)) / Math.max(intoW - lossW, 0.2 * intoW) / 60;
+}
+
+const dryingKgPerS = (simmer: Simmer): number =>
+  boilSigns.value.warmingKgPerM2S * bottomM2(simmer.potDiameterM);
+
+/** What the surface of the warming pot dries off before it boils, kg; never below the target. */
+export function massAtBoilKg(simmer: Simmer, pot: Balance, warmingMinutes: number): number {
+  const dried = dryingKgPerS(simmer) * 60 * warmingMinutes;
+  return Math.max(
+    pot.startKg - dried,
+    Math.min(pot.startKg, pot.targetKg + 0.1 * (pot.startKg - pot.targetKg)),
+  );
+}

@@ -1,0 +1,64 @@
+// What does a weight, a depth, a temperature or "it is at half" tell of the pot?
+
+import { solidsAtRisePct } from '../sugar-water.ts';
+import { boilsAtC } from '../water.ts';
+import { advanced, depthOfM, kgPerLAt, type Estimate } from './estimate.ts';
+import { observe, type Belief, type Gradient } from './filter.ts';
+import { bottomM2, LOG_TARGET, MASS } from './simmer.ts';
+
+/** As in the event: any one or more of them. */
+export interface Reading {
+  /** What is in the pot, the pot's own weight taken off. */
+  massKg?: number;
+  depthM?: number;
+  tempC?: number;
+  /** Mass now over mass at the start: 0.5 for "it is at half". */
+  fractionOfStart?: number;
+}
+
+/** Standard deviations of readings in a home kitchen. Common practice, no source. */
+const SD = { massFraction: 0.012, depthM: 0.0025, tempC: 0.6, fraction: 0.04 } as const;
+
+const ofMass: Gradient = [0, 0, 0, 1];
+
+/** Sharpens the estimate by what the cook reads at this instant. */
+export function withReading(e: Estimate, reading: Reading, at: number): Estimate {
+  let now = advanced(e, at);
+  const { massKg, depthM, tempC, fractionOfStart } = reading;
+  if (massKg !== undefined) now = weighed(now, massKg, SD.massFraction * massKg);
+  if (depthM !== undefined) now = weighed(now, ...massOfDepth(now, depthM));
+  if (fractionOfStart !== undefined)
+    now = weighed(now, fractionOfStart * e.startMassKg, SD.fraction * e.startMassKg);
+  if (tempC !== undefined) now = tested(now, tempC);
+  const massRead = massKg !== undefined || depthM !== undefined || fractionOfStart !== undefined;
+  if (!massRead) return now;
+  return { ...now, readings: [...e.readings, { at, massKg: now.belief.mean[MASS] }] };
+}
+
+function weighed(e: Estimate, massKg: number, sdKg: number): Estimate {
+  return { ...e, belief: observe(e.belief, ofMass, massKg - e.belief.mean[MASS], sdKg ** 2) };
+}
+
+/** Mass of a depth in this pot, and how far off a spoon handle can be. */
+function massOfDepth(e: Estimate, depthM: number): [massKg: number, sdKg: number] {
+  const areaM2 = bottomM2(e.simmer.potDiameterM);
+  // The density hangs on the mass that is sought: three rounds settle it.
+  let massKg = e.belief.mean[MASS];
+  for (let i = 0; i < 3; i++) massKg *= depthM / depthOfM(e, massKg);
+  return [massKg, SD.depthM * areaM2 * 1000 * kgPerLAt(e, massKg)];
+}
+
+/** A thermometer reads the solids: little in a thin mash, much near a jam's end. */
+function tested(e: Estimate, tempC: number): Estimate {
+  const riseC = tempC - boilsAtC(e.pressurePa);
+  const solidsAt = (rise: number): number => solidsAtRisePct(e.pressurePa, Math.max(0.05, rise), e.product);
+  const logShare = Math.log(solidsAt(riseC) / e.targetSolubleSolidsPct);
+  const slope = (Math.log(solidsAt(riseC + 0.3)) - Math.log(solidsAt(riseC - 0.3))) / 0.6;
+  const { mean } = e.belief;
+  const gradient: Gradient = [0, 0, 1, -1 / mean[MASS]];
+  const believed = mean[LOG_TARGET] - Math.log(mean[MASS]);
+  // The factor between sucrose and the sugars of fruit is known within a tenth.
+  const noise = (slope * SD.tempC) ** 2 + (slope * 0.1 * Math.max(0, riseC)) ** 2;
+  const belief: Belief = observe(e.belief, gradient, logShare - believed, Math.max(noise, 1e-5));
+  return { ...e, belief };
+}

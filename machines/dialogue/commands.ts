@@ -100,6 +100,8 @@ export interface Slots {
   spare?: number;
   /** Whether the full boil never stopped while water was added. */
   keptBoiling?: boolean;
+  /** A "no" that only says how things stand, "not boiling yet": it answers a question and takes nothing back. */
+  notYet?: boolean;
 }
 
 /** What was understood: a command and what filled its slots ("add SEVEN minutes", "the PLUM is runny"). */

@@ -4,12 +4,13 @@
 // boiling" beside "it stopped boiling", no "boil lost" beside "rolling boil", no "that is right" without
 // its "yes"; and "not at a full boil yet" is in the book, or the ear would hear its last four words.
 
+import type { Term } from '../../machines/dialogue/answers.ts';
 import type { CommandId } from '../../machines/dialogue/commands.ts';
 import { counted, numberWords } from './numbers.en.ts';
 import type { Filling, Pattern } from './pattern.ts';
 import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
 import { depths, temperatures, weights } from './readings.en.ts';
-import { englishTerms, type Term } from './terms.en.ts';
+import { englishTerms } from './terms.en.ts';
 
 const fullBoil: Pattern[] = [
   '(rolling|full|full rolling) boil',
@@ -17,10 +18,14 @@ const fullBoil: Pattern[] = [
   "(it is|it's) boiling hard",
   'we have a (rolling|full|full rolling) boil',
 ];
-const notBoiling: Pattern[] = [
-  "(it is|it's) not boiling",
-  "(it is|it's) not at a (rolling|full|full rolling) boil",
-];
+const notBoiling = ["(it is|it's) not boiling", "(it is|it's) not at a (rolling|full|full rolling) boil"];
+
+const notYet: Pattern[] = [
+  '[no] not yet',
+  'not at a (rolling|full|full rolling) boil [yet]',
+  "(it is|it's) not (boiling|at a (rolling|full|full rolling) boil) yet",
+  ...notBoiling,
+].map((pattern) => [pattern, { notYet: true }]);
 
 // One command a line, like a table, however wide.
 // prettier-ignore
@@ -79,7 +84,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   // The assistant itself.
   next: ['next', 'next step', 'next one please', 'done', "(that is|that's) done", "(i am|i'm) done", 'ready for the next step', '[the] {f} is done', 'done with the {f}'],
   yes: ['yes', 'yes [that is|it is|it does|they are|i am] right', 'yes (that is|it is|it does|it did)', 'yes please', 'correct', 'yes i am sure'],
-  no: ['no', 'no [that is|it is] wrong', 'no (it is|it does|it did) not', 'that is wrong', "that's wrong", 'no thank you', '[no] not yet', 'not at a (rolling|full|full rolling) boil [yet]', "(it is|it's) not (boiling|at a (rolling|full|full rolling) boil) yet", ...notBoiling],
+  no: ['no', 'no [that is|it is] wrong', 'no (it is|it does|it did) not', 'that is wrong', "that's wrong", 'no thank you', ...notYet],
   'go.back': ['go back', 'go back one step', 'undo that', 'take that back', 'that was a mistake', 'i did not say that'],
   repeat: ['say that again', 'repeat that', 'repeat', 'tell me again', 'what did you say', 'say it again please'],
   'how.long': ['how long', 'how much time is left', 'how much longer', 'how long is left', 'how many minutes are left', 'how (long|much longer|much time is left) for the {f}', 'when will it be done', 'when will the {f} be done'],

@@ -1,5 +1,7 @@
 // The words of the trade a cook may ask about, and the ways each is asked for.
 
+import type { Term } from '../../machines/dialogue/answers.ts';
+
 /** The sayable forms, the first being the one on screen, by the key of the answer in en.teach.ts. */
 export const englishTerms = {
   rollingBoil: ['a rolling boil', 'a full boil', 'a full rolling boil'],
@@ -34,6 +36,4 @@ export const englishTerms = {
   ventedLid: ['a vented lid'],
   bestBy: ['best by'],
   spoilage: ['spoilage'],
-} as const satisfies Record<string, readonly string[]>;
-
-export type Term = keyof typeof englishTerms;
+} as const satisfies Record<Term, readonly string[]>;

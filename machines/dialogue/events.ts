@@ -1,0 +1,70 @@
+// What reaches the dialogue and what it gives back: the vocabulary of the talk between cook and kitchen.
+//
+// `at` here is the wall's time in milliseconds, not the kitchen's: a cook answers a question at the same
+// speed in a practice kitchen that runs sixty times too fast.
+
+import type { BatchId, CannerId } from '../kitchen/events.ts';
+import type { Effect, Message } from '../kitchen/effects.ts';
+import type { CommandId, Slots, TalkCommand, Understood } from './commands.ts';
+
+/** Something a batch or canner accepts now. */
+export interface Open {
+  command: CommandId;
+  about: BatchId | CannerId;
+  /** The step that carries its work forward. */
+  main: boolean;
+  /** The plain sentence to say for it. */
+  sayIt: string;
+}
+
+/** What a batch or canner is called: the plum, the canner. */
+export interface Named {
+  about: BatchId | CannerId;
+  /** The fruit as the ear's slot has it, or "canner". */
+  name: string;
+}
+
+export interface Situation {
+  choices: readonly Open[];
+  names: readonly Named[];
+  /** What the cook is working at. */
+  focus: BatchId | CannerId | null;
+  /** The last thing that happened, which "go back" would take back. */
+  last: CommandId | null;
+}
+
+/** What the ear made of one stretch of speech. */
+export type Heard =
+  | { kind: 'heard' | 'unsure'; words: string; understood: Understood; confidence: number }
+  | { kind: 'nothing' };
+
+export type DialogueEvent =
+  | { type: 'open'; at: number; situation: Situation }
+  | { type: 'heard'; at: number; hearing: Heard }
+  /** The mouth begins to say this. A question can be answered from then on, not before. */
+  | { type: 'saying'; at: number; message: Message; about: BatchId | CannerId | null }
+  /** The mouth has said to its end what it was saying. */
+  | { type: 'spoke'; at: number }
+  /** The cook used the screen or a key instead. */
+  | { type: 'touched'; at: number }
+  /** What was being said was cut short. */
+  | { type: 'hushed'; at: number }
+  | { type: 'tick'; at: number };
+
+/** Do this: the kitchen turns it into an event of the log. "go.back" is about nothing in particular. */
+export interface Act {
+  type: 'act';
+  command: CommandId;
+  about: BatchId | CannerId | null;
+  slots: Slots;
+}
+
+/** Tell the cook this, or look at that batch: nothing happens to the fruit. */
+export interface Query {
+  type: 'query';
+  command: TalkCommand;
+  about: BatchId | CannerId | null;
+  slots: Slots;
+}
+
+export type DialogueEffect = Act | Query | Exclude<Effect, { type: 'pass' }>;

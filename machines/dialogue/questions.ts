@@ -1,0 +1,82 @@
+// Which questions can be open, what a yes, a no and silence mean to each, and how long each stays open.
+
+import type { Message } from '../kitchen/effects.ts';
+import type { BatchId, CannerId } from '../kitchen/events.ts';
+import type { CommandId } from './commands.ts';
+import type { Act, Heard } from './events.ts';
+
+/** A question nobody answered lapses; nobody is held to a "yes" said to something else. */
+export const QUESTION_MS = 15_000;
+/** Sooner than this after a question began, a "yes" was meant for something else (common practice, no source). */
+export const SOONEST_ANSWER_MS = 800;
+
+export interface Question {
+  /** How it is put, by which we know when the mouth begins to say it. */
+  message: Message;
+  yes: Act | null;
+  no: Act | null;
+  /** What must be done when nobody answers, because not doing it would be the unsafe guess. */
+  silence: Act | null;
+  /** "Which one": the choices. */
+  options: readonly Act[];
+  /** What gave rise to it, where speech did. */
+  heard: Exclude<Heard, { kind: 'nothing' }> | null;
+  /** Null until the mouth has begun to say it: a "yes" before that was said to something else. */
+  begunAt: number | null;
+  until: number;
+  /** Its time to answer runs anew, once, from when it has been said to its end. */
+  saidToItsEnd: boolean;
+}
+
+export function question(at: number, message: Message, parts: Partial<Question>): Question {
+  const unanswered = { yes: null, no: null, silence: null, options: [], heard: null, begunAt: null };
+  return { ...unanswered, ...parts, message, until: at + QUESTION_MS, saidToItsEnd: false };
+}
+
+export function begun(asked: Question, at: number): Question {
+  return { ...asked, begunAt: at, until: at + QUESTION_MS };
+}
+
+export function saidToItsEnd(asked: Question, at: number): Question {
+  const first = asked.begunAt !== null && !asked.saidToItsEnd;
+  return first ? { ...asked, saidToItsEnd: true, until: at + QUESTION_MS } : asked;
+}
+
+export function isTheSame(a: Message, b: Message): boolean {
+  return a.key === b.key && JSON.stringify(a.params ?? {}) === JSON.stringify(b.params ?? {});
+}
+
+/** A question of ours, by its key. Said when it is no longer the one that is open, it closes whatever is. */
+export function isOurQuestion({ key }: Message): boolean {
+  return key === 'dialogue.wasThat' || key === 'dialogue.which' || key.startsWith('dialogue.plain.');
+}
+
+// What the batches and canners ask, by the key of the sentence: what yes means, and what no means.
+// Only a plain "no" to "still at a full boil?" says that the boil dropped.
+const askedByMachines: Readonly<Record<string, { yes: CommandId; no: CommandId | null }>> = {
+  'canner.askIfHot': { yes: 'canner.hot', no: null },
+  'canner.askIfFullBoil': { yes: 'canner.fullBoil', no: null },
+  'canner.askIfItHolds': { yes: 'canner.boilHolds', no: 'canner.boilDropped' },
+  'canner.askPlainly': { yes: 'canner.boilHolds', no: 'canner.boilDropped' },
+  'canner.whileAway': { yes: 'canner.boilHolds', no: 'canner.boilDropped' },
+  'batch.askIfRollingBoil': { yes: 'pot.rollingBoil', no: null },
+  'batch.askIfThick': { yes: 'pot.thick', no: null },
+};
+
+/** The yes-or-no question that a sentence of a machine puts, or null where it puts none. */
+export function questionOf(message: Message, about: BatchId | CannerId | null, at: number): Question | null {
+  const asked = askedByMachines[message.key];
+  if (!asked || about === null) return null;
+  const act = (command: CommandId): Act => ({ type: 'act', command, about, slots: {} });
+  return question(at, message, {
+    yes: act(asked.yes),
+    no: asked.no === null ? null : act(asked.no),
+    begunAt: at,
+  });
+}
+
+/** Added water: if nobody says that it kept boiling, it did not, and the clock starts over. */
+export function didItKeepBoiling(act: Act, message: Message, at: number): Question {
+  const answered = (keptBoiling: boolean): Act => ({ ...act, slots: { ...act.slots, keptBoiling } });
+  return question(at, message, { yes: answered(true), no: answered(false), silence: answered(false) });
+}

@@ -1,0 +1,104 @@
+// The dialogue's decisions: what to make of what was heard, given what was asked, done and missed before.
+
+import type { Message } from '../kitchen/effects.ts';
+import { isSureOf, vouching } from './certainty.ts';
+import type { Act, Heard, Situation } from './events.ts';
+import { backwards, meaningOf, named, type Meaning, type Words } from './meaning.ts';
+import { SOONEST_ANSWER_MS, type Question } from './questions.ts';
+
+export interface DialogueContext {
+  situation: Situation;
+  question: Question | null;
+  /** Stretches of speech meant for us and not understood, since the last that was. */
+  misses: number;
+  /** When the cook and we last understood each other, or when we last asked. */
+  exchangedAt: number | null;
+  actedAt: number | null;
+  /** What stands behind the last answer, for "tell me more". */
+  more: Message | null;
+}
+
+/** A "no, that is wrong" this soon after something was done takes it back. */
+export const REFUSAL_MS = 8_000;
+/** Speech this soon after an exchange is meant for us; other speech is the radio (common practice, no source). */
+export const ATTENTIVE_MS = 12_000;
+/** After so long without a word between us, old misses say nothing about how well we hear now. */
+export const FORGET_MISSES_MS = 60_000;
+
+export type Taken = Meaning | { kind: 'missed' } | { kind: 'nothing' };
+
+/** What to make of a hearing that is not the answer to an open question. */
+export function takenAs(context: DialogueContext, hearing: Heard, at: number): Taken {
+  if (hearing.kind === 'nothing') return { kind: isAttentive(context, at) ? 'missed' : 'nothing' };
+  const meaning = meaningOf(hearing, context.situation);
+  switch (meaning.kind) {
+    case 'yes':
+      return { kind: 'nothing' };
+    case 'no':
+      return isRefusal(context, hearing, at) ? backwards(hearing, context.situation) : { kind: 'nothing' };
+    case 'notNow':
+      // In doubt and impossible besides: most likely not said at all.
+      return hearing.kind === 'heard' ? meaning : { kind: 'nothing' };
+    default:
+      return meaning;
+  }
+}
+
+function isRefusal({ actedAt }: DialogueContext, { kind, understood }: Words, at: number): boolean {
+  const soon = actedAt !== null && at - actedAt <= REFUSAL_MS;
+  return soon && kind === 'heard' && understood.slots.notYet !== true;
+}
+
+export function isAttentive({ question, exchangedAt }: DialogueContext, at: number): boolean {
+  return question !== null || (exchangedAt !== null && at - exchangedAt <= ATTENTIVE_MS);
+}
+
+export type Answer = { kind: 'yes' | 'no' | 'mumbled' } | { kind: 'chosen'; act: Act; words: Words } | null;
+
+/** What a hearing answers to the open question; null where it is no answer to it. */
+export function answerOf(context: DialogueContext, hearing: Heard, at: number): Answer {
+  const { question, situation } = context;
+  if (question === null || hearing.kind === 'nothing') return null;
+  if (question.begunAt === null || at < question.begunAt + SOONEST_ANSWER_MS || at >= question.until)
+    return null;
+  const { command, slots } = hearing.understood;
+  if (command === 'yes' && question.yes) return judged('yes', question.yes, hearing, situation);
+  if (command === 'no') return judged('no', question.no, hearing, situation);
+  if (command !== 'switch.batch') return null;
+  const about = named(slots.fruit, situation);
+  const act = question.options.find((option) => option.about === about && isStillOpen(option, situation));
+  return act ? { kind: 'chosen', act, words: hearing } : null;
+}
+
+function judged(kind: 'yes' | 'no', act: Act | null, words: Words, situation: Situation): Answer {
+  if (act === null) return { kind };
+  if (!isStillOpen(act, situation)) return null;
+  return { kind: isSureOf(act, words, situation) ? kind : 'mumbled' };
+}
+
+/** Things may have moved on while the question hung in the air. */
+export function isStillOpen({ command, about }: Act, { choices, last }: Situation): boolean {
+  if (command === 'go.back') return last !== null;
+  return choices.some((choice) => choice.command === command && choice.about === about);
+}
+
+export function hasLapsed({ question }: DialogueContext, at: number): boolean {
+  return question !== null && at >= question.until;
+}
+
+export function isLongSilent({ exchangedAt }: DialogueContext, at: number): boolean {
+  return exchangedAt === null || at - exchangedAt >= FORGET_MISSES_MS;
+}
+
+/** What silence must do: never something by which a cook would have vouched for a jar. */
+export function actOfSilence({ question, situation }: DialogueContext): Act | null {
+  const act = question?.silence ?? null;
+  return act && !vouching.has(act.command) && isStillOpen(act, situation) ? act : null;
+}
+
+/** The first few things to offer: the steps that carry the work forward before the others, the batch at hand first. */
+export function offered({ choices, focus }: Situation, most: number): string[] {
+  const rank = (choice: (typeof choices)[number]) => (choice.main ? 0 : 2) + (choice.about === focus ? 0 : 1);
+  const sentences = [...choices].sort((a, b) => rank(a) - rank(b)).map((choice) => choice.sayIt);
+  return [...new Set(sentences)].filter((sentence) => sentence !== '').slice(0, most);
+}

@@ -1,0 +1,108 @@
+// What the dialogue says: message keys and their parameters, with how urgent they are.
+
+import { consequenceOf, type CommandId } from './commands.ts';
+import { answerTo } from './answers.ts';
+import type { Act, DialogueEffect, Query, Situation } from './events.ts';
+import type { Message, SoundName, Urgency } from '../kitchen/effects.ts';
+import { offered } from './rules.ts';
+
+const OFFERED_AT_ONCE = 3; // more than three choices in one breath are not remembered (common practice, no source)
+
+/** Safety words are read back, so that a wrong one can be refused at once. */
+export function readBack(act: Act, situation: Situation): DialogueEffect[] {
+  if (consequenceOf(act.command) !== 'safety') return [];
+  return [
+    say('clock', { key: `dialogue.readBack.${act.command}`, params: { name: nameIfNeeded(act, situation) } }),
+  ];
+}
+
+/** The questions, as the message by which the mouth will tell us that it says them. */
+export function wasThat(words: string): Message {
+  return { key: 'dialogue.wasThat', params: { words } };
+}
+
+/** The plain question before something weighty: "Is the canner at a full rolling boil?" */
+export function plainly(act: Act, situation: Situation): Message {
+  const name = nameIfNeeded(act, situation);
+  if (act.command === 'go.back')
+    return { key: `dialogue.plain.takeBack.${situation.last}`, params: { name } };
+  return { key: `dialogue.plain.${act.command}`, params: { name } };
+}
+
+export function whichOne(acts: readonly Act[], situation: Situation): Message {
+  return { key: 'dialogue.which', params: listed(acts.map((act) => nameOf(act, situation))) };
+}
+
+export function howMany(command: CommandId): DialogueEffect {
+  return ask({ key: `dialogue.count.${command}` });
+}
+
+export function clearAnswerWanted(): DialogueEffect {
+  return ask({ key: 'dialogue.clearAnswer' });
+}
+
+export function notNow(): DialogueEffect {
+  return say('step', { key: 'dialogue.notNow' });
+}
+
+export function takenBack(): DialogueEffect {
+  return say('step', { key: 'dialogue.takenBack' });
+}
+
+export function pardon(): DialogueEffect {
+  return say('step', { key: 'dialogue.pardon' });
+}
+
+export function choices(situation: Situation): DialogueEffect {
+  return say('step', { key: 'dialogue.offer', params: listed(offered(situation, OFFERED_AT_ONCE)) });
+}
+
+export function touchScreen(): DialogueEffect {
+  return say('step', { key: 'dialogue.touch' });
+}
+
+/** The meaning of a word of the trade, or that we do not know it. */
+export function explained({ slots }: Query): DialogueEffect {
+  return say('teaching', answerTo(slots.term)?.short ?? { key: 'dialogue.noSuchWord' });
+}
+
+export function more(message: Message): DialogueEffect {
+  return say('teaching', message);
+}
+
+export function sound(name: SoundName): DialogueEffect {
+  return { type: 'sound', sound: name, about: null };
+}
+
+function nameOf(act: Act, { names }: Situation): string {
+  return names.find(({ about }) => about === act.about)?.name ?? '';
+}
+
+/** A batch is named only where there is more than one it could be. */
+function nameIfNeeded(act: Act, situation: Situation): string {
+  const batches = situation.names.filter(
+    ({ about }) => about === act.about || isSibling(act, about, situation),
+  );
+  return batches.length > 1 ? nameOf(act, situation) : 'none';
+}
+
+function isSibling(act: Act, about: string, { choices }: Situation): boolean {
+  const kind = (command: CommandId) =>
+    command.startsWith('canner.') || command === 'jars.in' || command === 'jars.out';
+  return choices.some((choice) => choice.about === about && kind(choice.command) === kind(act.command));
+}
+
+/** Up to four things by place, for a sentence that lists them. */
+function listed(things: readonly string[]): NonNullable<Message['params']> {
+  const [first = '', second = '', third = '', fourth = ''] = things;
+  return { count: things.length, first, second, third, fourth };
+}
+
+export function ask(message: Message): DialogueEffect {
+  return say('step', message, 'dialogue/question');
+}
+
+// One slot for all the dialogue says but for read-backs and answers: only its latest word counts.
+function say(urgency: Urgency, message: Message, slot = `dialogue/${urgency}`): DialogueEffect {
+  return { type: 'say', message, urgency, about: null, slot };
+}

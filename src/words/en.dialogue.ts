@@ -1,0 +1,57 @@
+// What the dialogue itself says, in English: asking back, offering, answering.
+
+export const dialogueWords = {
+  'dialogue.wasThat': 'Was that: {words}?',
+  'dialogue.which':
+    'Which one: {count, plural, =2 {the {first} or the {second}} =3 {the {first}, the {second} or the {third}} other {the {first}, the {second}, the {third} or the {fourth}}}?',
+  'dialogue.clearAnswer': 'Say: yes, that is right. Or: no, that is wrong.',
+  'dialogue.notNow': 'Not now. Ask me: what is next.',
+  'dialogue.takenBack': 'Taken back.',
+  'dialogue.pardon': 'Say that again, please.',
+  'dialogue.offer':
+    'You can say: {count, plural, =0 {status, or help} =1 {{first}} =2 {{first}; or {second}} other {{first}; {second}; or {third}}}.',
+  'dialogue.touch': 'I do not hear you well. Use the screen.',
+  'dialogue.noSuchWord': 'I do not know that word.',
+
+  // Asked before something weighty is believed.
+  'dialogue.plain.canner.fullBoil':
+    'Is the {name, select, none {canner} other {{name}}} at a full rolling boil?',
+  'dialogue.plain.canner.boilHolds': 'Did the boil hold all along?',
+  'dialogue.plain.canner.boilDropped': 'Did the boil drop?',
+  'dialogue.plain.canner.waterAdded': 'Did it keep boiling hard all the while?',
+  'dialogue.plain.plate.held':
+    'Does the {name, select, none {spoonful} other {{name}}} hold on the cold plate?',
+  'dialogue.plain.jars.ready': 'Are the {name, select, none {} other {{name}}} jars hot and ready to fill?',
+  'dialogue.plain.jars.out': 'Are the jars out of the canner?',
+  'dialogue.plain.seals.allHeld': 'Is every {name, select, none {} other {{name}}} lid down and firm?',
+  'dialogue.plain.batch.stopped': 'Give up the {name, select, none {} other {{name}}} batch for good?',
+  'dialogue.plain.takeBack.canner.boilDropped': 'Take that back: did the boil hold all along?',
+
+  // Read back, so that a wrong one can be refused.
+  'dialogue.readBack.canner.fullBoil': 'Full boil.',
+  'dialogue.readBack.canner.boilHolds': 'Boil holds.',
+  'dialogue.readBack.canner.boilDropped': 'Boil dropped.',
+  'dialogue.readBack.plate.held': '{name, select, none {} other {{name}: }}plate test passed.',
+  'dialogue.readBack.jars.ready': '{name, select, none {} other {{name}: }}jars ready.',
+  'dialogue.readBack.jars.out': 'Jars out.',
+  'dialogue.readBack.seals.allHeld': '{name, select, none {} other {{name}: }}all jars sealed.',
+  'dialogue.readBack.batch.stopped': '{name, select, none {} other {{name}: }}batch given up.',
+
+  // A number is missing.
+  'dialogue.count.jars.filled': 'How many jars? Say it like: nine jars filled.',
+  'dialogue.count.seals.failed': 'How many did not seal? Say it like: one did not seal.',
+  'dialogue.count.minutes.added': 'How many minutes? Say it like: add five minutes.',
+  'dialogue.count.reading.taken': 'How much? Say it like: it weighs four pounds.',
+
+  // Answers to what the cook asks, for the kitchen to fill.
+  'dialogue.left': '{name, select, none {} other {{name}: }}{minutes} left.',
+  'dialogue.leftAbout': '{name, select, none {} other {{name}: }}{aboutMinutes} more.',
+  'dialogue.overdue': '{name, select, none {} other {{name}: }}{minutes} over time.',
+  'dialogue.noClock': '{name, select, none {} other {{name}: }}no clock is running.',
+  'dialogue.nothingSaid': 'I have said nothing yet.',
+  'dialogue.nothingToTakeBack': 'There is nothing to take back.',
+  'dialogue.noWhy': 'I have no more to say on that.',
+  'dialogue.lookingAt': 'Now the {name}.',
+  'dialogue.quiet': 'Quiet.',
+  'dialogue.nothingCooking': 'Nothing is cooking.',
+} as const satisfies Record<string, string>;

@@ -18,11 +18,13 @@ export function startCooking(stove: Stove): Cooking {
   return { stove, dial: 1, rolledAtS: null };
 }
 
-/** Down a little when it spits more than the cook bears, up again when it has calmed. */
-function mindSpatter(dial: number, stove: Stove, habits: Habits, dtS: number): number {
-  const spatter = spatterOf(stove.pot);
-  if (spatter > habits.bearsSpatter) return Math.max(0.1, dial * Math.exp(-dtS / 60));
-  if (spatter < 0.8 * habits.bearsSpatter) return Math.min(habits.simmerDial, dial * Math.exp(dtS / 120));
+const NOTCH = 0.88;
+
+/** A notch down when it spits more than the cook bears, a notch up again when it has calmed. */
+function mindSpatter(dial: number, stove: Stove, habits: Habits): number {
+  const spatter = spatterOf(stove.pot, habits.fearsMud);
+  if (spatter > habits.bearsSpatter) return Math.max(0.1, dial * NOTCH);
+  if (spatter < NOTCH ** 2 * habits.bearsSpatter) return Math.min(habits.simmerDial, dial / NOTCH);
   return dial;
 }
 
@@ -31,8 +33,14 @@ export function cookOn(cooking: Cooking, habits: Habits, dtS: number): Cooking {
   const { stove } = cooking;
   const rolledAtS = cooking.rolledAtS ?? (boilOf(stove.pot) === 'rolling' ? stove.seconds : null);
   const justRolled = cooking.rolledAtS === null && rolledAtS !== null;
-  const dial =
-    rolledAtS === null ? 1 : mindSpatter(justRolled ? habits.simmerDial : cooking.dial, stove, habits, dtS);
+  const looks =
+    Math.floor(stove.seconds / habits.looksEveryS) !== Math.floor((stove.seconds + dtS) / habits.looksEveryS);
+  const simmering = justRolled
+    ? habits.simmerDial
+    : looks
+      ? mindSpatter(cooking.dial, stove, habits)
+      : cooking.dial;
+  const dial = rolledAtS === null ? 1 : simmering;
   const hands: Hands = {
     ...handsOff,
     potDial: dial,
@@ -51,6 +59,8 @@ export interface SimmerTruth {
   /** The kitchen at the given share of the simmer, 0..1. */
   at: (share: number) => Stove;
   end: Stove;
+  /** Cold, as it was set up. */
+  start: Stove;
 }
 
 /** Cooks to the target weight. Throws when the pot never gets there: a kitchen that cannot cook is a wrong draw. */
@@ -73,5 +83,6 @@ export function simmerToWeight(start: Stove, habits: Habits, targetKg: number, d
     simmerMinutes: (doneS - rolledAtS) / 60,
     at: (share) => path[Math.min(path.length - 1, Math.floor(share * path.length))] ?? cooking.stove,
     end: cooking.stove,
+    start,
   };
 }

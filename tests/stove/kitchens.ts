@@ -16,6 +16,10 @@ export interface Habits {
   simmerDial: number;
   /** Spitting (see `spatterOf`) at which the cook turns the heat down. */
   bearsSpatter: number;
+  /** Power of the thickness by which this cook minds it: some fear the mud, some the bubbles. */
+  fearsMud: number;
+  /** The cook looks at the pot and touches the knob this often. */
+  looksEveryS: number;
   stirEveryS: number;
 }
 
@@ -60,7 +64,11 @@ function strongEnough(burner: Omit<Burner, 'heatW'>, diameterM: number): boolean
   return burner.powerW * burner.efficiency > 1.3 * needW;
 }
 
-/** A cook of fruit butter simmers and minds the spitting; a jam is boiled hard. */
+/**
+ * A cook of fruit butter simmers and minds the spitting; a jam is boiled hard. No publication says how much
+ * spitting a cook bears or when the knob is touched: these spreads are wide on purpose, so that no planner can do
+ * well by knowing a law.
+ */
 export function drawKitchen(from: Hat, product: 'butter' | 'jam'): Kitchen {
   const elevationM = from.between(0, 2500);
   const diameterM = from.between(0.2, 0.32);
@@ -71,6 +79,8 @@ export function drawKitchen(from: Hat, product: 'butter' | 'jam'): Kitchen {
   const habits = {
     simmerDial: jam ? from.between(0.8, 1) : from.between(0.45, 0.85),
     bearsSpatter: jam ? from.between(0.06, 0.12) : from.between(0.018, 0.035),
+    fearsMud: from.between(0.4, 0.8),
+    looksEveryS: jam ? from.between(30, 90) : from.between(60, 240),
     stirEveryS: jam ? 15 : from.between(30, 90),
   };
   return { elevationM, air: airAt(elevationM, from.between(18, 26)), pot, burner, habits };
@@ -133,7 +143,13 @@ export function drawFruit(
 ): Mixture {
   const soluble = Math.max(3, from.normal(fruit.solublePct, fruit.sdPct)) / 100;
   const insoluble = (fruit.insolublePct / 100) * Math.exp(from.normal(0, 0.2));
-  return { waterKg: kg * (1 - soluble - insoluble), solubleKg: kg * soluble, insolubleKg: kg * insoluble };
+  const body = Math.exp(from.normal(0, 0.35));
+  return {
+    waterKg: kg * (1 - soluble - insoluble),
+    solubleKg: kg * soluble,
+    insolubleKg: kg * insoluble,
+    body,
+  };
 }
 
 /** Where plain water boils in this kitchen, C. */

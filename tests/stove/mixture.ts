@@ -5,6 +5,8 @@ export interface Mixture {
   waterKg: number;
   solubleKg: number;
   insolubleKg: number;
+  /** How much its fibre thickens it, against apple sauce; fruits and millings differ widely. */
+  body: number;
 }
 
 const WATER_KG_PER_MOL = 0.018015;
@@ -64,13 +66,14 @@ export function volumeL(mix: Mixture): number {
 export function thicknessOf(mix: Mixture): number {
   const sugarsToWater = mix.solubleKg / mix.waterKg;
   const fibre = mix.insolubleKg / massKg(mix);
-  return Math.exp(1.75 * Math.min(6, sugarsToWater) ** 0.85) * (1 + (fibre / 0.012) ** 2);
+  return Math.exp(1.75 * Math.min(6, sugarsToWater) ** 0.85) * (1 + mix.body * (fibre / 0.012) ** 2);
 }
 
 /** The same mixture with some of its mass gone as it is: spilled, ladled out, tasted. */
 export function without(mix: Mixture, lostKg: number): Mixture {
   const keep = Math.max(0, 1 - lostKg / massKg(mix));
   return {
+    ...mix,
     waterKg: mix.waterKg * keep,
     solubleKg: mix.solubleKg * keep,
     insolubleKg: mix.insolubleKg * keep,

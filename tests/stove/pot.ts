@@ -91,9 +91,12 @@ export function boilOf(pot: Pot): Boil {
   return flux >= SIMMER_KG_PER_M2_S ? 'simmer' : 'still';
 }
 
-/** How hard it spits, in kg/m2/s of vapour as hard to hold back: thick mud throws where thin juice bubbles. */
-export function spatterOf(pot: Pot): number {
-  return (pot.vapourKgPerS / bottomM2(pot)) * thicknessOf(pot.contents) ** 0.6;
+/**
+ * How hard it spits: vapour, kg/m2/s, weighed by how thick it is against a mash (15 times water). Thick mud throws
+ * where thin juice bubbles; how much worse that is to a cook is `power`.
+ */
+export function spatterOf(pot: Pot, power = 0.6): number {
+  return (pot.vapourKgPerS / bottomM2(pot)) * 5 * (thicknessOf(pot.contents) / 15) ** power;
 }
 
 export function smells(pot: Pot): 'good' | 'catching' | 'burnt' {

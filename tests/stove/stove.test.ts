@@ -30,22 +30,24 @@ import {
 
 const MIN = 60;
 
+const habits = { simmerDial: 0.7, bearsSpatter: 0.03, fearsMud: 0.6, looksEveryS: 60, stirEveryS: 30 };
+
 function stoveWith(contents: Mixture, elevationM = 0): Stove {
   const kitchen = {
     elevationM,
     air: airAt(elevationM, 20),
     pot: { diameterM: 0.26, heightM: 0.2, massKg: 1.5 },
     burner: { kind: 'induction', powerW: 1500, efficiency: 0.85 },
-    habits: { simmerDial: 0.7, bearsSpatter: 0.03, stirEveryS: 30 },
+    habits,
   } as const;
   return setUpStove(kitchen, contents, 7);
 }
 
-const water = (kg: number): Mixture => ({ waterKg: kg, solubleKg: 0, insolubleKg: 0 });
+const water = (kg: number): Mixture => ({ waterKg: kg, solubleKg: 0, insolubleKg: 0, body: 1 });
 /** Sweetened damson pulp: 3 kg, about 30 % sugars. */
-const mash: Mixture = { waterKg: 2.04, solubleKg: 0.9, insolubleKg: 0.06 };
+const mash: Mixture = { waterKg: 2.04, solubleKg: 0.9, insolubleKg: 0.06, body: 1 };
 /** The same boiled to a butter. */
-const butter: Mixture = { waterKg: 1.1, solubleKg: 0.9, insolubleKg: 0.06 };
+const butter: Mixture = { waterKg: 1.1, solubleKg: 0.9, insolubleKg: 0.06, body: 1 };
 
 function run(stove: Stove, minutes: number, hands: Partial<Hands>, everyS = 10): Stove {
   let now = stove;
@@ -99,7 +101,7 @@ describe('water in the pot', () => {
 
 describe('fruit and sugar in the pot', () => {
   it('boils about 4.4 C above water at 65 % (USDA AIB-539 guide 7: water + 8 F), within 0.6 C', () => {
-    let jam = stoveWith({ waterKg: 1.1, solubleKg: 1.3, insolubleKg: 0.01 });
+    let jam = stoveWith({ waterKg: 1.1, solubleKg: 1.3, insolubleKg: 0.01, body: 1 });
     while (solubleSolidsPct(jam.pot.contents) < 65) jam = run(jam, 0.5, { potDial: 1, stir: true });
     expect(solubleSolidsPct(jam.pot.contents)).toBeLessThan(66);
     expect(Math.abs(jam.pot.tempC - 100 - 4.4)).toBeLessThan(0.6);
@@ -123,7 +125,6 @@ describe('fruit and sugar in the pot', () => {
     let last = 0;
     for (const extraKg of [0, 0.2, 0.5, 1]) {
       const stove = stoveWith({ ...mash, waterKg: mash.waterKg + extraKg });
-      const habits = { simmerDial: 0.7, bearsSpatter: 0.03, stirEveryS: 30 };
       const { simmerMinutes } = simmerToWeight(stove, habits, 2.1);
       expect(simmerMinutes).toBeGreaterThan(last);
       last = simmerMinutes;

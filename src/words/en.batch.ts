@@ -93,7 +93,7 @@ export const batchWords = {
     'Press the middle of the lid: a sealed one does not move. Then lift the jar by the lid alone.',
   'batch.tooManyFailed': 'There are only {jars, plural, one {# jar} other {# jars}}. How many did not seal?',
   'batch.putAway':
-    '{sealed, plural, =0 {} one {Label # jar for the shelf. } other {Label # jars for the shelf. }}{cold, plural, =0 {} one {{keep, select, freezer {# to the freezer.} other {# to the fridge now.}}} other {{keep, select, freezer {# to the freezer.} other {# to the fridge now.}}}} Say: everything is put away.',
+    '{sealed, plural, =0 {} one {Label # jar for the shelf. } other {Label # jars for the shelf. }}{cold, plural, =0 {} one {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}} other {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}}} Say: everything is put away.',
   'batch.putAway.why':
     'Sealed jars keep a year, cool and dark, rings off. {unsealed, plural, =0 {} other {A jar that did not seal is not safe on the shelf: eat it from the fridge, or process it again within a day.}}',
   'batch.done':

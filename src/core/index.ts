@@ -1,5 +1,6 @@
 // The public face of the batch calculator.
 
+export { planBatch } from './plan.ts';
 export { processMinutes, type ProcessQuery } from './process.ts';
 export * from './reduction/index.ts';
 export * from './request.ts';

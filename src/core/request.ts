@@ -3,6 +3,7 @@
 import { z } from 'zod';
 
 import { allFruits, findFruit } from '../tables/fruits/index.ts';
+import { refuseSugar, refuseTarget } from './balance.ts';
 
 const amount = (says: string) => z.number({ error: says });
 
@@ -208,9 +209,22 @@ const fields = z.object({
 });
 
 /** A request as plain JSON, checked, with its fruit named by id and its defaults filled in. */
-export const batchRequestSchema = fields;
+export const batchRequestSchema = fields.superRefine((request, context) => {
+  const refuse = (path: string, says: string | null): void => {
+    if (says !== null) context.addIssue({ code: 'custom', path: [path], message: says });
+  };
+  refuse('sugarMassKg', refuseSugar(request));
+  refuse('targetSolubleSolidsPct', refuseTarget(request));
+  refuse('pectin', refusePectin(request));
+});
+
+function refusePectin({ product, pectin }: { product: string; pectin: string }): string | null {
+  return product === 'butter' && pectin !== 'none'
+    ? 'A butter thickens by boiling down and takes no pectin: choose no pectin, or make jam.'
+    : null;
+}
 
 /** A request as parsed. */
-export type BatchRequest = z.output<typeof batchRequestSchema>;
+export type BatchRequest = z.output<typeof fields>;
 /** A request as a cook, a link or a script may write it. */
-export type BatchRequestInput = z.input<typeof batchRequestSchema>;
+export type BatchRequestInput = z.input<typeof fields>;

@@ -108,3 +108,27 @@ export interface BatchPlan {
   pots: { count: number; says: string };
   why: Partial<Record<WhyKey, Why>>;
 }
+
+/** What a plan also knows: for the label, the purse and the curious. */
+export interface PlanFacts {
+  /** Water to boil away, kg. */
+  boilAwayKg: number;
+  /** What the scale shows at the end with the pot on it, kg; null where the empty pot was not weighed. */
+  targetWithPotKg: number | null;
+  /** pH of the finished spread, estimated; 4.6 is the line. */
+  pH: Range;
+  /** Dryness of the finished spread at 25 C, 0..1. */
+  waterActivity: number;
+  /** The likely yield in the chosen jars and the others that stand ready, largest first. */
+  mixedJars: { size: JarSize; count: number }[];
+  label: { solubleSolidsPct: number; sugarPer100g: number; fruitPer100g: number };
+  /** In the currency of the prices; null where none were given. */
+  cost: { total: number; perJar: number } | null;
+  /** How long it keeps at its best where it is to be kept, and once opened. */
+  bestBy: { months: number; says: string; source: string };
+}
+
+/** What `planBatch` returns. */
+export interface FullPlan extends BatchPlan {
+  facts: PlanFacts;
+}

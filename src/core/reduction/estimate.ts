@@ -2,7 +2,8 @@
 // Every function is pure; instants are kitchen milliseconds, as in events; an Estimate is plain JSON.
 
 import { mixOf } from '../mix.ts';
-import type { StoveLearned } from '../request.ts';
+import type { Balance } from '../balance.ts';
+import type { BatchRequest, StoveLearned } from '../request.ts';
 import { densityKgPerL, specificHeatJPerKgK } from '../sugar-water.ts';
 import type { BatchPlan, Range } from '../types.ts';
 import { pressureOf, finishC } from '../boil.ts';
@@ -45,8 +46,15 @@ export interface Estimate {
 
 /** Begins at the rolling boil, at the simmer's heat. `learned` is what earlier batches on this stove taught. */
 export function startEstimate(plan: BatchPlan, at: number, learned: StoveLearned | null = null): Estimate {
-  const { request } = plan;
-  const { pot } = mixOf(request);
+  return estimateOf(plan.request, mixOf(plan.request).pot, at, learned);
+}
+
+export function estimateOf(
+  request: BatchRequest,
+  pot: Balance,
+  at: number,
+  learned: StoveLearned | null,
+): Estimate {
   const pressurePa = pressureOf(request);
   const simmer = simmerFor(request, pot, finishC(request, pot.startSolidsPct));
   const stove = stoveBelief(request, learned ?? request.learned ?? null);

@@ -23,7 +23,8 @@ const STEEL_POT_J_PER_K = 1000;
 const ROOM_C = 20;
 
 export function simmerFor(request: BatchRequest, pot: Balance, boilsC: number): Simmer {
-  const volumeL = pot.startKg / densityKgPerL({ solubleSolidsPct: pot.startSolidsPct, tempC: 90 });
+  // By the finished volume: more water does not make a cook take a wider pot.
+  const volumeL = (1.4 * pot.targetKg) / densityKgPerL({ solubleSolidsPct: pot.targetSolidsPct, tempC: 90 });
   return {
     fullHeatW: heatIntoPot(request.burner).watts,
     setting: settingOf(request.product).share,

@@ -16,7 +16,10 @@ export const grapesAndFigs: readonly Fruit[] = [
     ),
     fibrePct: read(0.9, 'USDA SR28 no. 09131, GRAPES,AMERICAN TYPE (SLIP SKN),RAW'),
     pH: read({ low: 2.8, high: 3.0 }, 'FDA/CFSAN approximate pH list'),
-    refusePct: read(42.0, 'USDA SR28 no. 09131, GRAPES,AMERICAN TYPE (SLIP SKN),RAW'),
+    refusePct: memory(
+      25,
+      'stems, seeds and what clings to the skins in a mill; USDA SR28 no. 09131 gives 42 (skins and seeds) for the table',
+    ),
     cupG: read(92.0, 'USDA SR28 no. 09131, GRAPES,AMERICAN TYPE (SLIP SKN),RAW; 1 cup'),
     pectin: read('high' as const, 'So Easy to Preserve 5th ed. groups I-III: I (Eastern) / III (Western)'),
     strain: read(

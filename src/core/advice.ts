@@ -1,0 +1,114 @@
+// Which tools, steps, pots and cautions go with this batch, and does it meet the standard of its name?
+
+import { batchLimits, goodDepthM, potFill, potLimitKg } from '../tables/stove.ts';
+import { identity } from '../tables/standards.ts';
+import { isCitrus } from './balance.ts';
+import type { Mix } from './mix.ts';
+import type { BatchRequest } from './request.ts';
+import type { BatchPlan } from './types.ts';
+
+export function stepsOf(request: BatchRequest, mix: Mix): BatchPlan['steps'] {
+  const { strain } = mix.pot.fruit;
+  // The juice of a jelly is strained before the batch begins.
+  const need =
+    request.product === 'jelly' ? 'none' : strain.value[request.product === 'butter' ? 'butter' : 'jam'];
+  return {
+    strain: need,
+    strainWith: need === 'none' ? null : (strain.value.with ?? 'a food mill or sieve'),
+    blend: request.product === 'butter',
+  };
+}
+
+/** 21 CFR 150 asks for solids and for a share of fruit; a home kitchen may do otherwise, but not under the name. */
+export function standardOf(request: BatchRequest, mix: Mix): BatchPlan['standardOfIdentity'] {
+  const { targetSolidsPct, sugarKg, preparedKg, fruit } = mix.pot;
+  const rule = identity[request.product].value;
+  const mostSugar = (fruit.jamGroup === 'I' ? rule.mostSugarPerKgGroupI : rule.mostSugarPerKg) * preparedKg;
+  const solid = targetSolidsPct >= rule.leastPct - 1e-9;
+  const fruity = sugarKg <= mostSugar * 1.001;
+  const at = `${targetSolidsPct.toFixed(0)} % solids`;
+  if (solid && fruity)
+    return { meets: true, says: `Meets ${rule.says}: ${at}, at least ${rule.leastPct} %.` };
+  if (!solid) return { meets: false, says: `${at}: ${rule.says} asks for at least ${rule.leastPct} %.` };
+  return {
+    meets: false,
+    says: `More sugar than ${rule.says} allows: at most ${mostSugar.toFixed(2)} kg to this much fruit.`,
+  };
+}
+
+/** Depth by which a batch is too much for one pot: 0.12 m, or half the height of the wall. */
+function depthLimitM(request: BatchRequest): number {
+  const byHeight = request.pot?.heightM === undefined ? Infinity : potFill.value.most * request.pot.heightM;
+  return Math.min(goodDepthM.value.most, byHeight);
+}
+
+export function potsOf(request: BatchRequest, mix: Mix, startDepthM: number | null): BatchPlan['pots'] {
+  const limitKg = request.product === 'butter' ? potLimitKg.value.butter : potLimitKg.value.gel;
+  const juiceL = request.product === 'jelly' ? mix.pot.preparedKg / 1.05 : 0;
+  const needs = [
+    {
+      share: mix.pot.targetKg / limitKg,
+      why: 'more than that takes so long that colour, flavour and set suffer',
+    },
+    {
+      share: juiceL / batchLimits.value.jellyJuiceL,
+      why: 'a jelly batch takes at most 6 to 8 cups of juice',
+    },
+    {
+      share: startDepthM === null ? 0 : startDepthM / depthLimitM(request),
+      why: 'a deep layer boils down slowly and may foam over',
+    },
+  ];
+  const worst = needs.reduce((most, need) => (need.share > most.share ? need : most));
+  const count = Math.max(1, Math.ceil(worst.share - 1e-9));
+  if (count === 1) return { count, says: 'One pot is enough.' };
+  const kg = (mix.pot.startKg / count).toFixed(1);
+  return { count, says: `Cook it in ${count} pots, or one after another, ${kg} kg in each: ${worst.why}.` };
+}
+
+export function toolsOf(request: BatchRequest, plan: Pick<BatchPlan, 'steps' | 'process'>): string[] {
+  const tools = [
+    'wide heavy pot',
+    'long spoon',
+    'kitchen scale',
+    'ladle',
+    'wide funnel',
+    'clean cloth',
+    'cold plate',
+  ];
+  if (plan.steps.strainWith) tools.push(plan.steps.strainWith.replace(/^a /, ''));
+  if (plan.steps.blend) tools.push('stick blender');
+  if (request.product !== 'butter') tools.push('thermometer');
+  if (request.product === 'jelly' && request.juiceMassKg === undefined) tools.push('jelly bag');
+  if (plan.process) tools.push('canner with rack', 'jar lifter', 'new lids and bands', 'headspace gauge');
+  return tools;
+}
+
+/** Burns and spoilage: the usual cautions, only those that this batch calls for. */
+export function cautionsOf(
+  request: BatchRequest,
+  mix: Mix,
+  plan: Pick<BatchPlan, 'steps' | 'process' | 'pots'>,
+): string[] {
+  const says = [
+    'Boiling sugar is hotter than water and sticks: long sleeves, a long spoon, a pot at most half full.',
+    'Use stainless steel or enamel; acid fruit attacks aluminium, copper and iron.',
+  ];
+  if (plan.steps.blend)
+    says.push(
+      'Never close a blender on hot fruit: half full at most, the lid vented, a folded towel on top.',
+    );
+  if (request.product === 'jelly' && request.juiceMassKg === undefined)
+    says.push('Cook and strain the juice first, then weigh it: the plan guesses how much you will get.');
+  if (mix.acid?.neededForShelf)
+    says.push('Use bottled lemon juice: fresh lemons vary, and the shelf hangs on this acid.');
+  if (request.measured?.waterBoilsC !== undefined && plan.process)
+    says.push('The process time goes by altitude, not by the thermometer.');
+  if (plan.process)
+    says.push('Hot jars for hot fruit, lid of the canner away from you, no tilting, no draught.');
+  if (mix.pot.fruit.id === 'rhubarb') says.push('Only the stalks: rhubarb leaves are poisonous.');
+  if (request.product === 'marmalade' && !isCitrus(mix.pot.fruit.id) && mix.pot.fruit.id !== 'cranberry')
+    says.push('A marmalade by name holds citrus peel.');
+  if (plan.pots.count > 1) says.push(plan.pots.says);
+  return says;
+}

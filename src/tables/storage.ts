@@ -1,0 +1,22 @@
+// How long does a spread keep, and where?
+
+import { memory, read } from './source.ts';
+
+export const storage = {
+  shelf: read(
+    { months: 12, says: '12 months at 50 to 70 F, cool, dark and dry; once opened a month in the fridge' },
+    'NCHFP, storing home-canned jams and jellies',
+  ),
+  freezer: read(
+    {
+      months: 12,
+      says: '12 months in the freezer, with 1 1/2 in of headspace; once thawed 3 weeks in the fridge',
+    },
+    'NCHFP uncooked jam; AIB-539 guide 1',
+  ),
+  fridge: read(
+    { months: 0.7, says: '3 weeks in the fridge' },
+    'NCHFP uncooked jam: 3 weeks; the shortest of the published times',
+  ),
+  pumpkinFridge: memory({ months: 0.25, says: 'a week in the fridge, or freeze it' }, 'extension advice'),
+} as const;

@@ -102,6 +102,8 @@ export interface Slots {
   keptBoiling?: boolean;
   /** A "no" that only says how things stand, "not boiling yet": it answers a question and takes nothing back. */
   notYet?: boolean;
+  /** Said in words that a twin shares: what is open, or the cook, says which of them is meant. */
+  either?: boolean;
 }
 
 /** What was understood: a command and what filled its slots ("add SEVEN minutes", "the PLUM is runny"). */

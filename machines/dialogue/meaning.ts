@@ -58,7 +58,7 @@ export function backwards(words: Words, situation: Situation): Meaning {
 
 function happening(words: Words, situation: Situation): Meaning {
   const { command, slots } = words.understood;
-  const wanted = twinsOf(command);
+  const wanted = slots.either === true ? twinsOf(command) : [command];
   const open = narrowed(situation, slots.fruit, (choice) => wanted.includes(choice.command));
   const acts = oncePerPlace(open).map((choice) => actOf(choice, words));
   if (acts.length > 1 && slots.fruit === undefined && isForAll(command) && words.kind === 'heard')
@@ -128,7 +128,8 @@ export function named(fruit: string | undefined, { names }: Situation): string |
 }
 
 function actOf(choice: Open, { understood }: Words): Act {
-  return { type: 'act', command: choice.command, about: choice.about, slots: understood.slots };
+  const { either: _, ...slots } = understood.slots;
+  return { type: 'act', command: choice.command, about: choice.about, slots };
 }
 
 function isSafety({ command }: Open): boolean {

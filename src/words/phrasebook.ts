@@ -1,6 +1,7 @@
 // Which sentences can be said now: the phrase book of a language, opened at the commands that are open.
 
 import { consequenceOf, type CommandId, type Slots } from '../../machines/dialogue/commands.ts';
+import { twinsOf } from '../../machines/dialogue/twins.ts';
 import type { OpenPhrase } from '../kitchen/ports.ts';
 import { expand, hasGap, type Filling, type Pattern } from './pattern.ts';
 
@@ -71,7 +72,7 @@ export function createPhraseBook(language: PhraseLanguage): PhraseBook {
     const bySentence = new Map<string, OpenPhrase>();
     for (const command of [...open].sort(byConsequence))
       for (const phrase of phrasesOf(command, fruits, within))
-        if (!bySentence.has(phrase.words)) bySentence.set(phrase.words, phrase);
+        bySentence.set(phrase.words, shared(bySentence.get(phrase.words), phrase));
     return [...bySentence.values()];
   };
 
@@ -84,6 +85,13 @@ export function createPhraseBook(language: PhraseLanguage): PhraseBook {
         bounds,
       ),
   };
+}
+
+function shared(kept: OpenPhrase | undefined, phrase: OpenPhrase): OpenPhrase {
+  if (kept === undefined || kept.command === phrase.command) return kept ?? phrase;
+  return twinsOf(kept.command).includes(phrase.command)
+    ? { ...kept, slots: { ...kept.slots, either: true } }
+    : kept;
 }
 
 const cost = { safety: 0, step: 1, ask: 2 } as const;

@@ -162,6 +162,16 @@ describe('one sentence means one command', () => {
     expect(meaning('too thick', ['plate.tooThick'])?.command).toBe('plate.tooThick');
   });
 
+  it('marks the words that two open commands share, and only those', () => {
+    const both = openPhrases([{ command: 'pot.rollingBoil' }, { command: 'canner.fullBoil' }], fruits);
+    const either = (words: string) => both.find((phrase) => phrase.words === words)?.slots.either ?? false;
+    expect(either('full boil')).toBe(true);
+    expect(either('the canner is at a full boil')).toBe(false);
+    expect(either('the pear is at a full boil')).toBe(false);
+    expect(meaning('full boil', ['canner.fullBoil', 'no'])?.slots.either).toBeUndefined();
+    expect(meaning('it is not boiling', ['canner.boilDropped', 'no'])?.slots.either).toBeUndefined();
+  });
+
   it('never takes "not at a full boil" for a full boil', () => {
     expect(meaning('it is not at a full boil', ['canner.fullBoil', 'no'])?.command).toBe('no');
     expect(meaning('it is not boiling', ['canner.boilDropped', 'canner.boilHolds', 'no'])?.command).toBe(

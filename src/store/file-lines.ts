@@ -25,9 +25,13 @@ export class FileLines implements LineStore {
   }
 
   async read(): Promise<Copy> {
-    const copy = splitLines(await this.#disk.read(LOG));
+    return splitLines(await this.bytes());
+  }
+
+  /** The file as it is, for who wants to split it elsewhere. */
+  bytes(): Promise<Uint8Array> {
     this.#end = null;
-    return copy;
+    return this.#disk.read(LOG);
   }
 
   async append(from: number, lines: readonly string[]): Promise<void> {

@@ -20,7 +20,7 @@ async function answer({ id, kitchen, call }: FileRequest): Promise<FileAnswer> {
 function perform(file: FileLines, call: FileRequest['call']): Promise<unknown> {
   switch (call.do) {
     case 'read':
-      return file.read();
+      return file.bytes();
     case 'append':
       return file.append(call.from, call.lines);
     case 'rewrite':

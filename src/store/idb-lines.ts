@@ -18,14 +18,9 @@ export class IdbLines implements LineStore {
   }
 
   async read(): Promise<Copy> {
-    const tx = (await this.#open()).transaction('lines');
-    const [keys, values] = await Promise.all([
-      tx.store.getAllKeys(),
-      tx.store.getAll() as Promise<unknown[]>,
-    ]);
-    // A line under a foreign key, or one that is no text, is damage: it stands as a line that nothing follows.
-    const lines = values.map((value, i) => (typeof value === 'string' && keys[i] === i ? value : ''));
-    return { lines, ragged: false };
+    const values: unknown[] = await (await this.#open()).getAll('lines');
+    // What is no text is damage: it stands as a line that nothing follows. The keys need no look: a line says its number.
+    return { lines: values.map((value) => (typeof value === 'string' ? value : '')), ragged: false };
   }
 
   async append(from: number, lines: readonly string[]): Promise<void> {

@@ -50,7 +50,7 @@ describe('two copies of the log', () => {
         const copies = firstIsBad ? [bad, copyOf(log)] : [copyOf(log), bad];
         expect(reconcile(copies).lines).toEqual(log);
       }),
-      { numRuns: 1000 },
+      { numRuns: 500 },
     );
   });
 
@@ -64,7 +64,7 @@ describe('two copies of the log', () => {
         const { lines } = reconcile([a, b]);
         expect(lines).toEqual(log.slice(0, lines.length));
       }),
-      { numRuns: 1000 },
+      { numRuns: 500 },
     );
   });
 

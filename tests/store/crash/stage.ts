@@ -27,7 +27,11 @@ export async function setStage(): Promise<Stage> {
     logLevel: 'warn' as const,
     worker: { format: 'es' as const },
   };
-  await build({ ...site, build: { outDir, emptyOutDir: true, target: 'es2022' } });
+  const input = ['index', 'tabs', 'year'].map((page) => join(import.meta.dirname, `${page}.html`));
+  await build({
+    ...site,
+    build: { outDir, emptyOutDir: true, target: 'es2022', rolldownOptions: { input } },
+  });
   const server = await preview({
     ...site,
     build: { outDir },

@@ -1,0 +1,144 @@
+// The whole page, pure from its props: the planning page to sit down with, or the cooking screen to glance at.
+
+import { useEffect, useState } from 'react';
+import type { Choice } from '../kitchen/view.ts';
+import type { AppProps, Answer } from './actions.ts';
+import type { KeyAct } from './keys.ts';
+import { PlanPage } from './plan/PlanPage.tsx';
+import { CountSheet } from './sheets/CountSheet.tsx';
+import { HelpSheet } from './sheets/HelpSheet.tsx';
+import { MoreSheet } from './sheets/MoreSheet.tsx';
+import { ReadingSheet } from './sheets/ReadingSheet.tsx';
+import { SettingsSheet } from './sheets/SettingsSheet.tsx';
+import { subjectOf, type Subject } from './stove/glance.ts';
+import { choicesOf, StoveScreen } from './stove/StoveScreen.tsx';
+import { useKeys, useTwice } from './useKeys.ts';
+
+type Open = 'more' | 'settings' | 'help' | Choice | null;
+
+export function App(props: AppProps) {
+  const { view, settings, arrival } = props;
+  const subject = subjectOf(view);
+  const [page, setPage] = useState<'plan' | 'stove'>(subject && !arrival ? 'stove' : 'plan');
+  const [open, setOpen] = useState<Open>(null);
+  useTheme(settings.theme);
+  const cooking = page === 'stove' && subject !== null;
+  const choose = chooser(props, setOpen);
+  useKeys(cooking && open === null, settings.letterKeys, useKeyActs(props, subject, choose, setOpen));
+  return (
+    <>
+      {cooking ? (
+        <StoveScreen {...props} subject={subject} onChoose={choose} onMore={() => setOpen('more')} />
+      ) : (
+        <PlanPage
+          {...props}
+          onStart={() => setPage('stove')}
+          onStove={() => setPage('stove')}
+          onOpen={(what) => setOpen(what)}
+        />
+      )}
+      <OpenSheet
+        {...props}
+        subject={subject}
+        open={open}
+        setOpen={setOpen}
+        choose={choose}
+        toPlan={() => setPage('plan')}
+      />
+    </>
+  );
+}
+
+/** A choice that needs a number opens its sheet; any other goes straight to the kitchen. */
+function chooser({ actions }: AppProps, setOpen: (open: Open) => void) {
+  return (choice: Choice) => {
+    if (choice.asks) return setOpen(choice);
+    setOpen(null);
+    actions.choose(choice);
+  };
+}
+
+interface OpenSheetProps extends AppProps {
+  subject: Subject | null;
+  open: Open;
+  setOpen: (open: Open) => void;
+  choose: (choice: Choice) => void;
+  toPlan: () => void;
+}
+
+function OpenSheet(props: OpenSheetProps) {
+  const { open, setOpen, subject, toPlan } = props;
+  const close = () => setOpen(null);
+  if (open === null) return null;
+  if (open === 'settings') return <SettingsSheet {...props} onClose={close} />;
+  if (open === 'help') return <HelpSheet {...props} onClose={close} />;
+  if (open === 'more') {
+    const go = (where: 'plan' | 'settings' | 'help') => {
+      if (where === 'plan') toPlan();
+      setOpen(where === 'plan' ? null : where);
+    };
+    return (
+      subject && <MoreSheet {...props} subject={subject} onChoose={props.choose} onClose={close} onGo={go} />
+    );
+  }
+  const answer = (given: Answer) => {
+    props.actions.choose(open, given);
+    close();
+  };
+  if (open.asks === 'reading') {
+    return (
+      <ReadingSheet {...props} title={props.catalogue.text(open.label)} onAnswer={answer} onClose={close} />
+    );
+  }
+  const expected = subject?.kind === 'batch' ? Math.round(subject.batch.plan.jars.count.likely) : 1;
+  return <CountSheet {...props} choice={open} expected={expected} onAnswer={answer} onClose={close} />;
+}
+
+function useKeyActs(
+  { view, actions }: AppProps,
+  subject: Subject | null,
+  choose: (choice: Choice) => void,
+  setOpen: (open: Open) => void,
+) {
+  const twice = useTwice();
+  const press = (choice: Choice | undefined) => {
+    if (!choice) return;
+    if (choice.consequence === 'safety' && !choice.asks && !twice(choice.command)) return;
+    choose(choice);
+  };
+  return (act: KeyAct) => {
+    const choices = subject ? choicesOf(subject) : [];
+    switch (act.kind) {
+      case 'talk':
+        return actions.talk(act.command);
+      case 'choice':
+        return press(choices[act.index]);
+      case 'main':
+        return press(choices.find((choice) => choice.main));
+      case 'more':
+      case 'help':
+        return setOpen(act.kind);
+      case 'turn':
+        return turn(view, subject, act.by, actions.focus);
+    }
+  };
+}
+
+function turn(
+  view: AppProps['view'],
+  subject: Subject | null,
+  by: 1 | -1,
+  focus: (id: string) => void,
+): void {
+  const ids = [...view.batches, ...view.canners].map((thing) => thing.id);
+  const here =
+    subject === null ? -1 : ids.indexOf(subject.kind === 'batch' ? subject.batch.id : subject.canner.id);
+  const next = ids[(here + by + ids.length) % ids.length];
+  if (next !== undefined) focus(next);
+}
+
+function useTheme(theme: AppProps['settings']['theme']): void {
+  useEffect(() => {
+    document.documentElement.dataset['theme'] = theme;
+  }, [theme]);
+}

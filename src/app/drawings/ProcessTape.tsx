@@ -1,0 +1,61 @@
+// The process clock as a tape: runs that were void are struck out, the run that counts is solid, the end is marked.
+
+import { scaleTime } from 'd3-scale';
+
+interface ProcessTapeProps {
+  w: number;
+  now: number;
+  clock: { from: number; until: number } | null;
+  voids: { from: number; to: number }[];
+  voidWord: string;
+}
+
+const HEIGHT = 30;
+
+export function ProcessTape({ w, now, clock, voids, voidWord }: ProcessTapeProps) {
+  const first = Math.min(...voids.map((run) => run.from), clock?.from ?? now);
+  const last = Math.max(...voids.map((run) => run.to), clock?.until ?? now, now, first + 1);
+  const x = scaleTime([first, last], [3, w - 3]);
+  return (
+    <svg className="tape" width={w} height={HEIGHT} aria-hidden="true">
+      <path className="tape-base" d={`M3 ${HEIGHT - 4} H${w - 3}`} />
+      {voids.map((run) => (
+        <VoidRun key={run.from} from={x(run.from)} to={x(run.to)} word={voidWord} />
+      ))}
+      {clock && (
+        <>
+          <rect
+            className="tape-due"
+            x={x(clock.from)}
+            y={4}
+            width={Math.max(0, x(clock.until) - x(clock.from))}
+            height={HEIGHT - 8}
+          />
+          <rect
+            className="tape-run"
+            x={x(clock.from)}
+            y={4}
+            width={Math.max(0, x(Math.min(now, clock.until)) - x(clock.from))}
+            height={HEIGHT - 8}
+          />
+          <path className="tape-end" d={`M${x(clock.until) - 2} 0 V${HEIGHT}`} />
+        </>
+      )}
+    </svg>
+  );
+}
+
+function VoidRun({ from, to, word }: { from: number; to: number; word: string }) {
+  const width = Math.max(6, to - from);
+  return (
+    <g className="tape-void">
+      <rect x={from} y={4} width={width} height={HEIGHT - 8} fill="url(#hatch)" />
+      <path d={`M${from} 4 L${from + width} ${HEIGHT - 4} M${from} ${HEIGHT - 4} L${from + width} 4`} />
+      {width > 54 && (
+        <text x={from + width / 2} y={HEIGHT / 2 + 6} textAnchor="middle">
+          {word}
+        </text>
+      )}
+    </g>
+  );
+}

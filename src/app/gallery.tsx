@@ -1,0 +1,66 @@
+// For development and tests only: one screen in one state, named in the address, e.g. gallery.html?state=simmering&theme=dark.
+
+import { createRoot } from 'react-dom/client';
+import * as fixtures from '../../tests/app/fixtures.ts';
+import { App } from './App.tsx';
+import type { AppProps, Settings } from './actions.ts';
+import { examples, toRequest, type Draft } from './plan/draft.ts';
+import { batchRequestSchema } from '../core/index.ts';
+import './styles/index.css';
+
+const asked = new URLSearchParams(window.location.search);
+const name = asked.get('state') ?? 'simmering';
+
+const settings: Settings = {
+  ...fixtures.settings,
+  theme: (asked.get('theme') as Settings['theme'] | null) ?? 'dark',
+  hand: (asked.get('hand') as Settings['hand'] | null) ?? 'right',
+  units: (asked.get('units') as Settings['units'] | null) ?? 'us',
+};
+
+const others: Record<string, AppProps['view']> = {
+  several: fixtures.several,
+  many: fixtures.many,
+  troubled: fixtures.troubled,
+  practising: fixtures.practising,
+  plan: fixtures.empty,
+  planExample: fixtures.empty,
+  planButter: fixtures.empty,
+  planRefused: fixtures.empty,
+  planRunning: fixtures.several,
+};
+
+const drafts: Record<string, Draft | undefined> = {
+  planExample: examples[0]?.draft,
+  planButter: examples[1]?.draft,
+  planRunning: examples[2]?.draft,
+  planRefused: examples[1] && { ...examples[1].draft, fruit: 'pumpkin' },
+};
+
+function arrival(): AppProps['arrival'] {
+  const draft = drafts[name];
+  const request = draft && toRequest(draft);
+  return request ? { kind: 'request', request: batchRequestSchema.parse(request) } : undefined;
+}
+
+const ears = {
+  listening: fixtures.listening,
+  speaking: fixtures.speaking,
+  none: fixtures.noMicrophone,
+  loading: fixtures.loading,
+};
+
+const root = document.getElementById('root');
+if (!root) throw new Error('The gallery needs its root element.');
+document.documentElement.style.fontSize = `${asked.get('text') ?? '100'}%`;
+createRoot(root).render(
+  <App
+    view={fixtures.states[name] ?? others[name] ?? fixtures.empty}
+    actions={fixtures.actions}
+    settings={settings}
+    catalogue={fixtures.catalogue}
+    ear={ears[(asked.get('ear') as keyof typeof ears | null) ?? 'listening']}
+    started
+    arrival={arrival()}
+  />,
+);

@@ -1,0 +1,57 @@
+// The sugar, as advised or as the cook likes it, within the bounds of the plan.
+
+import { MassField } from './fields.tsx';
+import type { InputsProps } from './Inputs.tsx';
+import { sayMass } from './units.ts';
+
+export function SugarField({
+  draft,
+  outcome,
+  onChange,
+  settings,
+  catalogue,
+  trouble,
+}: InputsProps & { trouble: string | undefined }) {
+  const plan = outcome.kind === 'plan' ? outcome.plan : null;
+  const { units } = settings;
+  const word = (key: string) => catalogue.text({ key });
+  const sugar = draft.sugarMassKg ?? plan?.sugarMassKg ?? null;
+  const bounds = plan?.sugarBoundsKg;
+  const set = (sugarMassKg: number | null) => onChange({ ...draft, sugarMassKg });
+  return (
+    <div className="slider-field">
+      <MassField
+        label={word('screen.plan.sugar')}
+        trouble={trouble}
+        value={sugar}
+        units={units}
+        onChange={set}
+        catalogue={catalogue}
+        help={
+          bounds &&
+          catalogue.text({
+            key: 'screen.plan.sugar.bounds',
+            params: { low: sayMass(bounds.low, units), high: sayMass(bounds.high, units) },
+          })
+        }
+      />
+      {bounds && sugar !== null && (
+        <input
+          type="range"
+          aria-label={word('screen.plan.sugar')}
+          aria-valuetext={sayMass(sugar, units)}
+          min={bounds.low}
+          max={bounds.high}
+          step={(bounds.high - bounds.low) / 200 || 0.001}
+          value={sugar}
+          onChange={(event) => set(Number(event.target.value))}
+        />
+      )}
+      {draft.sugarMassKg !== null && (
+        <button type="button" className="link" onClick={() => set(null)}>
+          {word('screen.plan.sugar.advised')}
+        </button>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,69 @@
+// Whether it may stand on a shelf, said loud and plain, with the reasons and what would help.
+
+import type { BatchPlan } from '../../core/types.ts';
+import type { AppProps } from '../actions.ts';
+
+export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { plan: BatchPlan }) {
+  const word = (key: string, params?: Record<string, number>) =>
+    catalogue.text(params ? { key, params } : { key });
+  const { shelf, process, request } = plan;
+  if (request.keep === 'shelf' && !shelf.allowed) {
+    return (
+      <div className="verdict refused" role="alert">
+        <Mark refused />
+        <div>
+          <p className="verdict-word">{word('screen.verdict.refused')}</p>
+          <Reasons reasons={shelf.reasons} />
+          {shelf.remedy && (
+            <p>
+              <b>{word('screen.verdict.remedy')}</b> {shelf.remedy}
+            </p>
+          )}
+        </div>
+      </div>
+    );
+  }
+  if (request.keep !== 'shelf') {
+    return (
+      <div className="verdict cold">
+        <Mark cold />
+        <div>
+          <p className="verdict-word">{word(`screen.verdict.notShelf.${request.keep}`)}</p>
+          <Reasons reasons={shelf.reasons} />
+        </div>
+      </div>
+    );
+  }
+  return (
+    <div className="verdict allowed">
+      <Mark />
+      <div>
+        <p className="verdict-word">{word('screen.verdict.shelf')}</p>
+        {process && <p>{word('screen.verdict.minutes', { count: process.minutes })}</p>}
+        <Reasons reasons={shelf.reasons} />
+      </div>
+    </div>
+  );
+}
+
+function Reasons({ reasons }: { reasons: string[] }) {
+  return reasons.length === 0 ? null : (
+    <ul>
+      {reasons.map((reason) => (
+        <li key={reason}>{reason}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** A jar on a board, a jar struck out, a jar under a crystal of frost: three shapes, before any colour. */
+function Mark({ refused, cold }: { refused?: boolean; cold?: boolean }) {
+  return (
+    <svg className="verdict-mark" width="56" height="60" viewBox="0 0 56 60" aria-hidden="true">
+      <path d="M15 10 H41 M17 12 V17 C11 19 11 21 11 24 V48 H45 V24 C45 21 45 19 39 17 V12" />
+      {!refused && !cold && <path className="strong" d="M2 54 H54" />}
+      {refused && <path className="strong" d="M5 5 L51 55 M51 5 L5 55" />}
+      {cold && <path className="strong" d="M28 24 V44 M19 29 L37 39 M37 29 L19 39" />}
+    </svg>
+  );
+}

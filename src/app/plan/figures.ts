@@ -1,0 +1,189 @@
+// Every figure of a plan as a line to read: its label, its value in the cook's units, and its reason.
+
+import type { BatchPlan, Range, Why, WhyKey } from '../../core/types.ts';
+import type { Catalogue } from '../../kitchen/ports.ts';
+import type { Units } from '../actions.ts';
+import {
+  sayDepth,
+  sayDuration,
+  sayElevation,
+  sayLength,
+  sayMass,
+  sayTemp,
+  sayVolume,
+  sayWater,
+  trim,
+} from './units.ts';
+
+export interface Figure {
+  label: string;
+  value: string;
+  /** A second, quieter reading: the likely value of a range, the other form of an amount. */
+  also?: string;
+  why?: Why;
+}
+
+export interface FigureGroup {
+  title: string;
+  figures: Figure[];
+}
+
+type Word = (key: string, params?: Record<string, string | number>) => string;
+
+export function figureGroups(plan: BatchPlan, units: Units, catalogue: Catalogue): FigureGroup[] {
+  const word: Word = (key, params) => catalogue.text(params ? { key, params } : { key });
+  const figure = (label: string, value: string, key?: WhyKey, also?: string): Figure => {
+    const why = key && plan.why[key];
+    return { label: word(`screen.plan.${label}`), value, ...(also ? { also } : {}), ...(why ? { why } : {}) };
+  };
+  const group = (title: string, figures: (Figure | null)[]): FigureGroup => ({
+    title: word(`screen.plan.group.${title}`),
+    figures: figures.filter((one) => one !== null),
+  });
+  return [
+    group('pot', potFigures(plan, units, word, figure)),
+    group('aim', aimFigures(plan, units, figure)),
+    group('time', timeFigures(plan, word, figure)),
+    group('out', outFigures(plan, units, word, figure)),
+    group('jars', jarFigures(plan, units, word, figure)),
+  ];
+}
+
+type Make = (label: string, value: string, key?: WhyKey, also?: string) => Figure;
+
+function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (Figure | null)[] {
+  const { acid } = plan;
+  return [
+    figure('sugar', sayMass(plan.sugarMassKg, units), 'sugar'),
+    acid
+      ? figure('acid', sayAcid(acid, units), 'acid', word(`screen.plan.acid.${acid.kind}`))
+      : figure('acid', word('screen.plan.noAcid'), 'acid'),
+    figure('startMass', sayMass(plan.startMassKg, units)),
+    plan.steps.strain === 'none'
+      ? null
+      : figure('strain', plan.steps.strainWith ?? plan.steps.strain, 'strain'),
+    figure(
+      'pots',
+      word('screen.plan.pots.value', { count: plan.pots.count }),
+      'pots',
+      plan.pots.count > 1 ? plan.pots.says : undefined,
+    ),
+  ];
+}
+
+/** Small amounts of acid are measured with spoons in a US kitchen: 15 mL a tablespoon, 5 mL a teaspoon. */
+function sayAcid(acid: NonNullable<BatchPlan['acid']>, units: Units): string {
+  if (acid.volumeMl === null) return `${trim(acid.massKg * 1000, 1)} g`;
+  if (units === 'metric') return `${Math.round(acid.volumeMl)} mL`;
+  const tablespoons = acid.volumeMl / 14.79;
+  return tablespoons >= 1 ? `${trim(tablespoons, 1)} tbsp` : `${trim(tablespoons * 3, 1)} tsp`;
+}
+
+function aimFigures(plan: BatchPlan, units: Units, figure: Make): (Figure | null)[] {
+  return [
+    figure('targetMass', sayMass(plan.targetMassKg, units), 'targetMass'),
+    plan.targetDepthM === null
+      ? null
+      : figure('targetDepth', sayDepth(plan.targetDepthM, units), 'targetDepth'),
+    figure('finishTemp', sayTemp(plan.finishTempC, units), 'finishTemp'),
+    figure('solids', `${trim(plan.targetSolubleSolidsPct, 1)} %`, 'solubleSolids'),
+    figure('standard', plan.standardOfIdentity.says, 'standard'),
+  ];
+}
+
+function timeFigures(plan: BatchPlan, word: Word, figure: Make): Figure[] {
+  const range = (minutes: Range) => sayRange(minutes, sayDuration, word);
+  const { start, end } = plan.stirEveryMinutes;
+  return [
+    figure('heat', range(plan.heatMinutes), 'heatMinutes', likely(plan.heatMinutes, sayDuration, word)),
+    figure(
+      'simmer',
+      range(plan.simmerMinutes),
+      'simmerMinutes',
+      likely(plan.simmerMinutes, sayDuration, word),
+    ),
+    figure(
+      'stir',
+      word('screen.plan.stir.value', { start: trim(start, 0), end: trim(end, 1) }),
+      'stirInterval',
+    ),
+  ];
+}
+
+function outFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): Figure[] {
+  const { jars } = plan;
+  const volume = (litres: number) => sayVolume(litres, units);
+  const size = (of: string) => word(`screen.plan.size.${of}`).toLowerCase();
+  return [
+    figure(
+      'yield',
+      sayRange(plan.yieldVolumeL, volume, word),
+      'yield',
+      likely(plan.yieldVolumeL, volume, word),
+    ),
+    figure(
+      'jars',
+      sayRange(jars.count, (n) => trim(n, 1), word),
+      'jars',
+      size(jars.size),
+    ),
+    figure(
+      'ready',
+      word('screen.plan.ready.value', {
+        count: jars.makeReady,
+        size: size(jars.size),
+        spare: jars.spare.count,
+        spareSize: size(jars.spare.size),
+      }),
+      'jars',
+      word('screen.plan.enough', { percent: Math.min(99, Math.floor(jars.enoughProbability * 100)) }),
+    ),
+  ];
+}
+
+function jarFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (Figure | null)[] {
+  const { process, canner } = plan;
+  return [
+    figure('headspace', sayLength(plan.headspaceMm, units)),
+    process
+      ? figure('process', `${process.minutes} min`, 'process', sayElevation(plan.request.elevationM, units))
+      : figure(
+          'process',
+          word('screen.plan.noneProcess', {
+            where: word(
+              `screen.plan.keep.${plan.request.keep === 'shelf' ? 'fridge' : plan.request.keep}`,
+            ).toLowerCase(),
+          }),
+          'process',
+        ),
+    process &&
+      (process.presteriliseJars
+        ? figure('sterilise', `${process.steriliseMinutes} min`)
+        : figure('clean', '')),
+    canner &&
+      figure(
+        'canner',
+        word('screen.plan.canner.value', {
+          loads: canner.loads,
+          jarsPerLoad: canner.jarsPerLoad,
+          water: sayWater(canner.waterL, units),
+        }),
+        'canner',
+      ),
+  ];
+}
+
+function sayRange(range: Range, say: (n: number) => string, word: Word): string {
+  const [low, high] = [say(range.low), say(range.high)];
+  if (low === high) return low;
+  const unit = / [^\d]+$/.exec(high)?.[0] ?? '';
+  const short =
+    unit !== '' && low.endsWith(unit) && !low.slice(0, -unit.length).includes(' ')
+      ? low.slice(0, -unit.length)
+      : low;
+  return word('screen.plan.range', { low: short, high });
+}
+
+function likely(range: Range, say: (n: number) => string, word: Word): string {
+  return word('screen.plan.likely', { likely: say(range.likely) });
+}

@@ -1,0 +1,100 @@
+// Asks for a number with a wet thumb: big steps up and down, and one button when it is right.
+
+import { useState } from 'react';
+import type { Choice } from '../../kitchen/view.ts';
+import type { Answer, AppProps } from '../actions.ts';
+import { Sheet } from './Sheet.tsx';
+
+interface CountSheetProps extends Pick<AppProps, 'catalogue'> {
+  choice: Choice;
+  /** How many jars the plan expects; the count starts there. */
+  expected: number;
+  onAnswer: (answer: Answer) => void;
+  onClose: () => void;
+}
+
+/** A cook who adds time to the pot adds a few minutes, not an hour. */
+const USUAL_MINUTES = 5;
+
+export function CountSheet({ choice, expected, catalogue, onAnswer, onClose }: CountSheetProps) {
+  const withSpare = choice.command === 'jars.filled';
+  const [count, setCount] = useState(
+    choice.slots.n ?? (choice.asks === 'minutes' ? USUAL_MINUTES : withSpare ? expected : 1),
+  );
+  const [spare, setSpare] = useState(0);
+  const word = (key: string) => catalogue.text({ key });
+  const answer = (): Answer => {
+    if (choice.asks === 'minutes') return { kind: 'minutes', minutes: count };
+    return withSpare ? { kind: 'count', count, spare } : { kind: 'count', count };
+  };
+  return (
+    <Sheet title={catalogue.text(choice.label)} closeLabel={word('screen.cancel')} onClose={onClose}>
+      <Stepper
+        label={word(whatIsCounted(choice))}
+        value={count}
+        least={withSpare ? 0 : 1}
+        onChange={setCount}
+        catalogue={catalogue}
+      />
+      {withSpare && (
+        <Stepper
+          label={word('screen.count.spare')}
+          value={spare}
+          least={0}
+          onChange={setSpare}
+          catalogue={catalogue}
+        />
+      )}
+      <button
+        type="button"
+        className="choice main"
+        disabled={count + spare === 0}
+        onClick={() => onAnswer(answer())}
+      >
+        <span className="choice-label">{word('screen.count.done')}</span>
+      </button>
+    </Sheet>
+  );
+}
+
+function whatIsCounted(choice: Choice): string {
+  if (choice.asks === 'minutes') return 'screen.count.minutes';
+  if (choice.command === 'jars.filled') return 'screen.count.full';
+  return choice.command === 'seals.failed' ? 'screen.count.failed' : 'screen.count.any';
+}
+
+interface StepperProps extends Pick<AppProps, 'catalogue'> {
+  label: string;
+  value: number;
+  least: number;
+  onChange: (value: number) => void;
+}
+
+const MOST = 99;
+
+function Stepper({ label, value, least, onChange, catalogue }: StepperProps) {
+  return (
+    <div className="stepper" role="group" aria-label={label}>
+      <span className="stepper-label">{label}</span>
+      <button
+        type="button"
+        className="choice"
+        aria-label={catalogue.text({ key: 'screen.count.less', params: { what: label } })}
+        disabled={value <= least}
+        onClick={() => onChange(value - 1)}
+      >
+        −
+      </button>
+      <output aria-live="polite">{value}</output>
+      <button
+        type="button"
+        className="choice"
+        aria-label={catalogue.text({ key: 'screen.count.more', params: { what: label } })}
+        disabled={value >= MOST}
+        onClick={() => onChange(value + 1)}
+      >
+        +
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+// How to work it: by voice, by touch, by key; and the points on which a jar's safety hangs.
+
+import type { AppProps } from '../actions.ts';
+import { Sheet } from './Sheet.tsx';
+
+type HelpSheetProps = Pick<AppProps, 'catalogue'> & { onClose: () => void };
+
+const KEYS: [string, string][] = [
+  ['Enter', 'screen.help.key.enter'],
+  ['1–9', 'screen.help.key.digits'],
+  ['← →', 'screen.help.key.arrows'],
+  ['Y', 'screen.yes'],
+  ['N', 'screen.no'],
+  ['U', 'screen.undo'],
+  ['R', 'screen.repeat'],
+  ['L', 'screen.howLong'],
+  ['W', 'screen.whatNext'],
+  ['E', 'screen.why'],
+  ['S', 'screen.status'],
+  ['Q', 'screen.hush'],
+  ['M', 'screen.more'],
+  ['H', 'screen.help'],
+];
+
+export function HelpSheet({ catalogue, onClose }: HelpSheetProps) {
+  const word = (key: string) => catalogue.text({ key });
+  return (
+    <Sheet title={word('screen.help.title')} closeLabel={word('screen.close')} onClose={onClose}>
+      <h3>{word('screen.help.voice')}</h3>
+      <p>{word('screen.help.voice.says')}</p>
+      <h3>{word('screen.help.touch')}</h3>
+      <p>{word('screen.help.touch.says')}</p>
+      <h3>{word('screen.help.safety')}</h3>
+      <ul className="safety-list">
+        {[1, 2, 3, 4].map((n) => (
+          <li key={n}>{word(`screen.help.safety.${n}`)}</li>
+        ))}
+      </ul>
+      <h3>{word('screen.help.keys')}</h3>
+      <dl className="keys">
+        {KEYS.map(([key, what]) => (
+          <div key={key}>
+            <dt>
+              <kbd>{key}</kbd>
+            </dt>
+            <dd>{word(what)}</dd>
+          </div>
+        ))}
+      </dl>
+    </Sheet>
+  );
+}

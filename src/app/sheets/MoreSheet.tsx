@@ -1,0 +1,109 @@
+// The rest on demand: every open choice with its words, what to look for, the numbers to aim at, and the way elsewhere.
+
+import type { Choice, KitchenView } from '../../kitchen/view.ts';
+import type { AppProps } from '../actions.ts';
+import { choicesOf } from '../stove/StoveScreen.tsx';
+import type { Subject } from '../stove/glance.ts';
+import { potWords } from '../stove/potWords.ts';
+import { ChoiceButton } from '../stove/ChoiceButton.tsx';
+import { TalkButton } from '../stove/Controls.tsx';
+import { Notices } from '../stove/Notices.tsx';
+import { AimTable } from './AimTable.tsx';
+import { Sheet } from './Sheet.tsx';
+
+interface MoreSheetProps extends Pick<AppProps, 'view' | 'actions' | 'settings' | 'catalogue'> {
+  subject: Subject;
+  onChoose: (choice: Choice) => void;
+  onClose: () => void;
+  onGo: (where: 'plan' | 'settings' | 'help') => void;
+}
+
+export function MoreSheet({
+  view,
+  actions,
+  settings,
+  catalogue,
+  subject,
+  onChoose,
+  onClose,
+  onGo,
+}: MoreSheetProps) {
+  const word = (key: string) => catalogue.text({ key });
+  const batch = subject.kind === 'batch' ? subject.batch : null;
+  const thing = subject.kind === 'batch' ? subject.batch : subject.canner;
+  return (
+    <Sheet title={word('screen.more')} closeLabel={word('screen.close')} onClose={onClose}>
+      <p className="lead">{catalogue.text(thing.doing)}</p>
+      {batch?.detail && <p>{catalogue.text(batch.detail)}</p>}
+      {thing.warning && <p className="warning-line">{catalogue.text(thing.warning)}</p>}
+      {batch?.pot && <p>{potWords(batch.pot, catalogue, settings.units)}</p>}
+      <h3>{word('screen.more.choices')}</h3>
+      <ul className="choice-list">
+        {choicesOf(subject).map((choice, i) => (
+          <li key={choice.command + (choice.about ?? '')}>
+            <ChoiceButton
+              choice={choice}
+              digit={i < 9 ? i + 1 : null}
+              catalogue={catalogue}
+              onChoose={onChoose}
+            />
+            <p className="say-it">
+              {catalogue.text({ key: 'screen.more.say', params: { words: choice.sayIt } })}
+            </p>
+          </li>
+        ))}
+      </ul>
+      <h3>{word('screen.more.ask')}</h3>
+      <AskRow talk={actions.talk} word={word} />
+      {batch && <AimTable plan={batch.plan} units={settings.units} catalogue={catalogue} />}
+      {batch && <PlateTests tests={batch.plateTests} now={view.now} word={catalogue.text} />}
+      <Notices notices={view.notices} catalogue={catalogue} takeOver={actions.takeOver} />
+      <nav className="ways" aria-label={word('screen.more.ways')}>
+        {(['plan', 'settings', 'help'] as const).map((where) => (
+          <button key={where} type="button" className="choice" onClick={() => onGo(where)}>
+            {word(`screen.go.${where}`)}
+          </button>
+        ))}
+      </nav>
+    </Sheet>
+  );
+}
+
+function AskRow({ talk, word }: { talk: AppProps['actions']['talk']; word: (key: string) => string }) {
+  return (
+    <div className="ask-row">
+      <TalkButton talk={talk} command="how.long" letter="L" label={word('screen.howLong')} />
+      <TalkButton talk={talk} command="what.next" letter="W" label={word('screen.whatNext')} />
+      <TalkButton talk={talk} command="why" letter="E" label={word('screen.why')} />
+      <TalkButton talk={talk} command="status" letter="S" label={word('screen.status')} />
+      <TalkButton talk={talk} command="repeat" letter="R" label={word('screen.repeat')} />
+      <TalkButton talk={talk} command="go.back" letter="U" label={word('screen.undo')} />
+      <TalkButton talk={talk} command="hush" letter="Q" label={word('screen.hush')} />
+    </div>
+  );
+}
+
+interface PlateTestsProps {
+  tests: KitchenView['batches'][number]['plateTests'];
+  now: number;
+  word: AppProps['catalogue']['text'];
+}
+
+function PlateTests({ tests, now, word }: PlateTestsProps) {
+  if (tests.length === 0) return null;
+  return (
+    <>
+      <h3>{word({ key: 'screen.more.plateTests' })}</h3>
+      <ol className="plain-list">
+        {tests.map((test) => (
+          <li key={test.at}>
+            {word({
+              key: 'screen.more.plateTest',
+              params: { verdict: test.verdict, ago: Math.round((now - test.at) / 60_000) },
+            })}
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}

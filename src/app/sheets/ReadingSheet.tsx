@@ -1,0 +1,101 @@
+// Takes what the cook measured in the pot: weight, depth or temperature, in the cook's own units.
+
+import { useState } from 'react';
+import type { Answer, AppProps } from '../actions.ts';
+import { readDepthM, readMassKg, readTempC, type Read } from '../plan/entry.ts';
+import { Sheet } from './Sheet.tsx';
+
+interface ReadingSheetProps extends Pick<AppProps, 'catalogue' | 'settings'> {
+  title: string;
+  onAnswer: (answer: Answer) => void;
+  onClose: () => void;
+}
+
+export function ReadingSheet({ title, catalogue, settings, onAnswer, onClose }: ReadingSheetProps) {
+  const [typed, setTyped] = useState({ mass: '', depth: '', temp: '' });
+  const [asked, setAsked] = useState(false);
+  const word = (key: string) => catalogue.text({ key });
+  const read = {
+    mass: readOrNothing(typed.mass, readMassKg, settings.units),
+    depth: readOrNothing(typed.depth, readDepthM, settings.units),
+    temp: readOrNothing(typed.temp, readTempC, settings.units),
+  };
+  const answer = toAnswer(read);
+  const wrong = Object.values(read).some((one) => one !== null && !one.ok);
+  const send = (event: React.FormEvent) => {
+    event.preventDefault();
+    if (answer && !wrong) onAnswer(answer);
+    else setAsked(true);
+  };
+  return (
+    <Sheet title={title} closeLabel={word('screen.cancel')} onClose={onClose}>
+      <form className="reading" onSubmit={send} noValidate>
+        <p>{word('screen.reading.title')}</p>
+        {(['mass', 'depth', 'temp'] as const).map((what) => (
+          <Measured
+            key={what}
+            label={word(`screen.reading.${what}`)}
+            unit={word(`screen.unit.${what}.${settings.units}`)}
+            value={typed[what]}
+            trouble={asked || typed[what] !== '' ? troubleOf(read[what], catalogue) : null}
+            onChange={(value) => setTyped({ ...typed, [what]: value })}
+          />
+        ))}
+        {asked && !answer && !wrong && <p className="trouble">{word('screen.reading.none')}</p>}
+        <button type="submit" className="choice main">
+          <span className="choice-label">{word('screen.count.done')}</span>
+        </button>
+      </form>
+    </Sheet>
+  );
+}
+
+type MaybeRead = Read<number> | null;
+
+function readOrNothing(
+  text: string,
+  read: (text: string, units: AppProps['settings']['units']) => Read<number>,
+  units: AppProps['settings']['units'],
+): MaybeRead {
+  return text.trim() === '' ? null : read(text, units);
+}
+
+function toAnswer(read: { mass: MaybeRead; depth: MaybeRead; temp: MaybeRead }): Answer | null {
+  const reading = {
+    ...(read.mass?.ok ? { massKg: read.mass.value } : {}),
+    ...(read.depth?.ok ? { depthM: read.depth.value } : {}),
+    ...(read.temp?.ok ? { tempC: read.temp.value } : {}),
+  };
+  return Object.keys(reading).length === 0 ? null : { kind: 'reading', ...reading };
+}
+
+function troubleOf(read: MaybeRead, catalogue: AppProps['catalogue']): string | null {
+  return read && !read.ok ? catalogue.text(read.says) : null;
+}
+
+interface MeasuredProps {
+  label: string;
+  unit: string;
+  value: string;
+  trouble: string | null;
+  onChange: (value: string) => void;
+}
+
+function Measured({ label, unit, value, trouble, onChange }: MeasuredProps) {
+  return (
+    <label className={trouble ? 'measured wrong' : 'measured'}>
+      <span>{label}</span>
+      <span className="measured-entry">
+        <input
+          inputMode="decimal"
+          autoComplete="off"
+          value={value}
+          aria-invalid={trouble !== null}
+          onChange={(event) => onChange(event.target.value)}
+        />
+        <span>{unit}</span>
+      </span>
+      {trouble && <span className="trouble">{trouble}</span>}
+    </label>
+  );
+}

@@ -1,0 +1,38 @@
+// A sheet laid over the screen: the rest on demand. Escape, the button, or a press outside puts it away.
+
+import { useEffect, useId, useRef } from 'react';
+
+interface SheetProps {
+  title: string;
+  closeLabel: string;
+  onClose: () => void;
+  children: React.ReactNode;
+}
+
+export function Sheet({ title, closeLabel, onClose, children }: SheetProps) {
+  const ref = useRef<HTMLDialogElement>(null);
+  const id = useId();
+  useEffect(() => {
+    const dialog = ref.current;
+    if (dialog && !dialog.open) dialog.showModal();
+  }, []);
+  return (
+    <dialog
+      ref={ref}
+      className="sheet"
+      aria-labelledby={id}
+      onClose={onClose}
+      onClick={(event) => event.target === ref.current && onClose()}
+    >
+      <div className="sheet-body">
+        <header>
+          <h2 id={id}>{title}</h2>
+          <button type="button" className="choice small" onClick={onClose}>
+            {closeLabel}
+          </button>
+        </header>
+        {children}
+      </div>
+    </dialog>
+  );
+}

@@ -1,0 +1,22 @@
+// The words that are being said, or the question that waits: read what the ear would hear.
+
+import type { Catalogue } from '../../kitchen/ports.ts';
+import type { KitchenView } from '../../kitchen/view.ts';
+
+export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Catalogue }) {
+  const text = view.question ? catalogue.text(view.question.message) : (view.caption?.text ?? '');
+  const urgency = view.question?.urgency ?? view.caption?.urgency ?? 'step';
+  const speaking = view.caption?.speaking === true;
+  return (
+    <p
+      className={`caption ${urgency} ${speaking ? 'speaking' : ''}`}
+      aria-live={urgency === 'danger' ? 'assertive' : 'polite'}
+    >
+      <svg className="mouth" width="26" height="22" viewBox="0 0 26 22" aria-hidden="true">
+        <path d="M2 3 H24 V16 H12 L6 21 V16 H2 Z" />
+        {speaking && <path d="M7 7.5 H19 M7 11.5 H16" />}
+      </svg>
+      <span>{text}</span>
+    </p>
+  );
+}

@@ -1,0 +1,95 @@
+// What the thumb reaches: the answer to the question, or the step that carries the work on, and at most two more.
+
+import type { Catalogue } from '../../kitchen/ports.ts';
+import type { Choice, KitchenView } from '../../kitchen/view.ts';
+import type { Actions } from '../actions.ts';
+import { ChoiceButton } from './ChoiceButton.tsx';
+
+interface ControlsProps {
+  view: KitchenView;
+  choices: Choice[];
+  catalogue: Catalogue;
+  talk: Actions['talk'];
+  onChoose: (choice: Choice) => void;
+  onMore: () => void;
+}
+
+export function Controls({ view, choices, catalogue, talk, onChoose, onMore }: ControlsProps) {
+  const ordered = inReach(choices);
+  const near = ordered.slice(0, view.question ? 0 : NEAR);
+  const digitOf = (choice: Choice) => choices.indexOf(choice) + 1;
+  return (
+    <section
+      className="controls"
+      id="controls"
+      aria-label={catalogue.text({ key: 'screen.region.controls' })}
+    >
+      {view.question && (
+        <div className="answers">
+          <TalkButton
+            talk={talk}
+            command="yes"
+            letter="Y"
+            label={catalogue.text({ key: 'screen.yes' })}
+            main
+          />
+          <TalkButton talk={talk} command="no" letter="N" label={catalogue.text({ key: 'screen.no' })} />
+        </div>
+      )}
+      {near.map((choice) => (
+        <ChoiceButton
+          key={choice.command + (choice.about ?? '')}
+          choice={choice}
+          digit={digitOf(choice) <= 9 ? digitOf(choice) : null}
+          catalogue={catalogue}
+          onChoose={onChoose}
+        />
+      ))}
+      <div className="talk-row">
+        <TalkButton talk={talk} command="go.back" letter="U" label={catalogue.text({ key: 'screen.undo' })} />
+        <TalkButton
+          talk={talk}
+          command="repeat"
+          letter="R"
+          label={catalogue.text({ key: 'screen.repeat' })}
+        />
+        <button type="button" className="choice small" aria-haspopup="dialog" onClick={onMore}>
+          <span className="choice-label">{catalogue.text({ key: 'screen.more' })}</span>
+        </button>
+      </div>
+    </section>
+  );
+}
+
+/** One main step and two beside it; a fourth target would push the words off a small screen. */
+const NEAR = 3;
+
+/** The step that carries the work on comes first, then what a jar's safety hangs on. */
+export function inReach(choices: Choice[]): Choice[] {
+  const rank = (choice: Choice) => (choice.main ? 0 : choice.consequence === 'safety' ? 1 : 2);
+  return choices.filter((choice) => choice.consequence !== 'ask').toSorted((a, b) => rank(a) - rank(b));
+}
+
+interface TalkButtonProps {
+  talk: Actions['talk'];
+  command: Parameters<Actions['talk']>[0];
+  letter: string;
+  label: string;
+  main?: boolean;
+}
+
+export function TalkButton({ talk, command, letter, label, main }: TalkButtonProps) {
+  return (
+    <button
+      type="button"
+      className={main ? 'choice main' : 'choice small'}
+      aria-keyshortcuts={letter}
+      onClick={() => talk(command)}
+    >
+      <kbd className="digit" aria-hidden="true">
+        {letter}
+      </kbd>
+      <span className="choice-label">{label}</span>
+    </button>
+  );
+}

@@ -1,0 +1,63 @@
+// The primary zone: which, how long, what to do. The same three things in the same place in every state.
+
+import type { Catalogue } from '../../kitchen/ports.ts';
+import type { CannerView } from '../../kitchen/view.ts';
+import { ProcessTape } from '../drawings/ProcessTape.tsx';
+import type { ClockFace } from './clock.ts';
+import type { Glance } from './glance.ts';
+import { useBox } from './useBox.ts';
+
+interface GlanceZoneProps {
+  glance: Glance;
+  canner: CannerView | null;
+  now: number;
+  catalogue: Catalogue;
+}
+
+export function GlanceZone({ glance, canner, now, catalogue }: GlanceZoneProps) {
+  return (
+    <section
+      className={`glance tone-${glance.tone}`}
+      aria-label={catalogue.text({ key: 'screen.region.glance' })}
+    >
+      <h1 className="which">
+        <span className="which-name">{glance.which}</span> <span className="which-state">{glance.state}</span>
+      </h1>
+      <Clock face={glance.face} catalogue={catalogue} />
+      {canner && (canner.voids.length > 0 || canner.clock?.kind === 'until') && (
+        <Tape canner={canner} now={now} catalogue={catalogue} />
+      )}
+      <p className="act">{glance.act}</p>
+    </section>
+  );
+}
+
+function Clock({ face, catalogue }: { face: ClockFace | null; catalogue: Catalogue }) {
+  if (!face) return <p className="clock none" />;
+  const unit = catalogue.text({ key: `screen.unit.${face.unit}` });
+  return (
+    <p className={`clock ${face.urgent ? 'urgent' : ''} ${face.unit}`} role="timer">
+      <span className="numerals">{face.numerals}</span>
+      <span className="clock-words">
+        <b>{unit}</b> <span>{catalogue.text(face.label)}</span>
+      </span>
+    </p>
+  );
+}
+
+function Tape({ canner, now, catalogue }: { canner: CannerView; now: number; catalogue: Catalogue }) {
+  const [ref, box] = useBox<HTMLDivElement>();
+  const clock = canner.clock?.kind === 'until' ? canner.clock : null;
+  const alt = catalogue.text({ key: 'screen.tape', params: { voids: canner.voids.length } });
+  return (
+    <div className="tape-box" ref={ref} role="img" aria-label={alt}>
+      <ProcessTape
+        w={box.w}
+        now={now}
+        clock={clock}
+        voids={canner.voids}
+        voidWord={catalogue.text({ key: 'screen.tape.void' })}
+      />
+    </div>
+  );
+}

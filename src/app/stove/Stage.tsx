@@ -1,0 +1,105 @@
+// The ground of the cooking screen: the vessel in hand, as large as the screen allows.
+
+import type { Catalogue } from '../../kitchen/ports.ts';
+import { BigJar } from '../drawings/BigJar.tsx';
+import { Bench } from '../drawings/Bench.tsx';
+import { CannerPot } from '../drawings/CannerPot.tsx';
+import { fruitHue } from '../drawings/hue.ts';
+import { Plate } from '../drawings/Plate.tsx';
+import { Pot } from '../drawings/Pot.tsx';
+import { JarRow } from '../drawings/Row.tsx';
+import type { Box } from '../drawings/geometry.ts';
+import { sayDepth, sayLength, sayMass } from '../plan/units.ts';
+import type { Units } from '../actions.ts';
+import { potWords } from './potWords.ts';
+import type { Scene } from './scene.ts';
+import { useBox } from './useBox.ts';
+
+interface StageProps {
+  scene: Scene;
+  catalogue: Catalogue;
+  units: Units;
+}
+
+export function Stage({ scene, catalogue, units }: StageProps) {
+  const [ref, box] = useBox<HTMLDivElement>();
+  const hue = scene.kind === 'canner' ? 225 : fruitHue(scene.batch.plan.request.fruit);
+  return (
+    <div className="stage" ref={ref} style={{ '--hue': hue } as React.CSSProperties}>
+      <svg width={box.w} height={box.h} role="img" aria-label={describe(scene, catalogue, units)}>
+        <defs>
+          <pattern
+            id="hatch"
+            width="12"
+            height="12"
+            patternUnits="userSpaceOnUse"
+            patternTransform="rotate(45)"
+          >
+            <path d="M0 0 V12" className="hatch-line" />
+          </pattern>
+        </defs>
+        <Drawing scene={scene} box={box} catalogue={catalogue} units={units} />
+      </svg>
+    </div>
+  );
+}
+
+function Drawing({ scene, box, catalogue, units }: StageProps & { box: Box }) {
+  const word = (key: string, params?: Record<string, string | number>) =>
+    catalogue.text(params ? { key, params } : { key });
+  switch (scene.kind) {
+    case 'pot': {
+      const pot = scene.batch.pot;
+      if (!pot) return null;
+      const aim =
+        pot.targetDepthM === null ? sayMass(pot.targetMassKg, units) : sayDepth(pot.targetDepthM, units);
+      return (
+        <Pot
+          {...box}
+          pot={pot}
+          aim={word('screen.draw.aim', { aim })}
+          heatWord={word(`screen.heat.${pot.heat}`)}
+        />
+      );
+    }
+    case 'canner':
+      return (
+        <CannerPot
+          {...box}
+          canner={scene.canner}
+          heatWord={word(`screen.boil.${scene.canner.boil}`)}
+          coverWord={word(`screen.draw.cover.${units}`)}
+        />
+      );
+    case 'plate':
+      return <Plate {...box} spooned={scene.spooned} />;
+    case 'fill':
+      return (
+        <BigJar
+          {...box}
+          headspace={word('screen.draw.headspace', { space: sayLength(scene.batch.plan.headspaceMm, units) })}
+        />
+      );
+    case 'jars':
+      return <JarRow {...box} jars={scene.batch.jars} on={scene.on} />;
+    case 'bench':
+      return (
+        <Bench
+          {...box}
+          jars={scene.batch.plan.jars.makeReady}
+          weight={sayMass(scene.batch.plan.request.fruitMassKg, units)}
+        />
+      );
+  }
+}
+
+/** What the drawing shows, for those who hear the page. */
+function describe(scene: Scene, catalogue: Catalogue, units: Units): string {
+  if (scene.kind === 'pot' && scene.batch.pot) return potWords(scene.batch.pot, catalogue, units);
+  if (scene.kind === 'canner') return catalogue.text({ key: `screen.alt.canner.${scene.canner.boil}` });
+  if (scene.kind === 'fill') {
+    const space = sayLength(scene.batch.plan.headspaceMm, units);
+    return catalogue.text({ key: 'screen.alt.fill', params: { space } });
+  }
+  return catalogue.text({ key: `screen.alt.${scene.kind}` });
+}

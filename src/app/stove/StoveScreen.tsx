@@ -1,0 +1,70 @@
+// The cooking screen: the vessel in hand, what to do with it, and the thumb's row beside it.
+
+import type { Choice } from '../../kitchen/view.ts';
+import type { AppProps } from '../actions.ts';
+import { Caption } from './Caption.tsx';
+import { Controls } from './Controls.tsx';
+import { EarStrip } from './EarStrip.tsx';
+import { glance, type Subject } from './glance.ts';
+import { GlanceZone } from './GlanceZone.tsx';
+import { Notices } from './Notices.tsx';
+import { Rail } from './Rail.tsx';
+import { sceneOf } from './scene.ts';
+import { Stage } from './Stage.tsx';
+
+interface StoveScreenProps extends Pick<AppProps, 'view' | 'actions' | 'settings' | 'catalogue' | 'ear'> {
+  subject: Subject;
+  onChoose: (choice: Choice) => void;
+  onMore: () => void;
+}
+
+export function StoveScreen({
+  view,
+  actions,
+  settings,
+  catalogue,
+  ear,
+  subject,
+  onChoose,
+  onMore,
+}: StoveScreenProps) {
+  const canner = subject.canner;
+  const current = subject.kind === 'canner' ? subject.canner.id : subject.batch.id;
+  return (
+    <main className="stove" data-hand={settings.hand}>
+      <EarStrip ear={ear} view={view} catalogue={catalogue} />
+      <div className="vessel">
+        <Stage scene={sceneOf(subject)} catalogue={catalogue} units={settings.units} />
+        <GlanceZone
+          glance={glance(view, subject, catalogue)}
+          canner={canner}
+          now={view.now}
+          catalogue={catalogue}
+        />
+      </div>
+      <div className="hand">
+        <Notices
+          notices={view.notices.filter((notice) => notice.grave)}
+          catalogue={catalogue}
+          takeOver={actions.takeOver}
+        />
+        <Caption view={view} catalogue={catalogue} />
+        <Controls
+          view={view}
+          choices={choicesOf(subject)}
+          catalogue={catalogue}
+          talk={actions.talk}
+          onChoose={onChoose}
+          onMore={onMore}
+        />
+      </div>
+      <Rail view={view} current={current} catalogue={catalogue} focus={actions.focus} />
+    </main>
+  );
+}
+
+/** What is open for the thing in view; the jars of a batch bring the canner's choices with them. */
+export function choicesOf(subject: Subject): Choice[] {
+  if (subject.kind === 'canner') return subject.canner.choices;
+  return [...(subject.canner?.choices ?? []), ...subject.batch.choices];
+}

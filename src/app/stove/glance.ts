@@ -1,0 +1,106 @@
+// What can be read from two metres: which pot, how long, what to do. Three things, in few and short words.
+
+import type { Catalogue } from '../../kitchen/ports.ts';
+import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitchen/view.ts';
+import type { Message } from '../../../machines/kitchen/effects.ts';
+import { screenWords } from '../../words/en.screens.ts';
+import { clockFace, type ClockFace } from './clock.ts';
+
+export type Subject =
+  { kind: 'batch'; batch: BatchView; canner: CannerView | null } | { kind: 'canner'; canner: CannerView };
+
+export interface Glance {
+  which: string;
+  state: string;
+  face: ClockFace | null;
+  act: string;
+  tone: 'calm' | 'ask' | 'warn';
+}
+
+/** What the screen is about: the focus of the kitchen, else its first batch, else its first canner. */
+export function subjectOf(view: KitchenView): Subject | null {
+  const canner = view.canners.find((one) => one.id === view.focus);
+  if (canner) return { kind: 'canner', canner };
+  const batch = view.batches.find((one) => one.id === view.focus) ?? view.batches[0];
+  if (batch) return { kind: 'batch', batch, canner: cannerHolding(view, batch) };
+  const first = view.canners[0];
+  return first ? { kind: 'canner', canner: first } : null;
+}
+
+function cannerHolding(view: KitchenView, batch: BatchView): CannerView | null {
+  return view.canners.find((canner) => canner.load.some((share) => share.batch === batch.id)) ?? null;
+}
+
+export function glance(view: KitchenView, subject: Subject, catalogue: Catalogue): Glance {
+  const doer = doerOf(subject);
+  const clock: ClockView | null =
+    subject.kind === 'batch' ? (subject.batch.clock ?? subject.canner?.clock ?? null) : doer.clock;
+  return {
+    which: subject.kind === 'batch' ? subject.batch.name : catalogue.text({ key: 'screen.which.canner' }),
+    state: catalogue.text(doer.stateWord),
+    face: clock && clockFace(clock, view.now),
+    act: actWords(view, subject, catalogue),
+    tone: view.question ? 'ask' : doer.warning ? 'warn' : 'calm',
+  };
+}
+
+/** While its jars are in the canner, a batch does what the canner does. */
+function doerOf(subject: Subject): BatchView | CannerView {
+  if (subject.kind === 'canner') return subject.canner;
+  return subject.canner ?? subject.batch;
+}
+
+function actWords(view: KitchenView, subject: Subject, catalogue: Catalogue): string {
+  const doer = doerOf(subject);
+  const kind = 'jars' in doer ? 'batch' : 'canner';
+  const candidates = [
+    ...(view.question ? [bigKey('ask', view.question.message.key), view.question.message] : []),
+    ...(view.question ? [bigKey('ask', 'any')] : []),
+    ...(doer.warning ? [bigKey('warn', doer.warning.key)] : []),
+    bigKey('act', doer.doing.key),
+    bigKey('act', `${kind}.${doer.state}`),
+    doer.doing,
+    doer.stateWord,
+  ].filter((message): message is Message => message !== null);
+  const texts = candidates.map((message) => catalogue.text(message));
+  return texts.find(fitsGlance) ?? texts.at(-1) ?? '';
+}
+
+function bigKey(kind: 'ask' | 'act' | 'warn', key: string): Message | null {
+  const full = `screen.${kind}.${key}`;
+  return full in screenWords ? { key: full } : null;
+}
+
+/** The narrowest place is a phone held upright: two lines of this many em. */
+const LINE_EM = 2.62;
+const LINES = 2;
+
+export function fitsGlance(text: string): boolean {
+  const lines = [0];
+  for (const word of text.split(' ')) {
+    const width = widthEm(word);
+    if (width > LINE_EM) return false;
+    const last = lines.length - 1;
+    const joined = (lines[last] ?? 0) + (lines[last] ? SPACE_EM : 0) + width;
+    if (joined <= LINE_EM) lines[last] = joined;
+    else lines.push(width);
+  }
+  return lines.length <= LINES;
+}
+
+const SPACE_EM = 0.13;
+
+/** Advance widths of the big type at its weight, in em, measured from the font and rounded up by class. */
+function widthEm(word: string): number {
+  let sum = 0;
+  for (const letter of word) sum += letterEm(letter);
+  return sum;
+}
+
+function letterEm(letter: string): number {
+  if (/[mwMW]/.test(letter)) return 0.58;
+  if (/[iljIJ.,:;'’!]/.test(letter)) return 0.21;
+  if (/[frt]/.test(letter)) return 0.29;
+  if (/[A-Z]/.test(letter)) return 0.44;
+  return 0.38;
+}

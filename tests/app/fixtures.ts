@@ -1,0 +1,566 @@
+// The kitchen in every state the screens must show, for one batch and for several.
+
+import { IntlMessageFormat } from 'intl-messageformat';
+import type { CommandId } from '../../machines/dialogue/commands.ts';
+import { consequenceOf } from '../../machines/dialogue/commands.ts';
+import type { Catalogue, EarState } from '../../src/kitchen/ports.ts';
+import type {
+  BatchView,
+  CannerView,
+  Choice,
+  ClockView,
+  JarView,
+  KitchenView,
+  PotView,
+} from '../../src/kitchen/view.ts';
+import type { Actions, EarFeed, Settings } from '../../src/app/actions.ts';
+import { screenWords } from '../../src/words/en.screens.ts';
+import { crabPlan, pearPlan, plan } from './plans.ts';
+import { spoken } from './spoken.ts';
+
+/** A September evening, ten past seven. */
+export const NOW = Date.UTC(2026, 8, 12, 19, 10, 0);
+const MIN = 60_000;
+
+const parsed = new Map<string, IntlMessageFormat>();
+
+/** Screen words are the real ones; what the machines say is set here, in the same manner. */
+export const catalogue: Catalogue = {
+  text({ key, params = {} }) {
+    const words: Record<string, string> = { ...screenWords, ...spoken };
+    const text = words[key];
+    if (text === undefined) throw new Error(`No words for "${key}"`);
+    const format = parsed.get(key) ?? new IntlMessageFormat(text, 'en');
+    parsed.set(key, format);
+    const said = String(format.format(params)).replace(/\s+/g, ' ').trim();
+    return said.charAt(0).toUpperCase() + said.slice(1);
+  },
+};
+
+export const settings: Settings = { units: 'us', theme: 'dark', hand: 'right', letterKeys: true };
+
+export const actions: Actions = {
+  start() {},
+  plan() {},
+  choose() {},
+  talk() {},
+  focus() {},
+  set() {},
+  exportLog() {},
+  importLog() {},
+  takeOver() {},
+  practice() {},
+};
+
+export function ear(state: EarState): EarFeed {
+  return { now: () => state, subscribe: () => () => {} };
+}
+export const listening = ear({ kind: 'listening', levelDb: -34, speech: false });
+export const speaking = ear({ kind: 'listening', levelDb: -18, speech: true });
+export const noMicrophone = ear({ kind: 'refused', says: '' });
+export const loading = ear({ kind: 'loading', fraction: 0.62 });
+
+function choice(command: CommandId, label: string, more: Partial<Choice> = {}): Choice {
+  return {
+    command,
+    slots: {},
+    about: 'damson',
+    label: { key: label },
+    sayIt: catalogue.text({ key: label }).toLowerCase(),
+    consequence: consequenceOf(command),
+    main: false,
+    ...more,
+  };
+}
+
+const until = (key: string, from: number, to: number, urgent = false): ClockView => ({
+  kind: 'until',
+  label: { key },
+  from: NOW + from * MIN,
+  until: NOW + to * MIN,
+  urgent,
+});
+const about = (key: string, low: number, likely: number, high: number): ClockView => ({
+  kind: 'about',
+  label: { key },
+  from: NOW - 10 * MIN,
+  until: { low: NOW + low * MIN, likely: NOW + likely * MIN, high: NOW + high * MIN },
+});
+const since = (key: string, minutes: number): ClockView => ({
+  kind: 'since',
+  label: { key },
+  from: NOW - minutes * MIN,
+});
+
+function pot(over: Partial<PotView> = {}): PotView {
+  return {
+    massKg: { low: 3.72, likely: 3.82, high: 3.95 },
+    startMassKg: 4.31,
+    targetMassKg: 3.4,
+    depthM: { low: 0.05, likely: 0.0525, high: 0.055 },
+    startDepthM: 0.061,
+    targetDepthM: 0.043,
+    heat: 'low',
+    surface: 'simmer',
+    foam: false,
+    scorchRisk: 'none',
+    readings: [],
+    ...over,
+  };
+}
+const full = { low: 0.0605, likely: 0.061, high: 0.0615 };
+const done = { low: 0.0425, likely: 0.043, high: 0.0436 };
+
+function jars(state: string, count = 10, spare = true): JarView[] {
+  const whole = Array.from({ length: count }, (_, i) => ({ id: `damson/jar-${i + 1}`, whole: true, state }));
+  return spare ? [...whole, { id: 'damson/jar-spare', whole: false, state: 'inFridge' }] : whole;
+}
+
+function batch(state: string, over: Partial<BatchView> = {}): BatchView {
+  const name = state.split('.').at(-1) ?? state;
+  return {
+    id: 'damson',
+    name: 'Damson plum',
+    state,
+    stateWord: { key: `state.${name}` },
+    doing: { key: `doing.${name}` },
+    detail: { key: 'detail' },
+    clock: null,
+    pot: null,
+    plan: plan(),
+    choices: [],
+    jars: [],
+    plateTests: [],
+    warning: null,
+    ...over,
+  };
+}
+
+function canner(state: string, over: Partial<CannerView> = {}): CannerView {
+  const name = state.split('.').at(-1) ?? state;
+  return {
+    id: 'canner',
+    state,
+    stateWord: { key: `state.${name}` },
+    doing: { key: `doing.${name}` },
+    clock: null,
+    choices: [],
+    load: [],
+    voids: [],
+    boil: 'none',
+    warning: null,
+    ...over,
+  };
+}
+
+function kitchen(over: Partial<KitchenView>): KitchenView {
+  return {
+    now: NOW,
+    pace: 1,
+    practice: false,
+    focus: over.batches?.[0]?.id ?? over.canners?.[0]?.id ?? null,
+    batches: [],
+    canners: [],
+    question: null,
+    caption: null,
+    lastHeard: null,
+    notices: [],
+    ...over,
+  };
+}
+
+const hold = choice('batch.held', 'choice.hold');
+const stir = choice('pot.stirred', 'choice.stirred');
+const reading = choice('reading.taken', 'choice.reading', { asks: 'reading' });
+const stop = choice('batch.stopped', 'choice.stop');
+const say = (key: string, speakingNow = true): KitchenView['caption'] => ({
+  text: catalogue.text({ key }),
+  speaking: speakingNow,
+  urgency: 'step',
+});
+const heard = (words: string, verdict: 'done' | 'asked-back' | 'not-now' | 'nothing' = 'done') => ({
+  words,
+  verdict,
+  at: NOW - 2000,
+});
+
+const load = [{ batch: 'damson', jars: 7 }];
+const fullBoil = choice('canner.fullBoil', 'choice.fullBoil', { main: true, about: 'canner' });
+const boilDropped = choice('canner.boilDropped', 'choice.boilDropped', { about: 'canner' });
+const jarBroke = choice('jar.broke', 'choice.jarBroke', { about: 'canner' });
+const inCanner = batch('processing', { jars: jars('filled') });
+
+/** One batch, state by state, in the order of an evening. */
+export const states: Record<string, KitchenView> = {
+  settingUp: kitchen({
+    batches: [batch('settingUp', { choices: [choice('setup.ready', 'choice.ready', { main: true }), stop] })],
+    caption: say('say.setUp'),
+  }),
+  mashing: kitchen({
+    batches: [
+      batch('mashing', {
+        pot: pot({ depthM: full, heat: 'off', surface: 'still' }),
+        choices: [choice('mash.done', 'choice.mashed', { main: true }), hold, stop],
+      }),
+    ],
+    caption: say('say.mash', false),
+    lastHeard: heard('all is there'),
+  }),
+  comingToBoil: kitchen({
+    batches: [
+      batch('cooking.comingToBoil', {
+        pot: pot({ depthM: full, heat: 'high', surface: 'simmer', foam: true }),
+        clock: about('clock.toBoil', 6, 9, 14),
+        choices: [choice('pot.rollingBoil', 'choice.rollingBoil', { main: true }), hold, stir, stop],
+      }),
+    ],
+    caption: say('say.boil'),
+  }),
+  askedRollingBoil: kitchen({
+    batches: [
+      batch('cooking.comingToBoil', {
+        pot: pot({ depthM: full, heat: 'high', surface: 'rolling', foam: true }),
+        clock: about('clock.toBoil', -2, 0, 5),
+        choices: [choice('pot.rollingBoil', 'choice.rollingBoil', { main: true }), hold, stir, stop],
+      }),
+    ],
+    question: { message: { key: 'batch.askIfRollingBoil' }, urgency: 'step' },
+    lastHeard: heard('it boils', 'asked-back'),
+  }),
+  simmering: kitchen({
+    batches: [
+      batch('cooking.simmering', {
+        pot: pot(),
+        clock: about('clock.untilThick', 27, 34, 42),
+        choices: [
+          choice('pot.thick', 'choice.thick', { main: true }),
+          stir,
+          reading,
+          choice('minutes.added', 'choice.minutes', { asks: 'minutes' }),
+          hold,
+          choice('pot.caught', 'choice.caught'),
+          stop,
+        ],
+      }),
+    ],
+    caption: say('say.simmer', false),
+    lastHeard: heard('full rolling boil'),
+  }),
+  stirDue: kitchen({
+    batches: [
+      batch('cooking.simmering', {
+        doing: { key: 'batch.stir' },
+        pot: pot({ depthM: { low: 0.0445, likely: 0.0455, high: 0.0466 }, scorchRisk: 'high' }),
+        clock: until('clock.untilThick', -30, 6.4),
+        warning: { key: 'warn.scorch' },
+        choices: [
+          choice('pot.stirred', 'choice.stirred', { main: true }),
+          choice('pot.thick', 'choice.thick'),
+          reading,
+          hold,
+          stop,
+        ],
+      }),
+    ],
+    caption: { text: catalogue.text({ key: 'say.stir' }), speaking: true, urgency: 'clock' },
+  }),
+  skimming: kitchen({
+    batches: [
+      batch('cooking.skimming', {
+        pot: pot({ depthM: done, foam: true }),
+        choices: [choice('skim.done', 'choice.skimmed', { main: true }), hold, stop],
+        clock: since('clock.since', 3.2),
+      }),
+    ],
+  }),
+  straining: kitchen({
+    batches: [
+      batch('cooking.straining', {
+        pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
+        choices: [
+          choice('strain.done', 'choice.strained', { main: true }),
+          choice('strain.skipped', 'choice.skip'),
+          hold,
+          stop,
+        ],
+        clock: since('clock.since', 1.3),
+      }),
+    ],
+  }),
+  blending: kitchen({
+    batches: [
+      batch('cooking.blending', {
+        pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
+        choices: [
+          choice('blend.done', 'choice.blended', { main: true }),
+          choice('blend.skipped', 'choice.skip'),
+          hold,
+          stop,
+        ],
+        clock: since('clock.since', 2),
+      }),
+    ],
+  }),
+  plateSpooning: kitchen({
+    batches: [
+      batch('cooking.plateTesting.spooning', {
+        pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
+        choices: [choice('plate.spooned', 'choice.spooned', { main: true }), hold, stop],
+      }),
+    ],
+    caption: say('say.plate'),
+  }),
+  plateCooling: kitchen({
+    batches: [
+      batch('cooking.plateTesting.cooling', {
+        pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
+        clock: until('clock.cool', -1, 0.72),
+        choices: [hold, stop],
+      }),
+    ],
+  }),
+  plateJudging: kitchen({
+    batches: [
+      batch('cooking.plateTesting.judging', {
+        pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
+        plateTests: [{ at: NOW - 14 * MIN, verdict: 'runny' }],
+        choices: [
+          choice('plate.held', 'choice.plateHeld', { main: true }),
+          choice('plate.runny', 'choice.plateRunny'),
+          choice('plate.tooThick', 'choice.plateTooThick'),
+          hold,
+        ],
+      }),
+    ],
+  }),
+  held: kitchen({
+    batches: [
+      batch('held', {
+        pot: pot({ heat: 'off', surface: 'still' }),
+        clock: since('clock.onHold', 11.4),
+        choices: [choice('batch.resumed', 'choice.resume', { main: true }), stop],
+      }),
+    ],
+  }),
+  caught: kitchen({
+    batches: [
+      batch('caught', {
+        pot: pot({ heat: 'off', surface: 'still', scorchRisk: 'high' }),
+        warning: { key: 'batch.itCaught' },
+        choices: [choice('pot.changed', 'choice.changed', { main: true }), stop],
+      }),
+    ],
+    caption: { text: catalogue.text({ key: 'say.caught' }), speaking: true, urgency: 'danger' },
+  }),
+  readyingJars: kitchen({
+    batches: [batch('readyingJars', { clock: until('clock.sterilise', -3, 8.6), choices: [hold, stop] })],
+  }),
+  filling: kitchen({
+    batches: [
+      batch('filling', {
+        choices: [choice('jars.filled', 'choice.filled', { main: true, asks: 'count' }), hold, stop],
+        clock: since('clock.since', 4),
+      }),
+    ],
+    caption: say('say.fill'),
+  }),
+  waitingForCanner: kitchen({
+    batches: [
+      batch('waitingForCanner', {
+        jars: jars('filled'),
+        clock: until('clock.stayHot', -2, 9.1, true),
+        choices: [stop],
+      }),
+    ],
+    canners: [
+      canner('heating', {
+        boil: 'heating',
+        clock: about('clock.toHot', 3, 5, 9),
+        choices: [choice('canner.hot', 'choice.cannerHot', { about: 'canner', main: true })],
+      }),
+    ],
+  }),
+  cannerLoaded: kitchen({
+    batches: [inCanner],
+    canners: [
+      canner('loaded.comingToFullBoil', {
+        load,
+        boil: 'heating',
+        clock: since('clock.jarsIn', 5.5),
+        choices: [fullBoil, jarBroke],
+      }),
+    ],
+    caption: say('say.fullBoil'),
+  }),
+  processing: kitchen({
+    batches: [inCanner],
+    canners: [
+      canner('loaded.fullBoil', {
+        load,
+        boil: 'full',
+        clock: until('clock.process', -3.7, 6.3),
+        choices: [boilDropped, choice('canner.waterLow', 'choice.waterLow', { about: 'canner' }), jarBroke],
+      }),
+    ],
+    caption: say('say.clockStarted', false),
+    lastHeard: heard('full rolling boil'),
+  }),
+  boilLost: kitchen({
+    batches: [inCanner],
+    canners: [
+      canner('loaded.boilLost', {
+        load,
+        boil: 'lost',
+        voids: [{ from: NOW - 5 * MIN, to: NOW - 0.4 * MIN }],
+        warning: { key: 'canner.clockVoid' },
+        choices: [fullBoil, jarBroke],
+      }),
+    ],
+    caption: { text: catalogue.text({ key: 'say.void' }), speaking: true, urgency: 'danger' },
+    lastHeard: heard('the boil dropped'),
+  }),
+  processingAgain: kitchen({
+    batches: [inCanner],
+    canners: [
+      canner('loaded.fullBoil', {
+        load,
+        boil: 'full',
+        clock: until('clock.process', -1.2, 8.8),
+        voids: [
+          { from: NOW - 14 * MIN, to: NOW - 9 * MIN },
+          { from: NOW - 6.5 * MIN, to: NOW - 3 * MIN },
+        ],
+        choices: [boilDropped, jarBroke],
+      }),
+    ],
+  }),
+  askedStillBoiling: kitchen({
+    batches: [inCanner],
+    canners: [
+      canner('loaded.fullBoil', {
+        load,
+        boil: 'full',
+        clock: until('clock.process', -6, 4),
+        choices: [boilDropped, jarBroke],
+      }),
+    ],
+    question: { message: { key: 'canner.askIfItHolds' }, urgency: 'clock' },
+  }),
+  standing: kitchen({
+    batches: [inCanner],
+    canners: [
+      canner('standing', {
+        load,
+        boil: 'none',
+        clock: until('clock.stand', -2, 3),
+        choices: [choice('jars.out', 'choice.jarsOut', { about: 'canner', main: true })],
+      }),
+    ],
+  }),
+  resting: kitchen({
+    batches: [
+      batch('resting', {
+        jars: jars('processed'),
+        clock: until('clock.rest', -100, 640),
+        choices: [choice('ping.heard', 'choice.ping'), choice('rest.over', 'choice.restOver')],
+      }),
+    ],
+    caption: say('say.rest', false),
+  }),
+  checkingSeals: kitchen({
+    batches: [
+      batch('checkingSeals', {
+        jars: jars('rested'),
+        choices: [
+          choice('seals.allHeld', 'choice.allHeld', { main: true }),
+          choice('seals.failed', 'choice.failed', { asks: 'count' }),
+        ],
+      }),
+    ],
+  }),
+  puttingAway: kitchen({
+    batches: [
+      batch('puttingAway', {
+        jars: jars('sealed', 9).map((jar, i) => (i === 3 ? { ...jar, state: 'unsealed' } : jar)),
+        choices: [choice('jars.putAway', 'choice.putAway', { main: true })],
+      }),
+    ],
+  }),
+  putAway: kitchen({ batches: [batch('putAway', { jars: jars('onShelf') })] }),
+  unprocessed: kitchen({
+    batches: [
+      batch('unprocessed', {
+        jars: jars('filled'),
+        warning: { key: 'batch.wentCold' },
+        choices: [
+          choice('jars.putAway', 'choice.toFridge', { main: true }),
+          choice('heat.on', 'choice.reheat'),
+        ],
+      }),
+    ],
+  }),
+};
+
+/** Three fruits and a canner on one evening. */
+export const several: KitchenView = kitchen({
+  batches: [
+    states['simmering']?.batches[0] as BatchView,
+    batch('cooking.comingToBoil', {
+      id: 'pear',
+      name: 'Pear',
+      plan: pearPlan,
+      pot: pot({
+        startMassKg: 4.1,
+        targetMassKg: 2.1,
+        massKg: { low: 4, likely: 4.05, high: 4.1 },
+        heat: 'high',
+      }),
+      clock: about('clock.toBoil', 4, 6, 9),
+    }),
+    batch('mashing', {
+      id: 'crab-apple',
+      name: 'Crab apple',
+      plan: crabPlan,
+      pot: pot({ surface: 'still', heat: 'off' }),
+      warning: null,
+    }),
+  ],
+  canners: [canner('heating', { boil: 'heating', clock: about('clock.toHot', 12, 15, 21) })],
+  caption: say('say.simmer', false),
+  focus: 'damson',
+});
+
+export const many: KitchenView = {
+  ...several,
+  batches: [
+    ...several.batches,
+    ...(['Apricot', 'Fig', 'Quince'] as const).map((name) =>
+      batch('resting', {
+        id: name.toLowerCase(),
+        name,
+        plan: plan({}, { fruit: name.toLowerCase() }),
+        jars: jars('processed', 4),
+        clock: until('clock.rest', -60, 700),
+      }),
+    ),
+  ],
+};
+
+export const troubled: KitchenView = {
+  ...(states['simmering'] as KitchenView),
+  notices: [
+    {
+      id: 'full',
+      text: 'The disk of this device is full. What happens now may be forgotten: save the log as a file.',
+      grave: true,
+    },
+    {
+      id: 'voice',
+      text: 'This device has no voice of its own; the page uses the one it brings along.',
+      grave: false,
+    },
+  ],
+};
+
+export const empty: KitchenView = kitchen({});
+export const practising: KitchenView = { ...(states['simmering'] as KitchenView), practice: true, pace: 10 };

@@ -1,0 +1,67 @@
+// Opens the gallery page in a real browser, for pictures and for measuring.
+
+import { chromium, type Browser, type Page } from 'playwright-core';
+import { createServer } from 'vite';
+import react from '@vitejs/plugin-react';
+import { states } from './fixtures.ts';
+
+export const SIZES = {
+  phone: { width: 390, height: 844 },
+  phoneSide: { width: 844, height: 390 },
+  tablet: { width: 820, height: 1180 },
+  tabletSide: { width: 1180, height: 820 },
+  desktop: { width: 1440, height: 900 },
+};
+
+export const THEMES = ['dark', 'bright'] as const;
+
+export const stateNames: string[] = [
+  ...Object.keys(states),
+  'several',
+  'many',
+  'troubled',
+  'practising',
+  'plan',
+  'planExample',
+  'planButter',
+  'planRefused',
+  'planRunning',
+];
+
+export interface Gallery {
+  browser: Browser;
+  page: Page;
+  show(state: string, options?: Record<string, string>): Promise<void>;
+  close(): Promise<void>;
+}
+
+export async function openGallery(): Promise<Gallery> {
+  const server = await createServer({
+    configFile: false,
+    root: 'src',
+    plugins: [react()],
+    logLevel: 'error',
+    server: { port: 0, fs: { allow: ['..'] }, hmr: false, watch: null },
+    cacheDir: '../node_modules/.vite-gallery',
+  });
+  await server.listen();
+  const address = server.resolvedUrls?.local[0];
+  if (!address) throw new Error('The gallery has no address.');
+  const executablePath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
+  const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
+  const page = await browser.newPage({ reducedMotion: 'reduce' });
+  page.on('pageerror', (error) => console.error(`page error: ${error.message}`));
+  return {
+    browser,
+    page,
+    async show(state, options = {}) {
+      await page.goto(`${address}app/gallery.html?${new URLSearchParams({ state, ...options })}`);
+      await page.waitForSelector('main');
+      await page.evaluate(() => document.fonts.ready);
+    },
+    async close() {
+      await browser.close();
+      await server.close();
+    },
+  };
+}

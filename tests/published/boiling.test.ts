@@ -67,15 +67,13 @@ describe('a sucrose solution boils above water, within 0.3 C,', () => {
 
   // Measured water activity lowers the vapour pressure by that factor: a second road to the same rise. It was
   // measured at 25 C; above 4 mol/kg the heat of dilution makes the rise at 100 C smaller by more than 0.2 C.
-  it.each(sucroseOsmotic25C)(
-    `as measured water activity asks at %s mol/kg (${sucroseOsmoticSource})`,
-    (molal, phi) => {
-      const activity = Math.exp(-phi * molal * 0.018015);
-      const expectedRise = saturationC(101.325 / activity) - saturationC(101.325);
-      const pct = (100 * molal * 0.3423) / (1 + molal * 0.3423);
-      expect(Math.abs(riseC(pct) - expectedRise)).toBeLessThanOrEqual(0.3);
-    },
-  );
+  const below4 = sucroseOsmotic25C.filter(([molal]) => molal <= 4);
+  it.each(below4)(`as measured water activity asks at %s mol/kg (${sucroseOsmoticSource})`, (molal, phi) => {
+    const activity = Math.exp(-phi * molal * 0.018015);
+    const expectedRise = saturationC(101.325 / activity) - saturationC(101.325);
+    const pct = (100 * molal * 0.3423) / (1 + molal * 0.3423);
+    expect(Math.abs(riseC(pct) - expectedRise)).toBeLessThanOrEqual(0.3);
+  });
 
   it('and the more the more sugar, from 0 to 80 %', () => {
     for (let pct = 1; pct <= 80; pct += 1) expect(riseC(pct)).toBeGreaterThan(riseC(pct - 1));

@@ -29,6 +29,8 @@ export interface Kitchen {
   pot: { diameterM: number; heightM: number; massKg: number };
   burner: Omit<Burner, 'heatW'>;
   habits: Habits;
+  /** How this mill and sieve make the fibre thicken, against apple sauce. */
+  body: number;
 }
 
 /** Shares of burners in homes: US residential energy survey 2020 (from memory). */
@@ -83,10 +85,11 @@ export function drawKitchen(from: Hat, product: 'butter' | 'jam'): Kitchen {
     looksEveryS: jam ? from.between(30, 90) : from.between(60, 240),
     stirEveryS: jam ? 15 : from.between(30, 90),
   };
-  return { elevationM, air: airAt(elevationM, from.between(18, 26)), pot, burner, habits };
+  const body = Math.exp(from.normal(0, 0.35));
+  return { elevationM, air: airAt(elevationM, from.between(18, 26)), pot, burner, habits, body };
 }
 
-/** The same cook on another evening: the dial is never set twice to the hair, and the room differs. */
+/** The same cook on another evening: the dial is never set twice to a hair, and the room differs. */
 export function anotherEvening(kitchen: Kitchen, from: Hat): Kitchen {
   const nudge = Math.exp(from.normal(0, 0.04));
   const air = airAt(kitchen.elevationM, from.between(18, 26));
@@ -138,12 +141,12 @@ export function setUpStove(kitchen: Kitchen, contents: Mixture, seed: number): S
 /** Fruit as it really is tonight: solids that the cook has not measured. */
 export function drawFruit(
   from: Hat,
-  fruit: { solublePct: number; sdPct: number; insolublePct: number },
+  fruit: { solublePct: number; sdPct: number; insolublePct: number; body: number },
   kg: number,
 ): Mixture {
   const soluble = Math.max(3, from.normal(fruit.solublePct, fruit.sdPct)) / 100;
-  const insoluble = (fruit.insolublePct / 100) * Math.exp(from.normal(0, 0.2));
-  const body = Math.exp(from.normal(0, 0.35));
+  const insoluble = (fruit.insolublePct / 100) * Math.exp(from.normal(0, 0.05));
+  const body = fruit.body * Math.exp(from.normal(0, 0.06));
   return {
     waterKg: kg * (1 - soluble - insoluble),
     solubleKg: kg * soluble,

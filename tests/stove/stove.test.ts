@@ -39,6 +39,7 @@ function stoveWith(contents: Mixture, elevationM = 0): Stove {
     pot: { diameterM: 0.26, heightM: 0.2, massKg: 1.5 },
     burner: { kind: 'induction', powerW: 1500, efficiency: 0.85 },
     habits,
+    body: 1,
   } as const;
   return setUpStove(kitchen, contents, 7);
 }
@@ -269,7 +270,7 @@ describe('the simulator', () => {
     const evening = (seed: number): Stove => {
       const from = hat(seed);
       const kitchen = drawKitchen(from, 'butter');
-      const fruit = drawFruit(from, { solublePct: 14, sdPct: 1, insolublePct: 2 }, 2);
+      const fruit = drawFruit(from, { solublePct: 14, sdPct: 1, insolublePct: 2, body: 1 }, 2);
       let cooking = startCooking(setUpStove(kitchen, fruit, from.seed()));
       for (let i = 0; i < 60; i++) cooking = cookOn(cooking, kitchen.habits, 10);
       return cooking.stove;

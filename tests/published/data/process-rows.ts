@@ -98,7 +98,7 @@ export const processRows: ProcessRow[] = [
     names: 'blueberry-spice and cherry jam with powdered pectin',
     product: 'jam',
     pectin: 'powdered',
-    fruits: ['blueberry', 'cherry', 'strawberry'],
+    fruits: ['blueberry', 'sour-cherry', 'strawberry'],
     jars: SMALL_AND_PINT,
     bands: FIVE_TEN_FIFTEEN,
     source: `${GUIDE_7}; ${HG_56}`,

@@ -31,7 +31,8 @@ const HG_56 = 'USDA Home and Garden Bulletin 56';
 const B2909 = 'University of Wisconsin Extension, Making Jams, Jellies & Fruit Preserves (B2909)';
 const MSU = 'Michigan State University Extension, Preserving Food Safely';
 
-type Row = Omit<PublishedRecipe, 'isJuice' | 'otherKg'> & Partial<Pick<PublishedRecipe, 'isJuice' | 'otherKg'>>;
+type Row = Omit<PublishedRecipe, 'isJuice' | 'otherKg'> &
+  Partial<Pick<PublishedRecipe, 'isJuice' | 'otherKg'>>;
 
 const rows: Row[] = [
   {
@@ -178,7 +179,7 @@ const rows: Row[] = [
     name: 'cherry jam, 4 cups chopped sour cherries, 5 cups sugar, powdered pectin',
     product: 'jam',
     pectin: 'powdered',
-    fruit: 'cherry',
+    fruit: 'sour-cherry',
     preparedKg: 4 * 0.23,
     sugarKg: 5 * SUGAR_CUP,
     halfPints: { low: 6, high: 6 },
@@ -268,7 +269,7 @@ const rows: Row[] = [
     name: 'sour cherry jelly, 3 cups juice, 7 cups sugar, liquid pectin',
     product: 'jelly',
     pectin: 'liquid',
-    fruit: 'cherry',
+    fruit: 'sour-cherry',
     preparedKg: 3 * 0.25,
     isJuice: true,
     sugarKg: 7 * SUGAR_CUP,
@@ -343,7 +344,11 @@ const rows: Row[] = [
   },
 ];
 
-export const publishedRecipes: PublishedRecipe[] = rows.map((row) => ({ isJuice: false, otherKg: 0, ...row }));
+export const publishedRecipes: PublishedRecipe[] = rows.map((row) => ({
+  isJuice: false,
+  otherKg: 0,
+  ...row,
+}));
 
 /** Published yields that no pot can give: more jars than the ingredients fill, or a butter far thinner than its standard. */
 export const impossibleYields = [

@@ -1,0 +1,124 @@
+// Does the simmer take as long as the plan says, as often as it says so, in a thousand kitchens it has never seen?
+
+import { describe, expect, it } from 'vitest';
+import { learnFromBatch, remainingMinutes, startEstimate, withReading } from '../../src/core/index.ts';
+import type { Estimate, Range, StoveLearned } from '../../src/core/index.ts';
+import { hat, measureDepth, weighPot } from '../stove/index.ts';
+import type { Stove } from '../stove/index.ts';
+import { cookEvening, drawCook } from './evenings.ts';
+import type { Evening } from './evenings.ts';
+
+const MS_PER_MIN = 60_000;
+
+const inside = ({ low, high }: Range, truth: number): boolean => low <= truth && truth <= high;
+const median = (numbers: number[]): number =>
+  [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? NaN;
+const shareOf = (marks: boolean[]): number => marks.filter(Boolean).length / marks.length;
+
+/** A cook weighs the pot or, where there is no such scale, dips the spoon. */
+function read(estimate: Estimate, stove: Stove, atMs: number, byWeight: boolean): Estimate {
+  const reading = byWeight ? { massKg: weighPot(stove).value } : { depthM: measureDepth(stove).value };
+  return withReading(estimate, reading, atMs);
+}
+
+/** The estimate after readings at these shares of the simmer; its clock stands at the last of them. */
+function afterReadings(
+  { plan, truth }: Evening,
+  shares: number[],
+  byWeight: boolean,
+): { e: Estimate; atMs: number } {
+  let e = startEstimate(plan, 0);
+  let atMs = 0;
+  for (const share of shares) {
+    atMs = share * truth.simmerMinutes * MS_PER_MIN;
+    e = read(e, share < 1 ? truth.at(share) : truth.end, atMs, byWeight);
+  }
+  return { e, atMs };
+}
+
+interface Seen {
+  evening: Evening;
+  before: boolean;
+  after: boolean;
+  narrowing: number;
+  error: number;
+}
+
+function see(seed: number): Seen {
+  const from = hat(seed);
+  const evening = cookEvening(from, drawCook(from));
+  const { simmerMinutes: planned } = evening.plan;
+  const truth = evening.truth.simmerMinutes;
+  const { e, atMs } = afterReadings(evening, [0.25, 0.5], from.between(0, 1) < 0.5);
+  const left = remainingMinutes(e, atMs);
+  return {
+    evening,
+    before: inside(planned, truth),
+    after: inside(left, truth - atMs / MS_PER_MIN),
+    narrowing: (left.high - left.low) / (planned.high - planned.low),
+    error: Math.log(planned.likely / truth),
+  };
+}
+
+const thousand = Array.from({ length: 1000 }, (_, i) => see(1 + i * 7919));
+
+describe('the plan against a thousand simulated kitchens', () => {
+  it('fills the simulated pot with what the plan says, within 3 %', () => {
+    const off = thousand.map(({ evening: { plan, truth } }) => {
+      const { waterKg, solubleKg, insolubleKg } = truth.start.pot.contents;
+      return (waterKg + solubleKg + insolubleKg) / plan.startMassKg - 1;
+    });
+    expect(Math.max(...off.map(Math.abs))).toBeLessThan(0.03);
+  });
+
+  it('holds the truth in its 80 % range in 75 to 85 of 100, before any reading', () => {
+    const share = shareOf(thousand.map(({ before }) => before));
+    expect(share).toBeGreaterThanOrEqual(0.75);
+    expect(share).toBeLessThanOrEqual(0.85);
+  });
+
+  it('is as likely to be too short as too long', () => {
+    const late = shareOf(thousand.map(({ error }) => error < 0));
+    expect(late).toBeGreaterThan(0.4);
+    expect(late).toBeLessThan(0.6);
+  });
+
+  it('is honest for butter and for jam alike: 70 to 90 of 100', () => {
+    for (const spread of ['butter', 'jam']) {
+      const own = thousand.filter(({ evening }) => evening.plan.request.product === spread);
+      const share = shareOf(own.map(({ before }) => before));
+      expect(share, spread).toBeGreaterThanOrEqual(0.7);
+      expect(share, spread).toBeLessThanOrEqual(0.9);
+    }
+  });
+
+  it('is half as wide after two readings, or narrower', () => {
+    expect(median(thousand.map(({ narrowing }) => narrowing))).toBeLessThanOrEqual(0.5);
+  });
+
+  it('stays honest after two readings: 70 to 90 of 100', () => {
+    const share = shareOf(thousand.map(({ after }) => after));
+    expect(share).toBeGreaterThanOrEqual(0.7);
+    expect(share).toBeLessThanOrEqual(0.9);
+  });
+});
+
+/** Error of the plan for the fourth batch, after three in the same pot on the same burner. */
+function fourthError(seed: number): number {
+  const from = hat(seed);
+  const cook = drawCook(from);
+  let learned: StoveLearned | null = null;
+  for (let batch = 0; batch < 3; batch++) {
+    const { e } = afterReadings(cookEvening(from, cook, learned), [0.25, 0.5, 1], true);
+    learned = learnFromBatch(learned, e);
+  }
+  const { plan, truth } = cookEvening(from, cook, learned);
+  return Math.abs(plan.simmerMinutes.likely / truth.simmerMinutes - 1);
+}
+
+describe('the fourth batch in the same pot on the same burner', () => {
+  it('is planned with a median error under 5 %', () => {
+    const errors = Array.from({ length: 150 }, (_, i) => fourthError(500_009 + i * 104_729));
+    expect(median(errors)).toBeLessThan(0.05);
+  });
+});

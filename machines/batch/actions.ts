@@ -81,7 +81,7 @@ const notes = {
       jars: [...batch.jars, ...fillJars(batch.id, { ...event, mayShelve }, batch.jars.length)],
     };
   }),
-  noteInCanner: note((batch, event) => (event.type === 'canner.took' ? { inCanner: event.jars } : {})),
+  noteInCanner: note((_batch, event) => (event.type === 'canner.took' ? { inCanner: event.jars } : {})),
   loseAJar: note((batch, { at }) => ({
     jars: breakOneInTheCanner(batch.jars, at),
     inCanner: Math.max(0, batch.inCanner - 1),

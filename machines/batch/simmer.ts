@@ -52,7 +52,10 @@ export function takeReading(batch: BatchContext, event: BatchEvent): Noted {
 
 export function addMinutes(batch: BatchContext, event: BatchEvent): Noted {
   if (event.type !== 'minutes.added' || !batch.estimate) return {};
-  return withPrompts({ ...batch, estimate: withAddedMinutes(batch.estimate, event.minutes, event.at) }, event.at);
+  return withPrompts(
+    { ...batch, estimate: withAddedMinutes(batch.estimate, event.minutes, event.at) },
+    event.at,
+  );
 }
 
 /** The plate said "not yet": the target was further off than thought. */

@@ -30,8 +30,10 @@ export function stepMachine<Machine extends AnyStateMachine>(
 }
 
 /** XState describes an emit as an action whose params carry the emitted event; its public types leave that out. */
-export function emittedBy(actions: readonly { type: string; params?: unknown }[]): Effect[] {
+export function emittedBy<Emitted = Effect>(
+  actions: readonly { type: string; params?: unknown }[],
+): Emitted[] {
   return actions
     .filter((action) => action.type === 'xstate.emit')
-    .map((action) => (action.params as { event: Effect }).event);
+    .map((action) => (action.params as { event: Emitted }).event);
 }

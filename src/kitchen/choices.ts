@@ -56,7 +56,7 @@ export function eventOf(
 function cannerEvent(type: CannerCommand, canner: CannerId, slots: Slots, at: number): KitchenEvent {
   // Water that was not said to have kept boiling did not: the safe reading starts the clock over.
   if (type === 'canner.waterAdded') return { type, at, canner, keptBoiling: slots.keptBoiling ?? false };
-  return { type, at, canner };
+  return { type, at, canner } as KitchenEvent; // every other canner command carries nothing more
 }
 
 function batchEvent(type: BatchCommand, batch: BatchId, slots: Slots, at: number): KitchenEvent | null {
@@ -70,7 +70,7 @@ function batchEvent(type: BatchCommand, batch: BatchId, slots: Slots, at: number
     case 'reading.taken':
       return readingEvent(batch, slots, at);
     default:
-      return { type, at, batch };
+      return { type, at, batch } as KitchenEvent; // every other batch command carries nothing more
   }
 }
 

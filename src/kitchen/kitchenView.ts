@@ -24,10 +24,16 @@ export function isOver(batch: BatchView): boolean {
 }
 
 /** Who wants the cook most, unless the cook asked to see somebody else. */
-export function focusOf(actors: Actors, asked: BatchId | CannerId | null, now: number): BatchId | CannerId | null {
+export function focusOf(
+  actors: Actors,
+  asked: BatchId | CannerId | null,
+  now: number,
+): BatchId | CannerId | null {
   const all = [...actors.canners, ...actors.batches];
   if (asked !== null && all.some((actor) => actor.id === asked)) return asked;
-  const ranked = all.map((actor) => ({ id: actor.id, rank: rankOf(actor, now) })).toSorted((a, b) => a.rank - b.rank);
+  const ranked = all
+    .map((actor) => ({ id: actor.id, rank: rankOf(actor, now) }))
+    .toSorted((a, b) => a.rank - b.rank);
   return ranked[0]?.id ?? null;
 }
 

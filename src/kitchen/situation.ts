@@ -1,0 +1,79 @@
+// What the dialogue and the ear need to know about this moment: what is open, what it is called, what can be said.
+
+import { cannerCommands, type CannerCommand, type CommandId } from '../../machines/dialogue/commands.ts';
+import type { Named, Open, Situation } from '../../machines/dialogue/events.ts';
+import { talkCommands } from '../../machines/dialogue/commands.ts';
+import type { OpenCommand, NumberBounds } from '../words/phrasebook.ts';
+import type { LogEntry, OpenPhrase } from './ports.ts';
+import type { Actors } from './kitchenView.ts';
+import type { BatchView } from './view.ts';
+
+export interface Moment {
+  actors: Actors;
+  focus: string | null;
+  last: LogEntry | null;
+}
+
+export function situationOf({ actors, focus, last }: Moment, sayIt: SayIt): Situation {
+  const names = namesOf(actors);
+  const all = [...actors.batches, ...actors.canners];
+  const choices: Open[] = all.flatMap(({ id, choices: open }) =>
+    open.map(({ command, main }) => ({ command, about: id, main, sayIt: sayIt(command) })),
+  );
+  return { choices, names, focus, last: last ? (last.event.type as CommandId) : null };
+}
+
+/** Batches go by their fruit, the canner by its name; two of a fruit are told apart when they are planned. */
+export function namesOf(actors: Actors): Named[] {
+  return [
+    ...actors.batches.map(({ id, name }) => ({ about: id, name })),
+    ...actors.canners.map(({ id }) => ({ about: id, name: 'canner' })),
+  ];
+}
+
+/** What the ear may expect: whatever any machine accepts now, and what can always be said. */
+export function openCommands({ actors }: Pick<Moment, 'actors'>): OpenCommand[] {
+  const said = [...actors.batches, ...actors.canners].flatMap(({ choices }) =>
+    choices.map(({ command }) => command),
+  );
+  return [...new Set<CommandId>([...said, ...(Object.keys(talkCommands) as CommandId[])])].map((command) => ({
+    command,
+    ...fruitsFor(command, actors),
+  }));
+}
+
+function fruitsFor(command: CommandId, { batches }: Actors): { fruits?: string[] } {
+  if (command in cannerCommands && !isLoadWord(command as CannerCommand)) return {};
+  const takers = batches.filter(({ choices }) => choices.some((choice) => choice.command === command));
+  return takers.length > 0 ? { fruits: takers.map(({ name }) => name) } : {};
+}
+
+function isLoadWord(command: CannerCommand): boolean {
+  return command === 'jars.in' || command === 'jars.out';
+}
+
+/** Keeps the numbers that can be said to those that make sense now. */
+export function boundsOf({ batches }: Actors, units: NumberBounds['units']): Partial<NumberBounds> {
+  const pots = batches.flatMap(({ plan, choices }) =>
+    choices.some(({ command }) => command === 'reading.taken') ? [plan] : [],
+  );
+  const masses = pots.flatMap((plan) => [plan.targetMassKg * 0.8, plan.startMassKg]);
+  return {
+    units,
+    jars: Math.max(4, ...batches.map(mostJars)),
+    ...(masses.length > 0 ? { massKg: { low: Math.min(...masses), high: Math.max(...masses) } } : {}),
+  };
+}
+
+function mostJars({ plan }: BatchView): number {
+  return Math.min(30, plan.jars.makeReady + 4);
+}
+
+export type PhraseBookOf = (
+  open: readonly OpenCommand[],
+  fruits: readonly string[],
+  bounds: Partial<NumberBounds>,
+) => OpenPhrase[];
+
+/** The plain sentence to offer for a command. */
+export type SayIt = (command: CommandId) => string;

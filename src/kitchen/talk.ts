@@ -1,0 +1,43 @@
+// Runs the dialogue's chart: hearings go in; acts, questions to the kitchen and words come out.
+
+import { initialTransition, transition, type SnapshotFrom } from 'xstate';
+import { dialogueMachine } from '../../machines/dialogue/chart.ts';
+import type { Act, DialogueEffect, DialogueEvent, Query } from '../../machines/dialogue/events.ts';
+import { emittedBy } from '../../machines/kitchen/step.ts';
+
+export interface TalkOut {
+  act(act: Act): void;
+  query(query: Query): void;
+  effect(effect: Exclude<DialogueEffect, Act | Query>): void;
+}
+
+export class Talk {
+  #snapshot: SnapshotFrom<typeof dialogueMachine> = initialTransition(dialogueMachine)[0];
+  readonly #out: TalkOut;
+
+  constructor(out: TalkOut) {
+    this.#out = out;
+  }
+
+  /** Which of its states the talk is in: "listening", "askingBack" ... */
+  get state(): string {
+    return String(this.#snapshot.value);
+  }
+
+  take(event: DialogueEvent): void {
+    const [next, actions] = transition(dialogueMachine, this.#snapshot, event);
+    this.#snapshot = next;
+    for (const effect of emittedBy<DialogueEffect>(actions)) this.#hand(effect);
+  }
+
+  #hand(effect: DialogueEffect): void {
+    switch (effect.type) {
+      case 'act':
+        return this.#out.act(effect);
+      case 'query':
+        return this.#out.query(effect);
+      default:
+        return this.#out.effect(effect);
+    }
+  }
+}

@@ -1,0 +1,313 @@
+// A batch through the evening: every row of the process, its loops and its exits.
+
+import { describe, expect, test } from 'vitest';
+import { evening, MIN, planOf } from './evening.ts';
+
+describe('from the heap to the simmer', () => {
+  test('set up, mash, rolling boil, simmer, each on the cook’s word', () => {
+    const it = evening();
+    expect(it.state()).toBe('settingUp');
+    expect(it.tell('setup.ready').state()).toBe('mashing');
+    expect(it.tell('mash.done').state()).toBe('comingToBoil');
+    expect(it.tell('pot.rollingBoil').state()).toBe('simmering');
+  });
+
+  test('the predicted time to a boil only prompts the question', () => {
+    const it = evening().tell('setup.ready').tell('mash.done').wait(60);
+    expect(it.state()).toBe('comingToBoil');
+    expect(it.heard('batch.askIfRollingBoil')).toBeGreaterThan(1);
+  });
+
+  test('a step that is not due changes nothing', () => {
+    const it = evening().tell('plate.held').tell('jars.filled', { full: 6, spare: 0 }).tell('seals.allHeld');
+    expect(it.state()).toBe('settingUp');
+  });
+});
+
+describe('simmer', () => {
+  test('reminds to stir, more often near the end than at the beginning', () => {
+    const early = evening().toSimmer().listen().wait(15).heard('batch.stir');
+    const late = evening().toSimmer();
+    const left = late.context().estimate;
+    expect(left).not.toBeNull();
+    const minutes = late.context().plan.simmerMinutes.likely;
+    late
+      .wait(Math.max(0, minutes - 15))
+      .listen()
+      .wait(15);
+    expect(early).toBeGreaterThan(0);
+    expect(late.heard('batch.stir')).toBeGreaterThan(early);
+  });
+
+  test('says once that it is nearly thick, and asks when it should be, but never decides', () => {
+    const it = evening().toSimmer();
+    it.wait(it.context().plan.simmerMinutes.likely + 20);
+    expect(it.heard('batch.nearlyThick')).toBe(1);
+    expect(it.heard('batch.askIfThick')).toBeGreaterThan(0);
+    expect(it.state()).toBe('simmering');
+  });
+
+  test('minutes that the cook adds move the end', () => {
+    const it = evening().toSimmer().wait(10);
+    const before = it.context().nextPromptAt ?? 0;
+    it.tell('minutes.added', { minutes: 7 });
+    expect(((it.context().nextPromptAt ?? 0) - before) / MIN).toBeCloseTo(7, 0);
+  });
+
+  test('a weight at the target asks whether it is thick', () => {
+    const it = evening().toSimmer().wait(20);
+    it.listen().tell('reading.taken', { massKg: it.context().plan.targetMassKg * 0.98 });
+    expect(it.said()).toContainEqual(
+      expect.objectContaining({ key: 'batch.reading', params: expect.objectContaining({ done: true }) }),
+    );
+  });
+
+  test('coming back after the pot should be thick is a danger, not a timer that rang', () => {
+    const it = evening().toSimmer().listen().asleep(600);
+    expect(it.said()).toContainEqual(
+      expect.objectContaining({
+        key: 'batch.simmeredUnwatched',
+        params: expect.objectContaining({ over: true }),
+      }),
+    );
+    expect(it.state()).toBe('simmering');
+  });
+});
+
+describe('plate test', () => {
+  test('the spoonful gets its two minutes on the plate before the question', () => {
+    const it = evening().toSimmer().wait(20).tell('pot.thick').tell('skim.done');
+    if (it.state() === 'straining') it.tell('strain.done');
+    if (it.state() === 'blending') it.tell('blend.done');
+    expect(it.tell('plate.spooned').wait(1.5).state()).toBe('cooling');
+    expect(it.wait(0.5).state()).toBe('judging');
+  });
+
+  test('runny goes back to the simmer with computed minutes, and is counted', () => {
+    const it = evening().toPlate().tell('plate.runny');
+    expect(it.state()).toBe('simmering');
+    expect(it.context().plateTests.map(({ verdict }) => verdict)).toEqual(['runny']);
+    const minutes = ((it.context().nextPromptAt ?? 0) - it.now) / MIN;
+    expect(minutes).toBeGreaterThanOrEqual(1);
+    expect(minutes).toBeLessThan(60);
+  });
+
+  test('the second time round it is not skimmed, strained or blended again', () => {
+    const it = evening().toPlate().tell('plate.runny').wait(5).tell('pot.thick');
+    expect(it.state()).toBe('spooning');
+  });
+
+  test('too thick is loosened and tested again', () => {
+    const it = evening().toPlate().tell('plate.tooThick');
+    expect(it.state()).toBe('loosening');
+    expect(it.tell('pot.loosened').state()).toBe('spooning');
+  });
+
+  test('passed, with jars not yet hot, waits for the jars', () => {
+    expect(evening().toPlate().tell('plate.held').state()).toBe('readyingJars');
+    const early = evening().toSimmer().tell('jars.ready').wait(20).tell('pot.thick').tell('skim.done');
+    if (early.state() === 'straining') early.tell('strain.done');
+    if (early.state() === 'blending') early.tell('blend.done');
+    expect(early.tell('plate.spooned').wait(2).tell('plate.held').state()).toBe('filling');
+  });
+});
+
+describe('straining and blending', () => {
+  test('a fruit with seeds must be strained', () => {
+    const it = evening(planOf({ fruit: 'grape' }))
+      .toSimmer()
+      .wait(20)
+      .tell('pot.thick')
+      .tell('skim.done');
+    expect(it.state()).toBe('straining');
+    expect(it.tell('strain.skipped').state()).toBe('straining');
+    expect(it.heard('batch.mustStrain')).toBe(1);
+  });
+
+  test('a jam is not blended unless its plan says so', () => {
+    const plan = planOf({ fruit: 'strawberry', product: 'jam' });
+    expect(plan.steps.blend).toBe(false);
+    const it = evening(plan).toSimmer().wait(20).tell('pot.thick').tell('skim.done');
+    if (it.state() === 'straining') it.tell('strain.skipped');
+    expect(it.state()).toBe('spooning');
+  });
+});
+
+describe('interruptions', () => {
+  test.each(['comingToBoil', 'simmering', 'skimming'] as const)(
+    'hold and carry on where it was: %s',
+    (state) => {
+      const it = evening().tell('setup.ready').tell('mash.done');
+      if (state !== 'comingToBoil') it.tell('pot.rollingBoil');
+      if (state === 'skimming') it.tell('pot.thick');
+      expect(it.tell('batch.held').state()).toBe('held');
+      expect(it.wait(10).tell('batch.resumed').state()).toBe(state);
+    },
+  );
+
+  test('a pot that stood off the heat takes longer by the standing and the way back to the boil', () => {
+    const it = evening().toSimmer().wait(10);
+    const due = it.context().nextPromptAt ?? 0;
+    it.tell('batch.held').wait(20).tell('batch.resumed');
+    expect((it.context().nextPromptAt ?? 0) - due).toBeGreaterThan(20 * MIN);
+  });
+
+  test('it caught: heat off, never scrape, on in a clean pot', () => {
+    const it = evening().toSimmer().wait(10).tell('pot.caught');
+    expect(it.state()).toBe('caught');
+    expect(it.heard('batch.itCaught')).toBe(1);
+    expect(it.tell('pot.changed').state()).toBe('simmering');
+  });
+
+  test('a batch given up goes to the cold', () => {
+    const it = evening().toSimmer().tell('batch.stopped');
+    expect(it.state()).toBe('stopped');
+  });
+});
+
+describe('to the shelf', () => {
+  test('the whole road, with the short jar to the fridge', () => {
+    const it = evening().toResting();
+    expect(it.state()).toBe('resting');
+    it.wait(12 * 60, 30)
+      .tell('rest.over')
+      .tell('seals.allHeld')
+      .tell('jars.putAway');
+    expect(it.state()).toBe('putAway');
+    expect(it.jars()).toEqual([...Array(6).fill('onShelf'), 'inFridge']);
+  });
+
+  test('jars that cooled before the canner are not processed', () => {
+    const it = evening().cannerHot().toFilled().wait(11);
+    expect(it.state()).toBe('unprocessed');
+    it.canner('jars.in');
+    expect(it.cannerState()).toBe('hot');
+    expect(it.tell('jars.toFridge').tell('jars.putAway').jars()).not.toContain('onShelf');
+  });
+
+  test('cooled jars may be emptied, boiled again, and filled into hot jars', () => {
+    const it = evening().cannerHot().toFilled().wait(11).tell('jars.emptied');
+    expect(it.state()).toBe('reheating');
+    it.tell('pot.rollingBoil');
+    expect(it.state()).toBe('readyingJars');
+    it.tell('jars.ready').tell('jars.filled', { full: 6, spare: 0 }).canner('jars.in');
+    expect(it.state()).toBe('processing');
+  });
+
+  test('jars taken out early are not safe', () => {
+    const it = evening().toLoaded().canner('canner.fullBoil').wait(3).canner('jars.out');
+    expect(it.state()).toBe('unprocessed');
+    expect(it.heard('batch.notServed')).toBe(1);
+  });
+
+  test('a jar broken in the canner is missing afterwards', () => {
+    const it = evening().toLoaded().canner('jar.broke').serve().wait(5).canner('jars.out');
+    expect(it.jars().filter((state) => state === 'broken')).toHaveLength(1);
+    expect(it.jars().filter((state) => state === 'processed')).toHaveLength(5);
+  });
+
+  test('more jars than the rack holds: the rest goes to the fridge', () => {
+    const it = evening().toLoaded(9).serve().wait(5).canner('jars.out');
+    expect(it.jars().filter((state) => state === 'processed')).toHaveLength(7);
+    it.wait(12 * 60, 30)
+      .tell('seals.allHeld')
+      .tell('jars.putAway');
+    expect(it.jars().filter((state) => state === 'inFridge')).toHaveLength(3);
+  });
+});
+
+describe('rest and seals', () => {
+  test('a seal is not judged before twelve hours', () => {
+    const it = evening()
+      .toResting()
+      .wait(8 * 60, 30);
+    expect(it.tell('seals.allHeld').state()).toBe('resting');
+    expect(it.tell('seals.failed', { count: 1 }).state()).toBe('resting');
+    expect(it.heard('batch.tooEarlyToJudge')).toBe(1);
+    expect(
+      it
+        .wait(4 * 60, 30)
+        .tell('seals.failed', { count: 1 })
+        .state(),
+    ).toBe('checkingSeals');
+  });
+
+  test('a ping is welcome and proves nothing', () => {
+    const it = evening().toResting().tell('ping.heard');
+    expect(it.state()).toBe('resting');
+    expect(it.jars()).not.toContain('sealed');
+  });
+
+  test('after a whole day it asks for the seals by itself', () => {
+    expect(
+      evening()
+        .toResting()
+        .wait(24 * 60, 30)
+        .state(),
+    ).toBe('checkingSeals');
+  });
+
+  test('the ones that did not seal go to the fridge, the others to the shelf', () => {
+    const it = evening()
+      .toResting()
+      .wait(13 * 60, 30)
+      .tell('rest.over')
+      .tell('seals.failed', { count: 2 })
+      .tell('jars.putAway');
+    expect(it.jars().filter((state) => state === 'onShelf')).toHaveLength(4);
+    expect(it.jars().filter((state) => state === 'inFridge')).toHaveLength(3);
+  });
+
+  test('more failures than jars is not believed', () => {
+    const it = evening()
+      .toResting()
+      .wait(13 * 60, 30)
+      .tell('rest.over')
+      .tell('seals.failed', { count: 9 });
+    expect(it.state()).toBe('checkingSeals');
+    expect(it.heard('batch.tooManyFailed')).toBe(1);
+  });
+
+  test('unsealed jars may be processed again within a day, not later', () => {
+    const soon = evening()
+      .toResting()
+      .wait(13 * 60, 30)
+      .tell('rest.over')
+      .tell('seals.failed', { count: 2 });
+    expect(soon.tell('jars.emptied').state()).toBe('reheating');
+    const late = evening()
+      .toResting()
+      .wait(26 * 60, 30)
+      .tell('seals.failed', { count: 2 });
+    expect(late.tell('jars.emptied').state()).toBe('puttingAway');
+  });
+
+  test('a seal lost on the shelf is discarded', () => {
+    const it = evening()
+      .toResting()
+      .wait(13 * 60, 30)
+      .tell('seals.allHeld')
+      .tell('jars.putAway');
+    expect(it.tell('seals.failed', { count: 1 }).jars()).toContain('discarded');
+  });
+});
+
+describe('what is not for the shelf', () => {
+  test('a fridge batch is filled and put away, without canner or rest', () => {
+    const it = evening(planOf({ keep: 'fridge' }))
+      .cannerHot()
+      .toFilled();
+    expect(it.state()).toBe('puttingAway');
+    expect(it.tell('jars.putAway').jars()).toEqual(Array(7).fill('inFridge'));
+  });
+
+  test('pumpkin asked for the shelf never gets there', () => {
+    const plan = planOf({ fruit: 'pumpkin' });
+    expect(plan.shelf.allowed).toBe(false);
+    const it = evening(plan).cannerHot().toFilled();
+    expect(it.state()).toBe('puttingAway');
+    it.canner('jars.in');
+    expect(it.cannerState()).toBe('hot');
+    expect(it.tell('jars.putAway').jars()).not.toContain('onShelf');
+  });
+});

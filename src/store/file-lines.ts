@@ -16,6 +16,7 @@ const toText = (bytes: Uint8Array) => new TextDecoder('utf-8', { ignoreBOM: true
 
 export class FileLines implements LineStore {
   readonly name = 'the browser’s private file';
+  readonly rewritesAtOnce = false;
   readonly #disk: Disk;
   /** Where the next line goes, in bytes, and which line it is; null until the file was read. */
   #end: { line: number; byte: number } | null = null;

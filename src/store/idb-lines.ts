@@ -10,6 +10,7 @@ const DURABLE = { durability: 'strict' } as const;
 
 export class IdbLines implements LineStore {
   readonly name = 'the browser’s database';
+  readonly rewritesAtOnce = true;
   readonly #kitchen: string;
   #db: Promise<KitchenDb> | null = null;
 

@@ -1,7 +1,7 @@
 // How is one copy kept in step with the log? It writes what is missing, and mends itself when it was emptied.
 
 import { CopyGone, type LineStore } from './line-store.ts';
-import { type Copy, type Verdict, verdict } from './reconcile.ts';
+import { type Copy, verdict } from './reconcile.ts';
 import { kindOf, sentences } from './sentences.ts';
 import type { StoreTrouble } from '../kitchen/ports.ts';
 
@@ -43,20 +43,15 @@ export class Lane {
     return this.#queued;
   }
 
-  /** Makes the copy equal to the log, as it was found. */
-  async mend(found: Verdict): Promise<void> {
+  /** Makes the copy, as it was found, equal to the log. */
+  async mendFrom(copy: Copy): Promise<void> {
+    const found = verdict(copy, this.#log);
     if (found.state === 'damaged' || found.state === 'stale') await this.store.setAside(this.#asideName());
     const upTo = this.#log.length;
     if (found.good < upTo || found.state !== 'whole') {
       await this.store.rewrite(found.good, this.#log.slice(found.good, upTo));
     }
     this.#held = upTo;
-  }
-
-  async mendFrom(copy: Copy): Promise<Verdict> {
-    const found = verdict(copy, this.#log);
-    await this.mend(found);
-    return found;
   }
 
   /** The log was replaced as a whole: look again at what this copy holds before writing on. */

@@ -154,7 +154,7 @@ class TabLead implements Lead {
   async #become(role: Role): Promise<void> {
     if (this.#role === role) return;
     this.#role = role;
-    await Promise.all([...this.#roleListeners].map((listener) => listener(role)));
+    await Promise.all([...this.#roleListeners].map(async (listener) => listener(role)));
   }
 
   /** Falls silent first, tells the other tab, and keeps the lock for a moment so that no third tab slips in. */

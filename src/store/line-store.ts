@@ -5,6 +5,8 @@ import type { Copy } from './reconcile.ts';
 export interface LineStore {
   /** For sentences: "the browser's database", "the browser's private file". */
   readonly name: string;
+  /** A rewrite happens as a whole or not at all, even when the browser dies in the middle. */
+  readonly rewritesAtOnce: boolean;
   read(): Promise<Copy>;
   /** Resolves when the lines are on disk. Rejects with `CopyGone` where the place no longer holds `from` lines. */
   append(from: number, lines: readonly string[]): Promise<void>;

@@ -1,13 +1,15 @@
 // The durable log of one kitchen: two copies in places of different kinds, each able to mend the other.
 
 import type { LogEntry, LogStore, StoreTrouble } from '../kitchen/ports.ts';
+import { adopt, mendingOf } from './adopt.ts';
 import { type Format, decode, encode, encodeAll } from './decode.ts';
 import { splitLines } from './file-lines.ts';
 import { VERSION, parseJson, readHeader, writeHeader } from './header.ts';
 import { Lane } from './lane.ts';
 import { readLine } from './line.ts';
 import type { LineStore } from './line-store.ts';
-import { type Copy, reconcile, verdict } from './reconcile.ts';
+import { Notes } from './notes.ts';
+import { type Copy, reconcile } from './reconcile.ts';
 import { sentences } from './sentences.ts';
 import { settledEnough } from './settled.ts';
 
@@ -50,6 +52,7 @@ export class DurableLog implements LogStore {
   /** The log as text, the header first. What the copies hold is a prefix of it. */
   readonly #lines: string[] = [];
   readonly #lanes: readonly Lane[];
+  readonly #notes: Notes;
   #opened = false;
   #seenInFlight = false;
 
@@ -57,6 +60,7 @@ export class DurableLog implements LogStore {
     this.#options = options;
     this.#now = options.now ?? Date.now;
     const asideName = () => `${options.kitchen}-${new Date(this.#now()).toISOString().replace(/[:.]/g, '-')}`;
+    this.#notes = new Notes(options.places);
     this.#lanes = options.places.map((place) => new Lane(place, this.#lines, asideName));
   }
 
@@ -64,7 +68,8 @@ export class DurableLog implements LogStore {
   async open(): Promise<Opened> {
     const copies = await Promise.all(this.#lanes.map(readCopy));
     const readable = copies.filter((copy) => copy !== null);
-    const { entries, trouble } = this.#adopt(readable);
+    const { lines, entries, trouble } = adopt(readable, (n) => this.#header(n), this.#options.format);
+    this.#take(lines);
     await this.#mendAll(copies, trouble);
     const lost = this.#options.witness?.read() ?? 0;
     if (lost > entries.length && trouble.every(({ kind }) => kind === 'evicted' || kind === 'readonly')) {
@@ -93,7 +98,7 @@ export class DurableLog implements LogStore {
   seen(at: number): void {
     if (this.#looking || this.#seenInFlight) return;
     this.#seenInFlight = true;
-    void this.#writeOnce('seen', String(at)).finally(() => {
+    void this.#notes.writeOnce('seen', String(at)).finally(() => {
       this.#seenInFlight = false;
     });
   }
@@ -141,7 +146,7 @@ export class DurableLog implements LogStore {
    * null where it is missing, damaged, or belongs to another log. The caller parses `data`, and can always do without.
    */
   async readSnapshot(): Promise<{ seq: number; data: unknown } | null> {
-    for (const text of await this.#notes('snapshot')) {
+    for (const text of await this.#notes.all('snapshot')) {
       const note = parseJson(text) as { seq: number; sum: string; data: unknown };
       if (note.seq > 0 && readLine(this.#lines[note.seq] ?? '')?.sum === note.sum)
         return { seq: note.seq, data: note.data };
@@ -152,17 +157,17 @@ export class DurableLog implements LogStore {
   async writeSnapshot(seq: number, data: unknown): Promise<void> {
     const line = readLine(this.#lines[seq] ?? '');
     if (!line || seq === 0) throw new RangeError(`There is no entry ${seq} to take a snapshot of.`);
-    if (!this.#looking) await this.#writeOnce('snapshot', JSON.stringify({ seq, sum: line.sum, data }));
+    if (!this.#looking) await this.#notes.writeOnce('snapshot', JSON.stringify({ seq, sum: line.sum, data }));
   }
 
   /** A small fact beside the log, in every copy: for the clock's anchor. */
   async readNote(key: string): Promise<string | null> {
-    return (await this.#notes(`own-${key}`))[0] ?? null;
+    return (await this.#notes.all(`own-${key}`))[0] ?? null;
   }
 
   async writeNote(key: string, text: string): Promise<void> {
     if (this.#looking) return;
-    await Promise.allSettled(this.#lanes.map(({ store }) => store.writeNote(`own-${key}`, text)));
+    await this.#notes.writeEverywhere(`own-${key}`, text);
   }
 
   /** Waits for what is being written and lets go of the files, so that another tab can take over. */
@@ -186,45 +191,17 @@ export class DurableLog implements LogStore {
     for (const line of lines) this.#lines.push(line);
   }
 
-  /** Makes the log out of what was read. */
-  #adopt(copies: readonly Copy[]): { entries: LogEntry[]; trouble: StoreTrouble[] } {
-    const { lines } = reconcile(copies);
-    const header = readHeader(lines[0]);
-    if (!header) {
-      this.#take([this.#header(0)]);
-      // A lone line without an end is a log whose very first write was cut off: nothing was ever acknowledged.
-      const found = copies.some(({ lines, ragged }) => lines.length > (ragged ? 1 : 0));
-      return { entries: [], trouble: found ? [sentences.cutShort(0)] : [] };
-    }
-    const read = decode(lines, this.#options.format);
-    if (read.kind === 'unknown-version') {
-      this.#take([this.#header(header.generation + 1)]);
-      return { entries: [], trouble: [sentences.otherVersion(read.version)] };
-    }
-    this.#take(read.lines);
-    const trouble: StoreTrouble[] = [];
-    if (read.kind === 'unreadable' || isCut(copies, lines))
-      trouble.push(sentences.cutShort(read.entries.length));
-    else if (read.migrated)
-      trouble.push(sentences.migrated(header.version, readHeader(read.lines[0])?.version ?? 0));
-    return { entries: read.entries, trouble };
-  }
-
   async #mendAll(copies: readonly (Copy | null)[], trouble: StoreTrouble[]): Promise<void> {
-    const quiet = this.#looking || trouble.length > 0; // the grave word has been said; that a copy was mended adds nothing
-    await Promise.all(
-      this.#lanes.map(async (lane, i) => {
-        const copy = copies[i];
-        if (copy) {
-          const found = verdict(copy, this.#lines);
-          if (!quiet && found.state === 'damaged') trouble.push(sentences.rebuiltDamaged(lane.store.name));
-          if (!quiet && found.state === 'empty' && this.#lines.length > 1)
-            trouble.push(sentences.rebuiltEmpty(lane.store.name));
-          if (!this.#looking) await lane.mend(found).catch((error: unknown) => lane.fail(error));
-        }
-        trouble.push(...lane.news());
-      }),
-    );
+    // Where a graver word has been said, that a copy was mended adds nothing; and who only looks mends nothing.
+    const tells = !this.#looking && trouble.length === 0;
+    const found = this.#lanes.map((lane, i) => ({ lane, copy: copies[i] ?? null }));
+    // One after the other, the safer first: if the browser dies now, one of them still has all it had.
+    found.sort((a, b) => Number(b.lane.store.rewritesAtOnce) - Number(a.lane.store.rewritesAtOnce));
+    for (const { lane, copy } of found) {
+      if (copy && tells) trouble.push(...mendingOf(copy, this.#lines, lane.store.name));
+      if (copy && !this.#looking) await lane.mendFrom(copy).catch((error: unknown) => lane.fail(error));
+      trouble.push(...lane.news());
+    }
     const [kind] = this.#lanes.map(({ failing }) => failing);
     if (kind && this.#lanes.every(({ failing }) => failing)) trouble.push(sentences.nothingSaved(kind));
   }
@@ -257,27 +234,10 @@ export class DurableLog implements LogStore {
   }
 
   async #lastSeen(entries: readonly LogEntry[]): Promise<number | null> {
-    const instants = (await this.#notes('seen')).map(Number).filter(Number.isFinite);
+    const instants = (await this.#notes.all('seen')).map(Number).filter(Number.isFinite);
     const last = entries.at(-1)?.event.at;
     if (last !== undefined) instants.push(last);
     return instants.length > 0 ? Math.max(...instants) : null;
-  }
-
-  /** What the places have under a key; a place that cannot be read has nothing. */
-  async #notes(key: string): Promise<string[]> {
-    const all = await Promise.allSettled(this.#lanes.map(({ store }) => store.readNote(key)));
-    return all.flatMap((one) => (one.status === 'fulfilled' && one.value !== null ? [one.value] : []));
-  }
-
-  /** Best effort, in the first place that takes it. */
-  async #writeOnce(key: string, text: string): Promise<void> {
-    for (const { store } of this.#lanes) {
-      const written = await store.writeNote(key, text).then(
-        () => true,
-        () => false,
-      );
-      if (written) return;
-    }
   }
 }
 
@@ -288,13 +248,4 @@ async function readCopy(lane: Lane): Promise<Copy | null> {
     lane.fail(error);
     return null;
   }
-}
-
-/** No copy is undamaged, and at least one had more in it than the log that could be read: something is missing. */
-function isCut(copies: readonly Copy[], log: readonly string[]): boolean {
-  const present = copies.filter(({ lines }) => lines.length > 0);
-  const beyond = ({ lines, ragged }: Copy) =>
-    lines.length - (ragged ? 1 : 0) > log.length ||
-    lines.some((text) => (readLine(text)?.seq ?? 0) >= log.length);
-  return present.every((copy) => verdict(copy, log).state === 'damaged') && present.some(beyond);
 }

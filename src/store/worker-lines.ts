@@ -15,6 +15,7 @@ interface Waiting {
 
 export class WorkerLines implements LineStore {
   readonly name = 'the browser’s private file';
+  readonly rewritesAtOnce = false;
   readonly #kitchen: string;
   readonly #waiting = new Map<number, Waiting>();
   #worker: Worker | null = null;
@@ -82,7 +83,7 @@ export class WorkerLines implements LineStore {
   #broke(): void {
     this.#worker?.terminate();
     this.#worker = null;
-    for (const id of [...this.#waiting.keys()]) {
+    for (const id of this.#waiting.keys()) {
       this.#settle(id, { id, ok: false, name: 'InvalidStateError', message: 'the worker broke' });
     }
   }

@@ -1,6 +1,7 @@
 // What may stand in the log, and what is refused.
 
 import { describe, expect, test } from 'vitest';
+import { batchRequestSchema, planBatch } from '../../src/core/index.ts';
 import { logEntrySchema } from '../../src/kitchen/entry.ts';
 import { evening, EVENING } from './evening.ts';
 
@@ -12,6 +13,25 @@ describe('an entry', () => {
   test('of an evening is read back unchanged', () => {
     for (const one of evening(40)) expect(logEntrySchema.parse(JSON.parse(JSON.stringify(one)))).toEqual(one);
   });
+
+  test.each(['shelf', 'fridge', 'freezer'] as const)(
+    'carries a whole plan for the %s through the log',
+    (keep) => {
+      const request = {
+        fruit: 'plum',
+        product: 'jam',
+        fruitMassKg: 3,
+        jar: 'half-pint',
+        elevationM: 300,
+        keep,
+      };
+      const plan = planBatch(batchRequestSchema.parse(request));
+      const planned = entry({ type: 'batch.planned', at: EVENING, batch: 'damson', name: 'damson', plan });
+      const written: unknown = JSON.parse(JSON.stringify(planned));
+      expect(logEntrySchema.parse(written)).toEqual(written);
+      expect(written).toEqual(planned);
+    },
+  );
 
   test.each([
     ['a canner at a full boil', { type: 'canner.fullBoil', at: EVENING, canner: 'canner-1' }],

@@ -83,7 +83,7 @@ describe('taking over', () => {
     const browser = new Browser();
     const { tabs } = browser.tab();
     let written = () => {};
-    const slow = lead('test', { ...tabs, pause: tabs.pause });
+    const slow = lead('test', tabs);
     slow.onRole((role) => (role === 'mirroring' ? new Promise((resolve) => (written = resolve)) : undefined));
     await slow.settled;
     const patient = browser.tab();

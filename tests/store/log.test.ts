@@ -269,6 +269,20 @@ describe('when a place cannot be written', () => {
     expect(linesInFile()).toHaveLength(2);
   });
 
+  test('an entry that only one copy has is not acknowledged while the other may still take it', async () => {
+    const log = logWith({ patienceMs: 60_000 });
+    await log.open();
+    let letGo = () => {};
+    disk.gate = new Promise((resolve) => (letGo = resolve));
+    let acknowledged = false;
+    const appended = log.append(entryOf(1)).then(() => (acknowledged = true));
+    await expect.poll(linesInDatabase).toHaveLength(2);
+    expect(acknowledged).toBe(false);
+    letGo();
+    await appended;
+    expect(linesInFile()).toHaveLength(2);
+  });
+
   test('entries that come while a write is under way share the next one', async () => {
     const log = logWith();
     await log.open();

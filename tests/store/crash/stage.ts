@@ -48,7 +48,7 @@ export async function setStage(): Promise<Stage> {
 export async function startBrowser(
   { url, profile }: Stage,
   onReport: (report: Report) => void,
-): Promise<{ kill(): Promise<void> }> {
+): Promise<{ kill: () => Promise<void> }> {
   const program = findChromium();
   if (!program) throw new Error('The crash test needs Chromium or Chrome.');
   await rm(join(profile, 'DevToolsActivePort'), { force: true });

@@ -20,7 +20,7 @@ export async function findBrowserVoice(synth: SpeechSynthesis | undefined): Prom
 
 /** Only a voice that says it is local: another one may send the words away. */
 export function chooseVoice(voices: readonly SpeechSynthesisVoice[]): SpeechSynthesisVoice | null {
-  const local = voices.filter((voice) => voice.localService && /^en\b/i.test(voice.lang));
+  const local = voices.filter((voice) => voice.localService && /^en([-_]|$)/i.test(voice.lang));
   return local.find((voice) => voice.default) ?? local[0] ?? null;
 }
 

@@ -37,12 +37,11 @@ export function createSynthesiser(startWorker: () => Worker): Synthesiser {
     return new Promise((resolve) => {
       worker = startWorker();
       worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
-        if (data.kind === 'made') settle(data.id, { wav: data.wav, lastsMs: data.lastsMs });
-        else if (data.kind === 'failed') settle(data.id, null);
-        else {
-          for (const listener of listeners) listener(data);
-          if (data.kind !== 'loading') resolve(data.kind === 'ready');
-        }
+        if (data.kind === 'made') return settle(data.id, { wav: data.wav, lastsMs: data.lastsMs });
+        if (data.kind === 'failed') return settle(data.id, null);
+        if (data.kind === 'broken') abandon(data.says);
+        else for (const listener of listeners) listener(data);
+        if (data.kind !== 'loading') resolve(data.kind === 'ready');
       });
       worker.addEventListener('error', (event) => {
         abandon(event.message);

@@ -5,7 +5,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { meanings, soundNames } from '../../sounds/meanings.ts';
-import { pulsesOf, readSound, type MeasuredPulse } from './meter.ts';
+import { portraitOf, type MeasuredPulse } from './meter.ts';
 
 const alarms = soundNames.filter((name) => meanings[name].alarm !== null);
 const lengthsMs = (pulses: MeasuredPulse[]) => pulses.map((pulse) => pulse.to - pulse.from);
@@ -18,7 +18,7 @@ const within = (values: number[], low: number, high: number) => {
 };
 
 describe.each(alarms)('the alarm "%s"', (name) => {
-  const pulses = pulsesOf(readSound(name));
+  const pulses = portraitOf(name).pulses;
 
   it('has a fundamental between 150 and 1,000 Hz', () => {
     within(
@@ -52,7 +52,7 @@ describe.each(alarms)('the alarm "%s"', (name) => {
 
 describe('bursts by priority', () => {
   it('high: ten pulses of 75-200 ms, three and two, twice', () => {
-    const pulses = pulsesOf(readSound('danger'));
+    const pulses = portraitOf('danger').pulses;
     expect(meanings.danger.alarm).toBe('high');
     expect(pulses).toHaveLength(10);
     within(lengthsMs(pulses), 75, 200);
@@ -71,7 +71,7 @@ describe('bursts by priority', () => {
   it.each(['clock-void', 'time-up'] as const)(
     'medium: %s has three pulses of 125-250 ms, 125-250 ms apart',
     (name) => {
-      const pulses = pulsesOf(readSound(name));
+      const pulses = portraitOf(name).pulses;
       expect(meanings[name].alarm).toBe('medium');
       expect(pulses).toHaveLength(3);
       within(lengthsMs(pulses), 125, 250);
@@ -80,7 +80,7 @@ describe('bursts by priority', () => {
   );
 
   it('low: nudge has two pulses of 125-250 ms, 125-250 ms apart', () => {
-    const pulses = pulsesOf(readSound('nudge'));
+    const pulses = portraitOf('nudge').pulses;
     expect(meanings.nudge.alarm).toBe('low');
     expect(pulses).toHaveLength(2);
     within(lengthsMs(pulses), 125, 250);

@@ -4,9 +4,9 @@
 import { describe, expect, it } from 'vitest';
 import { meanings, soundNames } from '../../sounds/meanings.ts';
 import type { SoundName, Urgency } from '../../machines/kitchen/effects.ts';
-import { distance, envelope, portrait, pulsesOf, readSound, shareWithin } from './meter.ts';
+import { distance, envelope, portrait, portraitOf, readSound, shareWithin } from './meter.ts';
 
-const loudest = (name: SoundName) => Math.max(...pulsesOf(readSound(name)).map((pulse) => pulse.levelDb));
+const loudest = (name: SoundName) => Math.max(...portraitOf(name).pulses.map((pulse) => pulse.levelDb));
 const ofUrgency = (urgency: Urgency) => soundNames.filter((name) => meanings[name].urgency === urgency);
 
 describe.each(soundNames)('the sound "%s"', (name) => {
@@ -57,12 +57,12 @@ describe('urgency can be heard', () => {
   it('danger has the most pulses and the fastest beat of all alarms', () => {
     const alarms = soundNames.filter((name) => meanings[name].alarm !== null);
     const beat = (name: SoundName) => {
-      const [first, second] = pulsesOf(readSound(name));
+      const [first, second] = portraitOf(name).pulses;
       return second!.from - first!.from;
     };
     for (const other of alarms.filter((name) => name !== 'danger')) {
       expect(beat('danger')).toBeLessThan(beat(other));
-      expect(pulsesOf(readSound('danger')).length).toBeGreaterThan(pulsesOf(readSound(other)).length);
+      expect(portraitOf('danger').pulses.length).toBeGreaterThan(portraitOf(other).pulses.length);
     }
   });
 });
@@ -71,11 +71,10 @@ describe('no two sounds can be confused', () => {
   // 1 is one difference that nobody misses (a pulse more, a tenth of a second off the beat, a major third,
   // half an octave of colour, twice the length); we ask for more than one and a half of them.
   const ENOUGH = 1.5;
-  const portraits = new Map(soundNames.map((name) => [name, portrait(readSound(name))]));
   const pairs = soundNames.flatMap((a, i) => soundNames.slice(i + 1).map((b) => [a, b] as const));
 
   it.each(pairs)('%s and %s', (a, b) => {
-    expect(distance(portraits.get(a)!, portraits.get(b)!)).toBeGreaterThan(ENOUGH);
+    expect(distance(portraitOf(a), portraitOf(b))).toBeGreaterThan(ENOUGH);
   });
 
   it('the measure fails two copies of one sound, also when one of them is louder', () => {

@@ -10,6 +10,15 @@ export const fileOf = (name: SoundName): string =>
 
 export const readSound = (name: SoundName): Recording => decodeWav(readFileSync(fileOf(name)));
 
+const measured = new Map<SoundName, Portrait>();
+
+/** The portrait of a file, taken once. */
+export function portraitOf(name: SoundName): Portrait {
+  const known = measured.get(name) ?? portrait(readSound(name));
+  measured.set(name, known);
+  return known;
+}
+
 /** Power in each bin of `binHz` width, over the whole recording (one transform, zero-padded). */
 export function spectrum({ samples, sampleRateHz }: Recording): { power: Float64Array; binHz: number } {
   const size = 2 ** Math.ceil(Math.log2(Math.max(samples.length, 2)));
@@ -33,14 +42,17 @@ function transform(re: Float64Array, im: Float64Array): void {
     }
   }
   for (let span = 2; span <= n; span *= 2) {
-    for (let start = 0; start < n; start += span) {
-      for (let k = 0; k < span / 2; k++) {
-        const angle = (-2 * Math.PI * k) / span;
-        const [c, s] = [Math.cos(angle), Math.sin(angle)];
-        const [a, b] = [start + k, start + k + span / 2];
-        const [br, bi] = [re[b]! * c - im[b]! * s, re[b]! * s + im[b]! * c];
-        [re[b], im[b]] = [re[a]! - br, im[a]! - bi];
-        [re[a], im[a]] = [re[a]! + br, im[a]! + bi];
+    for (let k = 0; k < span / 2; k++) {
+      const angle = (-2 * Math.PI * k) / span;
+      const [c, s] = [Math.cos(angle), Math.sin(angle)];
+      for (let a = k; a < n; a += span) {
+        const b = a + span / 2;
+        const br = re[b]! * c - im[b]! * s;
+        const bi = re[b]! * s + im[b]! * c;
+        re[b] = re[a]! - br;
+        im[b] = im[a]! - bi;
+        re[a]! += br;
+        im[a]! += bi;
       }
     }
   }
@@ -148,9 +160,9 @@ export function stretch({ samples, sampleRateHz }: Recording, fromMs: number, to
   return { samples: samples.slice(at(fromMs), at(toMs)), sampleRateHz };
 }
 
-/** Hann-windowed and padded to a second, so that bins are about 1 Hz wide. */
+/** Hann-windowed and padded to a third of a second, so that bins are under 3 Hz wide. */
 function fineSpectrum({ samples, sampleRateHz }: Recording) {
-  const padded = new Float32Array(sampleRateHz);
+  const padded = new Float32Array(Math.max(samples.length, Math.round(sampleRateHz / 3)));
   samples.forEach((sample, i) => {
     padded[i] = sample * (1 - Math.cos((2 * Math.PI * i) / samples.length));
   });

@@ -11,7 +11,7 @@ export interface Reading<T> {
 }
 
 /** One standard deviation of each kind of reading in a home kitchen (common practice, no source). */
-export const READING_SD = { massFraction: 0.01, depthM: 0.002, tempC: 0.5, setPct: 0.7 } as const;
+export const READING_SD = { massFraction: 0.005, depthM: 0.002, tempC: 0.5, setPct: 0.7 } as const;
 
 function noisy(stove: Stove, truth: number, sd: number): Reading<number> {
   const drawn = drawNormal(stove.seed);

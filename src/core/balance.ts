@@ -106,6 +106,13 @@ function liquidFor(request: BatchRequest, fruit: Fruit, preparedKg: number): { k
   return { kg: peel ? cookingWater.citrusMarmalade.value.perKg * preparedKg : 0, pct: 0 };
 }
 
+/** Where the cook names the end but not the sugar: so much that the mix begins a tenth below that end. */
+function sugarThatLeavesABoil(request: BatchRequest, dry: { kg: number; solidsKg: number }): number {
+  if (request.targetSolubleSolidsPct === undefined) return Infinity;
+  const start = (0.9 * request.targetSolubleSolidsPct) / 100;
+  return Math.max(0, (start * dry.kg - dry.solidsKg) / (1 - start));
+}
+
 export function ingredients(request: BatchRequest): Ingredients {
   const fruit = fruitOf(request);
   const recipe = recipes[request.product][request.pectin];
@@ -113,12 +120,19 @@ export function ingredients(request: BatchRequest): Ingredients {
   const { usual, low, high } = recipe.sugarPerKg.value;
   const liquid = liquidFor(request, fruit, weights.preparedKg);
   const pectin = pectinDose[request.product === 'butter' ? 'none' : request.pectin].value;
+  const solids = fruitSolids(request, fruit);
+  const withoutSugar = {
+    kg: weights.preparedKg + liquid.kg,
+    solidsKg: (weights.preparedKg * solids.fruitSolidsPct + liquid.kg * liquid.pct) / 100,
+  };
   return {
     fruit,
     recipe,
     ...weights,
-    ...fruitSolids(request, fruit),
-    sugarKg: request.sugarMassKg ?? usual * weights.preparedKg,
+    ...solids,
+    sugarKg:
+      request.sugarMassKg ??
+      Math.min(usual * weights.preparedKg, sugarThatLeavesABoil(request, withoutSugar)),
     sugarBoundsKg: { low: low * weights.preparedKg, high: high * weights.preparedKg },
     liquidKg: liquid.kg,
     liquidSolidsPct: liquid.pct,

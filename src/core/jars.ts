@@ -3,6 +3,7 @@
 import { canner, cannerBody, jarBody, jarFillLogSd, jarVolumeL } from '../tables/jars.ts';
 import { potCling } from '../tables/recipes.ts';
 import { burnerEfficiency } from '../tables/stove.ts';
+import { efficiencyOf } from './reduction/simmer.ts';
 import type { BatchRequest } from './request.ts';
 import { cumulative } from './reduction/filter.ts';
 import type { BatchPlan, JarSize, Range } from './types.ts';
@@ -82,7 +83,7 @@ export function cannerFor(request: BatchRequest, jars: number): BatchPlan['canne
     waterL,
     preheatMinutes: {
       low: minutes(waterL, burnerEfficiency.induction.value.share),
-      likely: minutes(waterL, burnerEfficiency.unknown.value.share),
+      likely: minutes(waterL, efficiencyOf(undefined).share),
       high: minutes(waterL, burnerEfficiency.gas.value.share * 0.85),
     },
   };

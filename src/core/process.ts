@@ -58,3 +58,6 @@ export function steriliseMinutes(elevationM: number): number {
   const { minutes, perFt } = sterilising.value;
   return minutes + Math.max(0, Math.floor(feet(elevationM) / perFt));
 }
+
+/** 5,280 rather than 5280. */
+export const thousands = (n: number): string => String(Math.round(n)).replace(/\B(?=(\d{3})+$)/g, ',');

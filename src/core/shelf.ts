@@ -7,7 +7,7 @@ import { spreadHeadspace } from '../tables/jars.ts';
 import { cite } from '../tables/source.ts';
 import { acidClass, acidSource, doseReached, estimatePH, shelfLemonMl } from './acidity.ts';
 import type { Mix } from './mix.ts';
-import { feet, longestRow, minutesInRow, processRow, steriliseMinutes } from './process.ts';
+import { feet, longestRow, minutesInRow, processRow, steriliseMinutes, thousands } from './process.ts';
 import type { BatchRequest } from './request.ts';
 import type { BatchPlan } from './types.ts';
 import { MM_PER_IN } from './units.ts';
@@ -99,7 +99,7 @@ function rowObjection(request: BatchRequest, row: ProcessRow | undefined, mix: M
   if (row) {
     if (minutesInRow(row, request.elevationM) !== null) return null;
     return {
-      reason: `No published time holds above ${highestRowFt.value.feet.toLocaleString('en-US')} ft, and this kitchen is at ${Math.round(feet(request.elevationM)).toLocaleString('en-US')} ft. ${COLD}`,
+      reason: `No published time holds above ${thousands(highestRowFt.value.feet)} ft, and this kitchen is at ${thousands(feet(request.elevationM))} ft. ${COLD}`,
       remedy: null,
     };
   }

@@ -78,10 +78,8 @@ export function solidsAtRisePct(pressure: number, riseC: number, product: Produc
 export function densityKgPerL(at: { solubleSolidsPct: number; tempC: number }): number {
   const w = at.solubleSolidsPct / 100;
   const t = (at.tempC - 20) / 100;
-  const added = icumsaDensity.value.b.reduce(
-    (sum, row, k) => sum + t ** k * row.reduce<number>((inner, b, i) => inner + b * w ** (i + 1), 0),
-    0,
-  );
+  const horner = (row: readonly number[]): number => row.reduceRight((sum, b) => (sum + b) * w, 0);
+  const added = icumsaDensity.value.b.reduceRight<number>((sum, row) => sum * t + horner(row), 0);
   return (waterKgPerM3(at.tempC) + added) / 1000;
 }
 

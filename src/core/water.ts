@@ -14,19 +14,23 @@ export function saturationPa(tempC: number): number {
   const { criticalK, criticalPa, a, powers } = saturationLine.value;
   const kelvin = tempC + KELVIN;
   const away = 1 - kelvin / criticalK;
-  const sum = a.reduce((total, coefficient, i) => total + coefficient * away ** (powers[i] ?? 0), 0);
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += (a[i] ?? 0) * away ** (powers[i] ?? 0);
   return criticalPa * Math.exp((criticalK / kelvin) * sum);
 }
 
-/** Temperature in C at which a liquid of this water activity boils under this pressure. Newton on ln p. */
+/** Specific gas constant of steam, J/kg/K. */
+const STEAM_J_PER_KG_K = 461.52;
+
+/** Temperature in C at which a liquid of this water activity boils under this pressure; good to a millionth of a
+ *  degree. Newton on ln p, with Clausius and Clapeyron's slope: latent heat over R T^2. */
 export function boilsAtC(pressure: number, activityAt: (tempC: number) => number = () => 1): number {
   let tempC = 100 - 0.00027 * (standardAtmosphere.value.seaLevelPa - pressure);
-  const excess = (t: number): number => Math.log((activityAt(t) * saturationPa(t)) / pressure);
-  for (let i = 0; i < 12; i++) {
-    const f = excess(tempC);
-    const step = f / ((excess(tempC + 0.01) - f) / 0.01);
+  for (let i = 0; i < 20; i++) {
+    const excess = Math.log((activityAt(tempC) * saturationPa(tempC)) / pressure);
+    const step = (excess * STEAM_J_PER_KG_K * (tempC + KELVIN) ** 2) / latentHeatJPerKg(tempC);
     tempC -= step;
-    if (Math.abs(step) < 1e-9) break;
+    if (Math.abs(step) < 1e-6) break;
   }
   return tempC;
 }
@@ -40,5 +44,5 @@ export function latentHeatJPerKg(tempC: number): number {
 /** Density of pure water, kg/m3. */
 export function waterKgPerM3(tempC: number): number {
   const { c, d } = waterDensity.value;
-  return c.reduce<number>((sum, coefficient, i) => sum + coefficient * tempC ** i, 0) / (1 + d * tempC);
+  return c.reduceRight<number>((sum, coefficient) => sum * tempC + coefficient, 0) / (1 + d * tempC);
 }

@@ -5,12 +5,13 @@ import { canner, fillTempC, jarVolumeL } from '../tables/jars.ts';
 import { potCling, recipes, shortBoilLoss } from '../tables/recipes.ts';
 import { cite } from '../tables/source.ts';
 import { standardAtmosphere } from '../tables/steam.ts';
-import { burnerEfficiency, burnerPowerW } from '../tables/stove.ts';
+import { burnerEfficiency, burnerKinds, burnerPowerW } from '../tables/stove.ts';
 import { gelRise, icumsaDensity, marmaladeRise, starzakPeacock } from '../tables/sucrose.ts';
 import { identity } from '../tables/standards.ts';
 import { acidClass, acidSource } from './acidity.ts';
 import type { Mix } from './mix.ts';
-import { feet } from './process.ts';
+import { efficiencyOf } from './reduction/simmer.ts';
+import { feet, thousands } from './process.ts';
 import type { BatchRequest } from './request.ts';
 import type { BatchPlan, Why, WhyKey } from './types.ts';
 
@@ -87,15 +88,16 @@ function boilWhy(request: BatchRequest, plan: BatchPlan): Why {
 function timeWhys(
   request: BatchRequest,
 ): Pick<Record<WhyKey, Why>, 'heatMinutes' | 'simmerMinutes' | 'stirInterval'> {
-  const efficiency = burnerEfficiency[request.burner?.kind ?? 'unknown'];
+  const kind = request.burner?.kind;
+  const source = kind ? cite(burnerEfficiency[kind]) : `${cite(burnerKinds)}; ${cite(burnerEfficiency.gas)}`;
   const burner = request.burner ? `${request.burner.powerW} W` : `${burnerPowerW.value.watts} W assumed`;
-  const how = `${burner} x ${efficiency.value.share} into the pot`;
+  const how = `${burner} x ${efficiencyOf(request.burner).share.toFixed(2)} into the pot`;
   return {
-    heatMinutes: { says: 'From cold to a rolling boil on full heat.', how, source: cite(efficiency) },
+    heatMinutes: { says: 'From cold to a rolling boil on full heat.', how, source },
     simmerMinutes: {
       says: 'A range, not a number: four batches in five end within it. Each weighing narrows it.',
       how: `${how}, less wall losses, over the latent heat; slower where thick fruit spits`,
-      source: `energy balance; ${cite(efficiency)}`,
+      source: `energy balance; ${source}`,
     },
     stirInterval: {
       says: 'The thicker it gets, the sooner it catches.',
@@ -137,7 +139,7 @@ function shelfWhys(request: BatchRequest, plan: BatchPlan): Partial<Record<WhyKe
     shelf,
     process: {
       says: `${plan.process.minutes} minutes at a full boil, by ${plan.process.row}.`,
-      how: `band of ${Math.round(feet(request.elevationM)).toLocaleString('en-US')} ft, no interpolation${plan.process.presteriliseJars ? '; under 10 minutes the jars must be sterile' : ''}`,
+      how: `band of ${thousands(feet(request.elevationM))} ft, no interpolation${plan.process.presteriliseJars ? '; under 10 minutes the jars must be sterile' : ''}`,
       source: plan.process.source,
     },
   };

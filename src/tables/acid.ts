@@ -68,7 +68,10 @@ export const acidPerLitre = read(
 );
 
 /** Fig jam: 1/2 cup of lemon juice to 4 cups of crushed figs. */
-export const figJamLemonMlPerKg = repeated({ ml: 123 }, 'HG-56 fig jam: 1/2 cup to 4 cups of crushed figs');
+export const figJamLemonMlPerKg = repeated(
+  { ml: 129 },
+  'HG-56 fig jam: 1/2 cup to 4 cups of crushed figs, a cup taken as the lighter 230 g',
+);
 
 /** Strength of bottled lemon juice, and how many acid equivalents a kg of fruit takes to fall by one pH. */
 export const acidChemistry = memory(

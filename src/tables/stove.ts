@@ -7,11 +7,17 @@ export const burnerEfficiency = {
   gas: memory({ share: 0.37, logSd: 0.12 }, 'US DOE cooking-product test notices: gas 0.30-0.45'),
   electric: memory({ share: 0.725, logSd: 0.03 }, 'US DOE cooking-product test notices: electric 0.70-0.75'),
   induction: memory({ share: 0.87, logSd: 0.03 }, 'US DOE cooking-product test notices: induction 0.84-0.90'),
-  unknown: memory(
-    { share: 0.57, logSd: 0.34 },
-    'four homes in ten cook with gas, five with electric rings, one with induction: the log mean and sd of the three',
-  ),
 } as const;
+
+/** Which kind a burner of unsaid kind is: how common each is, and the power that its plate is likely to name. */
+export const burnerKinds = memory(
+  {
+    gas: { homes: 0.4, watts: 3000, logSd: 0.25 },
+    electric: { homes: 0.5, watts: 1800, logSd: 0.22 },
+    induction: { homes: 0.1, watts: 2100, logSd: 0.22 },
+  } as const,
+  "household energy surveys and makers' plates",
+);
 
 /** A pot wider or narrower than the ring takes up to 15 % less. */
 export const potFit = memory({ share: 0.925, logSd: 0.05 }, 'common practice, no source');
@@ -51,7 +57,7 @@ export const simmerSetting = {
  * thickness^0.6, kg/m2/s. A butter near its end so boils at 0.2 to 0.5 of what the burner could do.
  */
 export const spitting = {
-  butter: memory({ kgPerM2S: 0.0235, logSd: 0.22 }, 'kitchen engineering judgement'),
+  butter: memory({ kgPerM2S: 0.026, logSd: 0.28 }, 'kitchen engineering judgement'),
   gel: memory({ kgPerM2S: 0.08, logSd: 0.25 }, 'kitchen engineering judgement'),
   thicknessPower: 0.6,
 } as const;

@@ -17,7 +17,7 @@ export interface Reading {
 }
 
 /** Standard deviations of readings in a home kitchen. Common practice, no source. */
-const SD = { massFraction: 0.012, depthM: 0.0025, tempC: 0.6, fraction: 0.04 } as const;
+const SD = { massFraction: 0.01, depthM: 0.002, tempC: 0.6, fraction: 0.04 } as const;
 
 const ofMass: Gradient = [0, 0, 0, 1];
 

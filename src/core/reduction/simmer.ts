@@ -2,6 +2,7 @@
 
 import {
   burnerEfficiency,
+  burnerKinds,
   burnerPowerW,
   goodDepthM,
   potFit,
@@ -43,9 +44,25 @@ export type Heat = 'low' | 'high';
 export const assumedDiameterM = (volumeL: number): number =>
   Math.min(0.36, Math.max(0.14, Math.sqrt((4 * volumeL) / 1000 / (Math.PI * goodDepthM.value.usual))));
 
+/** Share of the burner's power that reaches the pot, and the standard deviation of its logarithm. A burner of unsaid
+ *  kind is a mixture of the three, weighed by how common each is and how well its power fits. */
+export function efficiencyOf(burner: BatchRequest['burner']): { share: number; logSd: number } {
+  if (burner?.kind) return burnerEfficiency[burner.kind].value;
+  const kinds = (['gas', 'electric', 'induction'] as const).map((kind) => {
+    const { homes, watts, logSd } = burnerKinds.value[kind];
+    const off = burner ? Math.log(burner.powerW / watts) / logSd : 0;
+    const { share, logSd: own } = burnerEfficiency[kind].value;
+    return { weight: (homes / logSd) * Math.exp(-Math.min(off * off, 40) / 2), log: Math.log(share), own };
+  });
+  const total = kinds.reduce((sum, { weight }) => sum + weight, 0);
+  const mean = kinds.reduce((sum, { weight, log }) => sum + (weight * log) / total, 0);
+  const variance = kinds.reduce((sum, k) => sum + (k.weight * (k.own ** 2 + (k.log - mean) ** 2)) / total, 0);
+  return { share: Math.exp(mean), logSd: Math.sqrt(variance) };
+}
+
 /** Heat that the burner at full dial gives to the pot, W, and the standard deviation of its logarithm. */
 export function heatIntoPot(burner: BatchRequest['burner']): { watts: number; logSd: number } {
-  const efficiency = burnerEfficiency[burner?.kind ?? 'unknown'].value;
+  const efficiency = efficiencyOf(burner);
   const watts = (burner?.powerW ?? burnerPowerW.value.watts) * efficiency.share * potFit.value.share;
   return {
     watts,
@@ -58,17 +75,14 @@ export const settingOf = (product: BatchRequest['product']) =>
 export const spittingOf = (product: BatchRequest['product']) =>
   (product === 'butter' ? spitting.butter : spitting.gel).value;
 
-const log10Viscosity = (brix: number, tempC: number): number => {
-  const { a, b, c, d } = syrupViscosity.value;
-  const x = brix / (1900 - 18 * brix);
-  return a * x - b + ((30 - tempC) / (91 + tempC)) * (c + d * x ** 1.25);
-};
-
 /** How many times thicker than water of the same heat: syrup by Génotelle, pulp by the square of its fibre. */
 export function thicknessOf(simmer: Simmer, massKg: number): number {
   const juiceKg = Math.max(massKg - simmer.insolubleKg, simmer.solubleKg / 0.9);
   const brix = (100 * simmer.solubleKg) / juiceKg;
-  const syrup = 10 ** (log10Viscosity(brix, simmer.boilsC) - log10Viscosity(0, simmer.boilsC));
+  const { a, d } = syrupViscosity.value;
+  const x = brix / (1900 - 18 * brix);
+  const cooled = (30 - simmer.boilsC) / (91 + simmer.boilsC);
+  const syrup = 10 ** (a * x + cooled * d * x ** 1.25);
   const pulp = 1 + (simmer.insolubleKg / massKg / pulpThickness.value.doublesAt) ** 2;
   return syrup * pulp;
 }

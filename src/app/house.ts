@@ -1,0 +1,126 @@
+// Puts the house together: the edges into the kitchen, the kitchen onto the page.
+
+import { readAnchor, writeAnchor } from '../kitchen/anchor.ts';
+import { browserSources } from '../kitchen/clock-sources.ts';
+import { KitchenClock } from '../kitchen/clock.ts';
+import { LiveKitchen } from '../kitchen/live.ts';
+import type { Catalogue, Ear } from '../kitchen/ports.ts';
+import { createReminder } from '../notify/reminder.ts';
+import type { SpeakingMouth } from '../sound/mouth.ts';
+import { openMouth } from '../sound/openMouth.ts';
+import { lead, type Lead, type Role } from '../store/lead.ts';
+import type { DurableLog } from '../store/log.ts';
+import { kitchenLog } from '../store/open-log.ts';
+import { createEar } from '../voice/ear.ts';
+import { createCatalogue } from '../words/catalogue.ts';
+import { openPhrases } from '../words/phrases.en.ts';
+import { sayIt } from '../words/sayit.en.ts';
+import type { Settings } from './actions.ts';
+import type { Which } from './which.ts';
+
+export interface House {
+  live: LiveKitchen;
+  ear: Ear;
+  mouth: SpeakingMouth;
+  catalogue: () => Catalogue;
+  log: () => DurableLog;
+  lead: Lead;
+  /** Sound and microphone, from a gesture or where the browser lets us without one. */
+  start(): Promise<void>;
+  /** True when the page may sound already, without a gesture. */
+  startIfAllowed(): Promise<boolean>;
+}
+
+export async function openHouse(which: Which, settings: () => Settings): Promise<House> {
+  const tabs = lead(which.name);
+  const role = await tabs.settled;
+  let log = kitchenLog(which.name, role === 'leading' ? 'cook' : 'look');
+  const anchor = readAnchor(await log.readNote('anchor'));
+  const clock = new KitchenClock({
+    sources: browserSources,
+    pace: which.pace,
+    anchor: anchor && { ...anchor, pace: which.pace },
+    keepAnchor: (tie) => void log.writeNote('anchor', writeAnchor(tie)),
+  });
+  const ear = createEar();
+  const mouth = openMouth({ voice: which.voice });
+  const catalogues = { us: createCatalogue('en', 'us'), metric: createCatalogue('en', 'metric') };
+  const catalogue = () => catalogues[settings().units];
+  const live = new LiveKitchen({
+    clock,
+    wall: () => Date.now(),
+    ear,
+    mouth,
+    reminder: createReminder(),
+    catalogue,
+    units: () => settings().units,
+    phrases: openPhrases,
+    sayIt: (command) => sayIt(command),
+    pace: () => clock.pace,
+    practice: which.practice,
+    onEntry: (entry) => tabs.post(entry),
+  });
+  mouth.onSpeaking((speaking) => ear.mask(speaking));
+  mouth.onState((state) =>
+    state.kind === 'mute' ? live.trouble('mute', state.says, false) : live.calm('mute'),
+  );
+  ear.onState((state) =>
+    state.kind === 'refused' ? live.trouble('ear', state.says, false) : live.calm('ear'),
+  );
+
+  await live.open(log, role === 'leading');
+  showRole(live, role);
+  tabs.onEntry((entry) => live.follow(entry));
+  tabs.onRole(async (next) => {
+    await changeRole(next);
+    showRole(live, next);
+  });
+
+  async function changeRole(next: Role): Promise<void> {
+    live.close();
+    if (next === 'mirroring') ear.stop();
+    await log.close();
+    log = kitchenLog(which.name, next === 'leading' ? 'cook' : 'look');
+    await live.open(log, next === 'leading');
+  }
+
+  async function start(): Promise<void> {
+    const sounding = mouth.unlock(); // both begin inside the gesture
+    const hearing = tabs.role === 'leading' ? ear.start() : Promise.resolve();
+    await sounding;
+    live.startSpeaking();
+    await hearing;
+  }
+
+  async function startIfAllowed(): Promise<boolean> {
+    if (tabs.role !== 'leading' || !(await mayHear()) || !(await maySound())) return false;
+    await start();
+    return true;
+  }
+
+  return { live, ear, mouth, catalogue, log: () => log, lead: tabs, start, startIfAllowed };
+}
+
+function showRole(live: LiveKitchen, role: Role): void {
+  if (role === 'leading') live.calm('readonly-mirroring');
+  else live.trouble('readonly-mirroring', 'Another tab is cooking here. This one only looks on.', true);
+}
+
+async function mayHear(): Promise<boolean> {
+  try {
+    const permission = await navigator.permissions.query({ name: 'microphone' });
+    return permission.state === 'granted';
+  } catch {
+    return false; // a browser that does not say is asked again, by a touch
+  }
+}
+
+/** Whether a sound may start without a touch: a context that runs by itself says so. */
+async function maySound(): Promise<boolean> {
+  const context = new AudioContext();
+  const patience = new Promise((resolve) => setTimeout(resolve, 500));
+  await Promise.race([context.resume().catch(() => undefined), patience]);
+  const runs = context.state === 'running';
+  await context.close();
+  return runs;
+}

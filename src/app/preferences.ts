@@ -1,0 +1,37 @@
+// The cook's settings between visits: kept in the browser, checked on the way in.
+
+import { z } from 'zod';
+import type { Settings } from './actions.ts';
+
+const KEY = 'stovehand.settings';
+
+const settingsSchema = z.object({
+  units: z.enum(['us', 'metric']),
+  theme: z.enum(['system', 'dark', 'bright']),
+  hand: z.enum(['right', 'left']),
+  letterKeys: z.boolean(),
+}) satisfies z.ZodType<Settings>;
+
+/** Pounds and Fahrenheit where the browser speaks American English; metric everywhere else. */
+function firstSettings(): Settings {
+  const units = navigator.language === 'en-US' ? 'us' : 'metric';
+  return { units, theme: 'system', hand: 'right', letterKeys: true };
+}
+
+export function readSettings(): Settings {
+  try {
+    return settingsSchema.parse(JSON.parse(localStorage.getItem(KEY) ?? ''));
+  } catch {
+    return firstSettings(); // none yet, or of another version: the cook sets them again in a moment
+  }
+}
+
+/** False where the browser keeps nothing; the settings then last as long as the page. */
+export function keepSettings(settings: Settings): boolean {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(settings));
+    return true;
+  } catch {
+    return false;
+  }
+}

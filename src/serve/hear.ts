@@ -4,20 +4,13 @@ import { readFile } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
 
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
-import { SUPPRESSOR_FRAME } from '../voice/frames.ts';
-import type { Listener } from '../voice/listener.ts';
 import { openListener } from '../voice/openListener.ts';
-import { Upsampler } from '../voice/resample.ts';
 import { allPhrases, openPhrases } from '../words/phrases.en.ts';
 import { readEarFiles } from './earFiles.ts';
-import { readWave, WAVE_RATE_HZ } from './wave.ts';
+import { listenTo } from './listenTo.ts';
+import { readWave } from './wave.ts';
 
-/** Silence after the file, so that its last word is known to be over. */
-const SILENCE_AFTER_S = 0.8;
-/** Silence between two files, in which the suppressor and the detector forget the one before. */
-const SILENCE_BEFORE_S = 0.5;
-
-export interface Heard {
+interface Heard {
   file: string;
   heard: string | null;
   command: string | null;
@@ -31,7 +24,7 @@ export interface Heard {
 }
 
 /** The one hearing of a file that the page would act on first: a command heard, else one in doubt, else nothing. */
-export function summary(file: string, hearings: readonly Hearing[]): Heard {
+function summary(file: string, hearings: readonly Hearing[]): Heard {
   const order = ['heard', 'unsure', 'nothing'] as const;
   const best = order.map((kind) => hearings.find((hearing) => hearing.kind === kind)).find(Boolean);
   if (!best || best.kind === 'nothing')
@@ -54,18 +47,6 @@ export function summary(file: string, hearings: readonly Hearing[]): Heard {
     unsure: kind === 'unsure',
     ms,
   };
-}
-
-export async function listenTo(listener: Listener, sound: Float32Array): Promise<void> {
-  const upsampler = new Upsampler();
-  const around = (seconds: number) => new Float32Array(seconds * WAVE_RATE_HZ);
-  const step = SUPPRESSOR_FRAME / 3;
-  for (const part of [around(SILENCE_BEFORE_S), sound, around(SILENCE_AFTER_S)])
-    for (let at = 0; at < part.length; at += step) {
-      const frame = new Float32Array(step);
-      frame.set(part.subarray(at, at + step));
-      await listener.push(upsampler.push(frame));
-    }
 }
 
 async function phrasesFor(options: { state?: string | undefined; fruits: string[] }): Promise<OpenPhrase[]> {

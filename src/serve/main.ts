@@ -20,14 +20,21 @@ export async function main(root: string, args: readonly string[]): Promise<void>
     addresses,
   });
   console.log(greeting({ ...serving, wishedPort, wishedTlsPort, addresses }));
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-    process.once(signal, () => {
-      void serving.stop().then(() => {
-        console.log('Stopped.');
-        process.exit(0);
-      });
+  stopOnSignal(serving.stop);
+}
+
+/** Ends with 0, once: from a terminal the signal comes twice, npm passes on what the terminal sent already. */
+function stopOnSignal(stop: () => Promise<void>): void {
+  let stopping = false;
+  const onSignal = () => {
+    if (stopping) return;
+    stopping = true;
+    void stop().then(() => {
+      console.log('Stopped.');
+      process.exit(0);
     });
-  }
+  };
+  process.on('SIGINT', onSignal).on('SIGTERM', onSignal);
 }
 
 function readPort(args: readonly string[]): number {

@@ -57,6 +57,7 @@ test.each(['SIGINT', 'SIGTERM'] as const)(
     const url = /http:\/\/localhost:\d+/.exec(said)?.[0] ?? said;
     expect(await (await fetch(url)).text()).toContain('<title>Kitchen</title>'); // and leaves a connection open
     started.kill(signal);
+    started.kill(signal); // as npm does, passing on what the terminal has sent already
     expect(await ended).toMatchObject({ code: 0, said: expect.stringContaining('Stopped.') as string });
     await expect(fetch(url)).rejects.toThrow();
   },

@@ -75,6 +75,20 @@ describe('fig jam', () => {
   });
 });
 
+describe('purees that the tables leave out', () => {
+  // "Fruit purees (not fig or tomato)", AIB-539 guide 2; no table or bulletin names a butter of Asian pear.
+  it.each(['fig', 'tomato', 'asian pear'])(
+    'a butter of %s has no time and no shelf, acid or not',
+    (fruit) => {
+      for (const acid of ['auto', 'none', LOTS_OF_LEMON]) {
+        const { shelf, process } = plan({ fruit, acid });
+        expect(shelf.allowed).toBe(false);
+        expect(process).toBeNull();
+      }
+    },
+  );
+});
+
 describe.each(acidOfItsOwn)('$fruit has acid enough of its own ($source)', ({ fruit }) => {
   it('goes to the shelf as jam and butter without added acid', () => {
     expect(plan({ fruit, acid: 'none' }).shelf.allowed).toBe(true);

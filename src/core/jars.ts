@@ -8,8 +8,8 @@ import type { BatchRequest } from './request.ts';
 import { cumulative } from './reduction/filter.ts';
 import type { BatchPlan, JarSize, Range } from './types.ts';
 
-/** 95 in 100 of a normal lie within this many standard deviations: yields are told as a range that rarely fails. */
-const Z95 = 1.96;
+/** 92 in 100 of a normal lie within this many standard deviations: yields are told as a range that seldom fails. */
+const Z92 = 1.75;
 
 /** Volume that reaches the jars, L, and the standard deviation of its logarithm. */
 export interface Yield {
@@ -21,7 +21,7 @@ export function yieldOf(finishedL: number, massLogSd: number): Yield {
   const logSd = Math.hypot(massLogSd, potCling.value.logSd, jarFillLogSd.value.logSd);
   const likely = finishedL * (1 - potCling.value.share);
   return {
-    range: { low: likely * Math.exp(-Z95 * logSd), likely, high: likely * Math.exp(Z95 * logSd) },
+    range: { low: likely * Math.exp(-Z92 * logSd), likely, high: likely * Math.exp(Z92 * logSd) },
     logSd,
   };
 }

@@ -112,7 +112,7 @@ function jarWhys(plan: BatchPlan): Partial<Record<WhyKey, Why>> {
   return {
     yield: {
       says: `About ${yieldVolumeL.likely.toFixed(2)} L: what is left in the pot, less what sticks to pot, spoon and plate.`,
-      how: `mass over density at ${fillTempC.value.celsius} C, less ${pct(100 * potCling.value.share)}; 19 in 20 lie in the range`,
+      how: `mass over density at ${fillTempC.value.celsius} C, less ${pct(100 * potCling.value.share)}; nine in ten lie in the range`,
       source: `${cite(icumsaDensity)}; ${cite(potCling)}`,
     },
     jars: {

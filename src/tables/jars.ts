@@ -33,7 +33,7 @@ export const canner = read(
 
 export const cannerBody = memory({ diameterM: 0.32, rackM: 0.02 }, 'a 21-quart boiling-water canner');
 
-/** A ladle is never quite exact: standard deviation of the logarithm of what goes into a jar. */
-export const jarFillLogSd = memory({ logSd: 0.03 }, 'common practice, no source');
+/** A ladle is never quite exact, and jars are counted whole: standard deviation of the logarithm of a counted yield. */
+export const jarFillLogSd = memory({ logSd: 0.04 }, 'half a jar in seven either way, evenly');
 
 export const fillTempC = memory({ celsius: 88 }, 'ladled at or near the boil; it cools on the way');

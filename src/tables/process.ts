@@ -56,6 +56,7 @@ export const processRows: readonly ProcessRow[] = [
     source: read(null, 'USDA AIB-539 guide 2, apple butter table'),
   },
   {
+    // Not fig, tomato or Asian pear: the puree row leaves the first two out, and no table names the third.
     says: 'the longest published butter row, because this fruit has no butter row of its own',
     product: 'butter',
     fruits: [

@@ -28,7 +28,7 @@ export const recipes: Record<ProductId, Record<PectinId, Recipe>> = {
         'AIB-539 guide 2 apple butter 0.29; 21 CFR 150.110(d) at most 2 parts to 5 of fruit; MSU 01600550 0.61',
       ),
       endPct: memory(43, '21 CFR 150.110(d): butters at least 43 % soluble solids'),
-      endLogSd: 0.055,
+      endLogSd: 0.06,
     },
     powdered: butterTakesNoPectin(),
     liquid: butterTakesNoPectin(),
@@ -40,12 +40,12 @@ export const recipes: Record<ProductId, Record<PectinId, Recipe>> = {
         'AIB-539 guide 7 and HG-56 jams 0.57 to 0.86; 21 CFR 150.160(d)(1) at most 55 parts to 47 or 45',
       ),
       endPct: toGel,
-      endLogSd: 0.045,
+      endLogSd: 0.07,
     },
     powdered: {
       sugarPerKg: read({ usual: 1.25, low: 0, high: 3.5 }, 'HG-56 via NCHFP: strawberry 1.25, cherry 1.09'),
       endPct: shortBoil,
-      endLogSd: 0.03,
+      endLogSd: 0.065,
     },
     liquid: {
       sugarPerKg: read(
@@ -53,7 +53,7 @@ export const recipes: Record<ProductId, Record<PectinId, Recipe>> = {
         'HG-56 via NCHFP: plum 1.36; AIB-539 pear-apple 2.9',
       ),
       endPct: shortBoil,
-      endLogSd: 0.03,
+      endLogSd: 0.065,
     },
   },
   jelly: {
@@ -63,12 +63,12 @@ export const recipes: Record<ProductId, Record<PectinId, Recipe>> = {
         'AIB-539 guide 7 table: 3 to 4 cups to 4 cups of juice',
       ),
       endPct: toGel,
-      endLogSd: 0.045,
+      endLogSd: 0.07,
     },
     powdered: {
       sugarPerKg: read({ usual: 1.1, low: 0, high: 3.5 }, 'NCHFP grape jelly: 7 cups to 5 cups of juice'),
       endPct: shortBoil,
-      endLogSd: 0.03,
+      endLogSd: 0.065,
     },
     liquid: {
       sugarPerKg: read(
@@ -76,14 +76,14 @@ export const recipes: Record<ProductId, Record<PectinId, Recipe>> = {
         'AIB-539 guide 7 strawberry-rhubarb: 6 to 3.5 cups',
       ),
       endPct: shortBoil,
-      endLogSd: 0.03,
+      endLogSd: 0.065,
     },
   },
   marmalade: {
     none: {
       sugarPerKg: memory({ usual: 1.2, low: 0, high: 3 }, 'common practice, no source'),
       endPct: memory(65, 'boiled to the jellying point, as jam'),
-      endLogSd: 0.05,
+      endLogSd: 0.07,
     },
     powdered: {
       sugarPerKg: read(
@@ -91,12 +91,12 @@ export const recipes: Record<ProductId, Record<PectinId, Recipe>> = {
         'NCHFP cranberry marmalade: 7 cups to 6 cups of fruit',
       ),
       endPct: shortBoil,
-      endLogSd: 0.03,
+      endLogSd: 0.065,
     },
     liquid: {
       sugarPerKg: memory({ usual: 1.2, low: 0, high: 3.5 }, 'as powdered; common practice, no source'),
       endPct: shortBoil,
-      endLogSd: 0.03,
+      endLogSd: 0.065,
     },
   },
 };
@@ -105,7 +105,7 @@ function butterTakesNoPectin(): Recipe {
   return {
     sugarPerKg: memory({ usual: 0.29, low: 0, high: 0.65 }, 'as butter; a butter needs no added pectin'),
     endPct: memory(43, '21 CFR 150.110(d)'),
-    endLogSd: 0.055,
+    endLogSd: 0.06,
   };
 }
 

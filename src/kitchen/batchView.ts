@@ -8,13 +8,13 @@ import { HOT_FILL_LIMIT_MS } from '../../machines/canner/rules.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { BatchSnapshot } from '../../machines/kitchen/kitchen.ts';
 import type { Range } from '../core/types.ts';
-import { batchChoice } from './choices.ts';
+import { choiceOf, type SayIt } from './choices.ts';
 import type { BatchView, ClockView, PotView } from './view.ts';
 
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
 
-export function batchView(snapshot: BatchSnapshot, now: number): BatchView {
+export function batchView(snapshot: BatchSnapshot, now: number, sayIt: SayIt): BatchView {
   const { context } = snapshot;
   const state = batchState(snapshot);
   const main = mainOfBatch[state];
@@ -28,7 +28,9 @@ export function batchView(snapshot: BatchSnapshot, now: number): BatchView {
     clock: clockOf(state, context, now),
     pot: potOf(state, context, now),
     plan: context.plan,
-    choices: openToBatch(snapshot, now).map((command) => batchChoice(command, context.id, command === main)),
+    choices: openToBatch(snapshot, now).map((command) =>
+      choiceOf(command, context.id, command === main, sayIt),
+    ),
     jars: context.jars.map(({ id, whole, state: jarState }) => ({ id, whole, state: jarState })),
     plateTests: context.plateTests,
     warning: warningOf(state),

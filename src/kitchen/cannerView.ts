@@ -3,10 +3,10 @@
 import { cannerState, mainOfCanner, openToCanner, type CannerState } from '../../machines/canner/choices.ts';
 import { STAND_MS, type CannerContext } from '../../machines/canner/rules.ts';
 import type { CannerSnapshot } from '../../machines/kitchen/kitchen.ts';
-import { cannerChoice } from './choices.ts';
+import { choiceOf, type SayIt } from './choices.ts';
 import type { CannerView, ClockView } from './view.ts';
 
-export function cannerView(snapshot: CannerSnapshot, now: number): CannerView {
+export function cannerView(snapshot: CannerSnapshot, now: number, sayIt: SayIt): CannerView {
   const { context } = snapshot;
   const state = cannerState(snapshot);
   const main = mainOfCanner[state];
@@ -17,7 +17,7 @@ export function cannerView(snapshot: CannerSnapshot, now: number): CannerView {
     doing: { key: `screen.act.canner.${state}` },
     clock: clockOf(state, context),
     choices: openToCanner(snapshot, now).map((command) =>
-      cannerChoice(command, context.id, command === main),
+      choiceOf(command, context.id, command === main, sayIt),
     ),
     load: context.load.map(({ batch, jars }) => ({ batch, jars })),
     voids: context.voids,

@@ -19,22 +19,22 @@ const asks: { [Command in CommandId]?: NonNullable<Choice['asks']> } = {
   'reading.taken': 'reading',
 };
 
-export function batchChoice(command: BatchCommand, batch: BatchId, main: boolean): Choice {
-  return choice(command, batch, main);
-}
+/** The plain sentence to offer for a command. */
+export type SayIt = (command: CommandId) => string;
 
-export function cannerChoice(command: CannerCommand, canner: CannerId, main: boolean): Choice {
-  return choice(command, canner, main);
-}
-
-function choice(command: BatchCommand | CannerCommand, about: BatchId | CannerId, main: boolean): Choice {
+export function choiceOf(
+  command: BatchCommand | CannerCommand,
+  about: BatchId | CannerId,
+  main: boolean,
+  sayIt: SayIt,
+): Choice {
   const asked = asks[command];
   return {
     command,
     slots: {},
     about,
     label: { key: `choice.${command}` },
-    sayIt: '',
+    sayIt: sayIt(command),
     consequence: consequenceOf(command),
     main,
     ...(asked ? { asks: asked } : {}),

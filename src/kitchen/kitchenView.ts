@@ -4,6 +4,7 @@ import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { BatchId, CannerId } from '../../machines/kitchen/events.ts';
 import { batchView } from './batchView.ts';
 import { cannerView } from './cannerView.ts';
+import type { SayIt } from './choices.ts';
 import type { BatchView, CannerView, ClockView } from './view.ts';
 
 export interface Actors {
@@ -11,10 +12,10 @@ export interface Actors {
   canners: CannerView[];
 }
 
-export function actorsOf(kitchen: Kitchen, now: number): Actors {
+export function actorsOf(kitchen: Kitchen, now: number, sayIt: SayIt): Actors {
   return {
-    batches: Object.values(kitchen.batches).map((snapshot) => batchView(snapshot, now)),
-    canners: Object.values(kitchen.canners).map((snapshot) => cannerView(snapshot, now)),
+    batches: Object.values(kitchen.batches).map((snapshot) => batchView(snapshot, now, sayIt)),
+    canners: Object.values(kitchen.canners).map((snapshot) => cannerView(snapshot, now, sayIt)),
   };
 }
 

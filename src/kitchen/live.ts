@@ -7,11 +7,11 @@ import type { BatchCommand, CannerCommand, Slots, TalkCommand } from '../../mach
 import type { Act, Query } from '../../machines/dialogue/events.ts';
 import type { Effect, Message } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
-import { MAIN_CANNER } from '../../machines/kitchen/kitchen.ts';
+import { emptyKitchen, MAIN_CANNER, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { BatchPlan } from '../core/types.ts';
 import { createAnnouncer, type Announcer, type Caption } from './announcing.ts';
 import { howLong, status } from './answers.ts';
-import { eventOf } from './choices.ts';
+import { eventOf, type SayIt } from './choices.ts';
 import { lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { actorsOf, focusOf, isOver, type Actors } from './kitchenView.ts';
@@ -29,7 +29,7 @@ import type {
   Mouth,
   Reminder,
 } from './ports.ts';
-import { boundsOf, openCommands, situationOf, type PhraseBookOf, type SayIt } from './situation.ts';
+import { boundsOf, openCommands, situationOf, type PhraseBookOf } from './situation.ts';
 import { Talk } from './talk.ts';
 import type { BatchView, CannerView, Choice, KitchenView } from './view.ts';
 
@@ -69,6 +69,9 @@ export class LiveKitchen {
   #caption: KitchenView['caption'] = null;
   #lastHeard: KitchenView['lastHeard'] = null;
   #view: KitchenView;
+  #seen: { kitchen: Kitchen; now: number; actors: Actors } | null = null;
+  /** What the ear was last told to expect. */
+  #expected = '';
 
   constructor(ports: LivePorts) {
     this.#ports = ports;
@@ -358,15 +361,13 @@ export class LiveKitchen {
 
   // --- The view ---
 
+  /** Asked for many times in one moment, and worked out once. */
   #actors(): Actors {
-    const actors = this.#keeper
-      ? actorsOf(this.#keeper.log.kitchen, this.#ports.clock.now())
-      : { batches: [], canners: [] };
-    const withWords = (choice: Choice): Choice => ({ ...choice, sayIt: this.#ports.sayIt(choice.command) });
-    return {
-      batches: actors.batches.map((batch) => ({ ...batch, choices: batch.choices.map(withWords) })),
-      canners: actors.canners.map((canner) => ({ ...canner, choices: canner.choices.map(withWords) })),
-    };
+    const kitchen = this.#keeper?.log.kitchen ?? emptyKitchen;
+    const now = this.#ports.clock.now();
+    if (this.#seen?.kitchen !== kitchen || this.#seen.now !== now)
+      this.#seen = { kitchen, now, actors: actorsOf(kitchen, now, this.#ports.sayIt) };
+    return this.#seen.actors;
   }
 
   #actor(id: string | null): BatchView | CannerView | null {
@@ -408,15 +409,13 @@ export class LiveKitchen {
     const { batches, canners, focus } = this.#view;
     const last = lastTold(this.#keeper?.log.entries ?? []);
     const moment = { actors: { batches, canners }, focus, last };
-    this.#talk.take({
-      type: 'open',
-      at: this.#ports.wall(),
-      situation: situationOf(moment, this.#ports.sayIt),
-    });
+    this.#talk.take({ type: 'open', at: this.#ports.wall(), situation: situationOf(moment) });
     const fruits = batches.filter((batch) => !isOver(batch)).map(({ name }) => name);
-    this.#ports.ear.expect(
-      this.#ports.phrases(openCommands(moment), fruits, boundsOf(moment.actors, this.#ports.units())),
-    );
+    const asked = [openCommands(moment), fruits, boundsOf(moment.actors, this.#ports.units())] as const;
+    const key = JSON.stringify(asked);
+    if (key === this.#expected) return; // the same sentences as a second ago: the ear keeps its grammar
+    this.#expected = key;
+    this.#ports.ear.expect(this.#ports.phrases(...asked));
   }
 
   #failed(error: unknown): void {

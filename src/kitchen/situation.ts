@@ -14,11 +14,11 @@ export interface Moment {
   last: LogEntry | null;
 }
 
-export function situationOf({ actors, focus, last }: Moment, sayIt: SayIt): Situation {
+export function situationOf({ actors, focus, last }: Moment): Situation {
   const names = namesOf(actors);
   const all = [...actors.batches, ...actors.canners];
   const choices: Open[] = all.flatMap(({ id, choices: open }) =>
-    open.map(({ command, main }) => ({ command, about: id, main, sayIt: sayIt(command) })),
+    open.map(({ command, main, sayIt }) => ({ command, about: id, main, sayIt })),
   );
   return { choices, names, focus, last: last ? (last.event.type as CommandId) : null };
 }
@@ -74,6 +74,3 @@ export type PhraseBookOf = (
   fruits: readonly string[],
   bounds: Partial<NumberBounds>,
 ) => OpenPhrase[];
-
-/** The plain sentence to offer for a command. */
-export type SayIt = (command: CommandId) => string;

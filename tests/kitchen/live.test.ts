@@ -1,0 +1,206 @@
+// The kitchen at work, by voice alone: from an accepted plan to jars on the shelf, through the real log,
+// the real dialogue and the real catalogue, with only the air between cook and page left out.
+
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { LiveKitchen } from '../../src/kitchen/live.ts';
+import { createCatalogue } from '../../src/words/catalogue.ts';
+import { openPhrases } from '../../src/words/phrases.en.ts';
+import { sayIt } from '../../src/words/sayit.en.ts';
+import { planOf } from '../machines/evening.ts';
+import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
+
+// A whole evening of beats, sentence by sentence, on a machine that may be busy.
+vi.setConfig({ testTimeout: 120_000 });
+
+const MIN = 60_000;
+const HOUR = 60 * MIN;
+
+let clock: HandClock;
+let log: MemoryLog;
+let ear: ToldEar;
+let mouth: WritingMouth;
+let live: LiveKitchen;
+
+async function settle() {
+  for (let i = 0; i < 40; i++) await new Promise((resolve) => setImmediate(resolve));
+}
+
+async function openKitchen() {
+  ear = new ToldEar();
+  mouth = new WritingMouth();
+  const catalogue = createCatalogue('en', 'us');
+  live = new LiveKitchen({
+    clock,
+    wall: () => clock.now(),
+    ear,
+    mouth,
+    reminder: noReminder,
+    catalogue: () => catalogue,
+    units: () => 'us',
+    phrases: openPhrases,
+    sayIt,
+    pace: () => 1,
+    practice: false,
+  });
+  await live.open(log, true);
+  live.startSpeaking();
+  await settle();
+}
+
+beforeEach(async () => {
+  clock = new HandClock(Date.UTC(2026, 8, 12, 17));
+  log = new MemoryLog();
+  await openKitchen();
+});
+
+async function say(words: string) {
+  await turn(2_000);
+  expect(ear.hear(words), `"${words}" can be said now`).toBe(true);
+  await settle();
+}
+
+async function turn(ms: number, every = 20_000) {
+  for (let left = ms; left > 0; left -= every) {
+    clock.turn(Math.min(every, left));
+    await settle();
+  }
+}
+
+const batch = () => live.view.batches[0];
+const canner = () => live.view.canners[0];
+
+async function toTheCanner() {
+  await say('everything is ready');
+  await say('the mash is done');
+  await say('the canner is filled');
+  await say('the canner is heating');
+  await turn(10 * MIN);
+  await say('the canner is hot');
+  await say('the pot is at a rolling boil');
+  await turn(20 * MIN);
+  await say('it is thick enough');
+  await say('the foam is off');
+  if (batch()?.state === 'straining') await say('straining is done');
+  if (batch()?.state === 'blending') await say('blending is done');
+  await say('a spoonful is on the plate');
+  await turn(2 * MIN);
+}
+
+describe('a whole batch by voice', () => {
+  test('with a runny plate and a dropped boil, to the shelf', async () => {
+    await live.plan(planOf());
+    await settle();
+    await toTheCanner();
+    await say('it is still runny');
+    expect(batch()?.state).toBe('simmering');
+    await turn(6 * MIN);
+    await say('it is thick enough');
+    await say('a spoonful is on the plate');
+    await turn(2 * MIN);
+    await say('plate test passed');
+    await say('the jars are ready');
+    await say('six jars filled');
+    await say('the jars are in');
+    expect(batch()?.state).toBe('processing');
+    expect(canner()?.clock?.kind).toBe('since');
+
+    await say('it is at a full rolling boil');
+    const first = canner()?.clock;
+    expect(first?.kind).toBe('until');
+    await turn(3 * MIN);
+    await say('the boil dropped');
+    expect(canner()?.voids).toHaveLength(1);
+    await say('it is at a full rolling boil');
+    const again = canner()?.clock;
+    expect(again).toMatchObject({ kind: 'until' });
+    if (again?.kind !== 'until' || first?.kind !== 'until') throw new Error('no clock');
+    expect(again.until - again.from).toBe(first.until - first.from);
+
+    for (let i = 0; i < 60 && canner()?.state === 'fullBoil'; i++) {
+      await turn(20_000);
+      if (live.view.question?.message.key === 'canner.askIfItHolds') await say('the full boil is holding');
+    }
+    expect(canner()?.state).toBe('standing');
+    await turn(5 * MIN);
+    await say('the jars are out');
+    if (canner()?.state !== 'hot') await say('yes that is right');
+    expect(batch()?.state).toBe('resting');
+    await turn(12 * HOUR, 10 * MIN);
+    await say('all jars sealed');
+    await say('the jars are put away');
+    expect(batch()?.state).toBe('putAway');
+    expect(batch()?.jars.filter((jar) => jar.state === 'onShelf')).toHaveLength(6);
+  });
+
+  test('every sentence that the mouth says is a whole one', async () => {
+    await live.plan(planOf());
+    await settle();
+    await toTheCanner();
+    expect(mouth.said.length).toBeGreaterThan(8);
+    for (const sentence of mouth.said) expect(sentence).toMatch(/^[A-Z].*[.?]$/s);
+  });
+});
+
+describe('never lost', () => {
+  test('a kitchen opened again stands where the log left it, with the same deadline', async () => {
+    await live.plan(planOf());
+    await toTheCanner();
+    await say('plate test passed');
+    await say('the jars are ready');
+    await say('six jars filled');
+    await say('the jars are in');
+    await say('it is at a full rolling boil');
+    const before = canner()?.clock;
+    clock.skip(4_000);
+    await openKitchen();
+    expect(canner()?.clock).toEqual(before);
+    expect(batch()?.state).toBe('processing');
+  });
+
+  test('coming back after a while it says what went on, and asks whether the boil held', async () => {
+    await live.plan(planOf());
+    await toTheCanner();
+    await say('plate test passed');
+    await say('the jars are ready');
+    await say('six jars filled');
+    await say('the jars are in');
+    await say('it is at a full rolling boil');
+    await turn(MIN);
+    clock.skip(3 * MIN);
+    await openKitchen();
+    expect(mouth.said.join(' ')).toContain('I was away');
+    expect(live.view.question?.message.key).toBe('canner.whileAway');
+  });
+});
+
+describe('taking back', () => {
+  test('“go back” takes back the last step, and says where that leads', async () => {
+    await live.plan(planOf());
+    await settle();
+    await say('everything is ready');
+    expect(batch()?.state).toBe('mashing');
+    await say('go back');
+    if (batch()?.state !== 'settingUp') await say('yes that is right');
+    expect(batch()?.state).toBe('settingUp');
+    expect(mouth.said.join(' ')).toContain('Taken back');
+    expect(log.entries.map(({ event }) => event.type)).toContain('setup.ready');
+  });
+});
+
+describe('what the cook asks', () => {
+  test('how long, status, what is next, help and why get an answer', async () => {
+    await live.plan(planOf());
+    await settle();
+    for (const question of ['how long', 'status', 'what is next', 'help', 'why']) {
+      const before = mouth.said.length;
+      await say(question);
+      await turn(4_000);
+      expect(mouth.said.length, question).toBeGreaterThan(before);
+    }
+  });
+
+  test('an empty kitchen says that nothing is on the stove', async () => {
+    await say('status');
+    expect(mouth.said.at(-1)).toBe('Nothing is on the stove.');
+  });
+});

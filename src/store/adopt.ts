@@ -44,13 +44,16 @@ function wereWritten(copies: readonly Copy[]): boolean {
   return copies.some(({ lines, ragged }) => lines.length > (ragged ? 1 : 0));
 }
 
-/** No copy is undamaged, and at least one had more in it than the log that could be read: something is missing. */
+/**
+ * May something acknowledged be missing? So it is where a damaged copy names an entry beyond the log (the other copy
+ * may have failed just then), or where no copy is undamaged and one has more lines than could be read.
+ */
 function isCut(copies: readonly Copy[], log: readonly string[]): boolean {
   const present = copies.filter(({ lines }) => lines.length > 0);
-  const beyond = ({ lines, ragged }: Copy) =>
-    lines.length - (ragged ? 1 : 0) > log.length ||
-    lines.some((text) => (readLine(text)?.seq ?? 0) >= log.length);
-  return present.every((copy) => verdict(copy, log).state === 'damaged') && present.some(beyond);
+  const damaged = present.filter((copy) => verdict(copy, log).state === 'damaged');
+  const namesMore = ({ lines }: Copy) => lines.some((text) => (readLine(text)?.seq ?? 0) >= log.length);
+  const holdsMore = ({ lines, ragged }: Copy) => lines.length - (ragged ? 1 : 0) > log.length;
+  return damaged.some(namesMore) || (damaged.length === present.length && damaged.some(holdsMore));
 }
 
 /** What the cook is told of one copy that is mended from the other. */

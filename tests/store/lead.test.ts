@@ -77,6 +77,7 @@ describe('taking over', () => {
     await tabs[2].lead.takeOver();
     await atRest();
     expect(roles(tabs)).toEqual(['mirroring', 'mirroring', 'leading']);
+    expect(tabs[1].roles).toEqual([]);
   });
 
   test('waits until the other has finished writing', async () => {

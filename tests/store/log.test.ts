@@ -199,6 +199,40 @@ describe('when both copies are harmed', () => {
     expect((await logWith().open()).entries).toEqual([...evening(2), entryOf(3, 1)]);
   });
 
+  const inFile = (change: (line: string, n: number) => string) => {
+    disk.log = new TextEncoder().encode(linesInFile().map(change).join(''));
+  };
+
+  test('in different places: nothing is missing, and nobody is alarmed', async () => {
+    await cooked(5);
+    const whole = linesInFile();
+    inFile((line, n) => (n === 2 ? 'ruined\n' : `${line}\n`));
+    await harmDatabase(4, 'flip');
+    const opened = await logWith().open();
+    expect(opened.entries).toEqual(evening(5));
+    expect(opened.trouble).toHaveLength(2);
+    for (const { says } of opened.trouble) expect(says).toContain('was mended from the other');
+    expect([await linesInDatabase(), linesInFile()]).toEqual([whole, whole]);
+  });
+
+  test('a stray line in one copy, while the other is whole, is no loss', async () => {
+    await cooked(5);
+    inFile((line, n) => (n === 3 ? `${line}\nstray\n` : `${line}\n`));
+    const { trouble } = await logWith().open();
+    expect(trouble).toMatchObject([{ says: expect.stringContaining('was mended from the other') }]);
+  });
+
+  test('an entry that only the file had, and that is ruined there, is missed', async () => {
+    await cooked(5);
+    const db = await database();
+    await db.delete('lines', 5);
+    db.close();
+    inFile((line, n) => (n === 5 ? `${line}x\n` : `${line}\n`));
+    const { entries, trouble } = await logWith().open();
+    expect(entries).toEqual(evening(4));
+    expect(trouble).toMatchObject([{ says: expect.stringContaining('damaged after the first 4 entries') }]);
+  });
+
   test('both wiped: a witness in a third place tells that there was more', async () => {
     let known = 0;
     const witness = { read: () => known, write: (entries: number) => void (known = entries) };

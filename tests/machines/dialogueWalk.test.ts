@@ -115,22 +115,21 @@ function eventsFrom({ snapshot, at }: Place): DialogueEvent[] {
 }
 
 function keyOf({ snapshot: { value, context }, at }: Place): string {
-  const { question, misses, actedAt, situation, more } = context;
-  const pending = question && [
-    question.message,
-    [question.yes, question.no, question.silence, question.options],
-    question.heard && [question.heard.kind, question.heard.understood, question.heard.confidence],
-    question.begunAt !== null && at >= question.begunAt,
-    question.saidToItsEnd,
-    at >= question.until,
-  ];
+  const { question, misses, actedAt, situation } = context;
+  const place = [value, misses, situations.indexOf(situation)];
   const soon = at + SOONEST_ANSWER_MS;
-  const clocks = [
-    isAttentive(context, soon),
-    isLongSilent(context, soon),
-    actedAt !== null && soon - actedAt <= REFUSAL_MS,
-  ];
-  return JSON.stringify([value, pending, misses, situations.indexOf(situation), more, clocks]);
+  // While a question is open it alone decides; how long ago we spoke or acted matters only without one.
+  if (question === null)
+    return JSON.stringify([
+      ...place,
+      isAttentive(context, soon),
+      isLongSilent(context, soon),
+      actedAt !== null && soon - actedAt <= REFUSAL_MS,
+    ]);
+  const { message, yes, no, silence, options, heard } = question;
+  const gaveRise = heard && [heard.kind, heard.understood, heard.confidence];
+  const clocks = [question.begunAt !== null && at >= question.begunAt, at >= question.until];
+  return JSON.stringify([...place, message, yes, no, silence, options, gaveRise, clocks]);
 }
 
 interface Edge {

@@ -76,6 +76,6 @@ export const pulpThickness = memory(
 
 /** A rolling boil gives off at least this much steam; a warming pot dries at its surface meanwhile. kg/m2/s. */
 export const boilSigns = memory(
-  { rollingKgPerM2S: 0.0025, warmingKgPerM2S: 0.0006 },
+  { rollingKgPerM2S: 0.0025, warmingKgPerM2S: 0.0008 },
   'kitchen engineering judgement; natural convection gives about 8 kg/m2/h at 90 C',
 );

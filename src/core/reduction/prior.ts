@@ -16,7 +16,7 @@ import {
 } from './simmer.ts';
 
 /** The day's draught, the dial and the ring differ a little from evening to evening. */
-const BETWEEN_EVENINGS = { logHeat: 0.05, logSpit: 0.05 } as const;
+const BETWEEN_EVENINGS = { logHeat: 0.045, logSpit: 0.08 } as const;
 /** A kitchen scale and what sticks to spoon and bowl. */
 const START_MASS_LOG_SD = 0.006;
 const STEEL_POT_J_PER_K = 1000;

@@ -13,9 +13,9 @@ const stoveWords = {
   'screen.boil.heating': 'not at a boil yet',
   'screen.boil.full': 'full rolling boil',
   'screen.boil.lost': 'boil lost',
-  'screen.draw.aim': 'stop at {aim}',
-  'screen.draw.cover.us': '1–2 in of water',
-  'screen.draw.cover.metric': '2.5–5 cm of water',
+  'screen.draw.aim': '◀ stop at {aim}',
+  'screen.draw.cover.us': '↕ 1–2 in of water',
+  'screen.draw.cover.metric': '↕ 2.5–5 cm of water',
   'screen.draw.headspace': '{space} empty',
   'screen.tape.void': 'void',
   'screen.tape':

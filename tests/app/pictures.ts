@@ -23,7 +23,7 @@ async function main(): Promise<void> {
         for (const state of wanted) {
           await gallery.show(state, { theme });
           const file = `${size}-${theme}-${state}.png`;
-          await gallery.page.screenshot({ path: join(folder, file) });
+          await gallery.page.screenshot({ path: join(folder, file), fullPage: state.startsWith('plan') });
           made.push(file);
         }
       }

@@ -1,6 +1,6 @@
 // The bench before the fire: the scale with its heap of fruit, and the jars made ready.
 
-import { scatter, type Box } from './geometry.ts';
+import { NARROW_PX, scatter, type Box } from './geometry.ts';
 import { SmallJar } from './SmallJar.tsx';
 
 interface BenchProps extends Box {
@@ -11,7 +11,7 @@ interface BenchProps extends Box {
 export function Bench({ w, h, jars, weight }: BenchProps) {
   const bench = h - 24;
   const size = Math.min(h * 0.5, 250, w * 0.42);
-  const scaleX = w < 600 ? 12 : 60;
+  const scaleX = w < NARROW_PX ? 12 : 60;
   return (
     <>
       <rect className="board" x={0} y={bench} width={w} height={18} />

@@ -1,13 +1,13 @@
 // One jar as large as the stage: the contents, and the headspace that must stay empty above them.
 
-import type { Box } from './geometry.ts';
+import { NARROW_PX, type Box } from './geometry.ts';
 
 interface BigJarProps extends Box {
   headspace: string;
 }
 
 export function BigJar({ w, h, headspace }: BigJarProps) {
-  const wall = w < 600 ? 7 : 10;
+  const wall = w < NARROW_PX ? 7 : 10;
   const left = wall;
   const right = w - wall;
   const neckIn = Math.min(70, w * 0.08);
@@ -30,15 +30,17 @@ export function BigJar({ w, h, headspace }: BigJarProps) {
         className="thread"
         d={`M${left + neckIn - 10} ${level * 0.42} h16 M${left + neckIn - 10} ${level * 0.8} h16 M${right - neckIn + 10} ${level * 0.42} h-16 M${right - neckIn + 10} ${level * 0.8} h-16`}
       />
-      <g className="target">
-        <path
-          className="bracket"
-          d={`M${right - neckIn - 26} 6 h14 M${right - neckIn - 19} 6 V${level} M${right - neckIn - 26} ${level} h14`}
-        />
-        <text x={right - neckIn - 36} y={level / 2 + 9} textAnchor="end">
-          {headspace}
-        </text>
-      </g>
+      {w >= NARROW_PX && (
+        <g className="target">
+          <path
+            className="bracket"
+            d={`M${right - neckIn - 26} 6 h14 M${right - neckIn - 19} 6 V${level} M${right - neckIn - 26} ${level} h14`}
+          />
+          <text x={right - neckIn - 36} y={level / 2 + 9} textAnchor="end">
+            {headspace}
+          </text>
+        </g>
+      )}
     </>
   );
 }

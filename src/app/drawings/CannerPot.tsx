@@ -34,7 +34,7 @@ export function CannerPot({ w, h, canner, heatWord, coverWord }: CannerPotProps)
         <path className="surface" d={surfacePath(surface[canner.boil], vessel.left, vessel.right, water)} />
         <path className="rack" d={`M${vessel.left} ${rack + 2} H${vessel.right}`} />
       </g>
-      {jars > 0 && w >= 600 && <Cover x={vessel.right - 40} top={water} bottom={jarTop} word={coverWord} />}
+      {jars > 0 && <Cover x={vessel.right - 24} top={water} bottom={jarTop} />}
       <path className="enamel" d={potPath(vessel)} strokeWidth={vessel.wall} />
       <Flame
         left={vessel.left}
@@ -43,6 +43,7 @@ export function CannerPot({ w, h, canner, heatWord, coverWord }: CannerPotProps)
         bottom={h}
         heat={canner.boil === 'none' ? 'off' : 'high'}
         word={heatWord}
+        legend={jars > 0 ? coverWord : ''}
       />
     </>
   );
@@ -91,13 +92,10 @@ function Boil({ vessel, top, boil }: { vessel: VesselBox; top: number; boil: Can
 }
 
 /** The bracket that shows an inch or two of water above the lids. */
-function Cover({ x, top, bottom, word }: { x: number; top: number; bottom: number; word: string }) {
+function Cover({ x, top, bottom }: { x: number; top: number; bottom: number }) {
   return (
     <g className="target">
       <path className="bracket" d={`M${x - 8} ${top} h16 M${x} ${top} V${bottom} M${x - 8} ${bottom} h16`} />
-      <text x={x - 16} y={(top + bottom) / 2 + 7} textAnchor="end">
-        {word}
-      </text>
     </g>
   );
 }

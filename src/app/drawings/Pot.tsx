@@ -2,7 +2,16 @@
 
 import type { PotView } from '../../kitchen/view.ts';
 import { Flame } from './Flame.tsx';
-import { potLevels, potPath, scatter, surfacePath, vesselBox, type Box, type VesselBox } from './geometry.ts';
+import {
+  NARROW_PX,
+  potLevels,
+  potPath,
+  scatter,
+  surfacePath,
+  vesselBox,
+  type Box,
+  type VesselBox,
+} from './geometry.ts';
 
 interface PotProps extends Box {
   pot: PotView;
@@ -29,10 +38,18 @@ export function Pot({ w, h, pot, aim, heatWord }: PotProps) {
         <path className="surface" d={surfacePath(pot.surface, left, right, top)} />
         {pot.foam && <Foam vessel={vessel} top={top} />}
       </g>
-      <TargetLine vessel={vessel} y={levels.target} aim={w < 600 ? '' : aim} />
+      <TargetLine vessel={vessel} y={levels.target} />
       <path className="enamel" d={potPath(vessel)} strokeWidth={vessel.wall} />
-      <Rim vessel={vessel} handles={w >= 600} />
-      <Flame left={left} right={right} top={floor + vessel.wall} bottom={h} heat={pot.heat} word={heatWord} />
+      <Rim vessel={vessel} handles={w >= NARROW_PX} />
+      <Flame
+        left={left}
+        right={right}
+        top={floor + vessel.wall}
+        bottom={h}
+        heat={pot.heat}
+        word={heatWord}
+        legend={aim}
+      />
     </>
   );
 }
@@ -114,16 +131,11 @@ function Scorch({ vessel: { left, right, floor }, high }: { vessel: VesselBox; h
   return <path className="scorch" d={`M${left} ${floor} ${teeth.join(' ')} L${right} ${floor} Z`} />;
 }
 
-function TargetLine({ vessel: { left, right }, y, aim }: { vessel: VesselBox; y: number; aim: string }) {
+function TargetLine({ vessel: { left, right }, y }: { vessel: VesselBox; y: number }) {
   return (
     <g className="target">
       <path d={`M${left} ${y - 13} l24 13 l-24 13 Z M${right} ${y - 13} l-24 13 l24 13 Z`} />
       <path className="target-line" d={`M${left + 30} ${y} H${right - 30}`} />
-      {aim && (
-        <text x={right - 36} y={y - 14} textAnchor="end">
-          {aim}
-        </text>
-      )}
     </g>
   );
 }

@@ -8,6 +8,9 @@ export interface Box {
   h: number;
 }
 
+/** Below this width the vessel has no handles and its legend is set smaller. */
+export const NARROW_PX = 700;
+
 export interface VesselBox {
   left: number;
   right: number;
@@ -18,8 +21,8 @@ export interface VesselBox {
 
 /** A vessel as wide as the stage, standing on its burner. */
 export function vesselBox({ w, h }: Box): VesselBox {
-  const wall = w < 600 ? 9 : 13;
-  const handle = w < 600 ? 4 : 44;
+  const wall = w < NARROW_PX ? 9 : 13;
+  const handle = w < NARROW_PX ? 4 : 44;
   return {
     left: handle + wall / 2,
     right: w - handle - wall / 2,

@@ -17,7 +17,7 @@ interface PlanSheetProps extends Pick<AppProps, 'catalogue'> {
 export function PlanSheet({ plan, units, catalogue }: PlanSheetProps) {
   const word = (key: string) => catalogue.text({ key });
   return (
-    <div className="plan-sheet" style={{ '--hue': fruitHue(plan.request.fruit) } as React.CSSProperties}>
+    <div className="plan-sheet hued" style={{ '--hue': fruitHue(plan.request.fruit) } as React.CSSProperties}>
       <h2>
         {plan.fruitName} <span>{word(`screen.plan.product.${plan.request.product}`).toLowerCase()}</span>
       </h2>

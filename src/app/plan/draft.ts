@@ -1,6 +1,7 @@
 // The planning page's memory: what the cook has chosen so far, in SI, and the request it makes.
 
 import type { BatchRequest, BatchRequestInput } from '../../core/request.ts';
+import { KG_PER_LB } from './units.ts';
 import type { JarSize, Keep, Pectin, Product } from '../../core/types.ts';
 
 export type AcidChoice = 'auto' | 'none' | 'bottled-lemon-juice' | 'citric-acid';
@@ -130,10 +131,16 @@ export function fromRequest(request: BatchRequest): Draft {
 /** The September evening of the demo: one heap of damson plums, one of pears, one of crab apples, one kitchen. */
 const kitchen = { elevationM: 340, potDiameterM: 0.28, burnerW: 2500 };
 export const examples: { name: 'damson' | 'pear' | 'crab-apple'; draft: Draft }[] = [
-  { name: 'damson', draft: { ...emptyDraft, ...kitchen, fruit: 'damson', product: 'jam', massKg: 2.4 } },
-  { name: 'pear', draft: { ...emptyDraft, ...kitchen, fruit: 'pear', product: 'butter', massKg: 3.2 } },
+  {
+    name: 'damson',
+    draft: { ...emptyDraft, ...kitchen, fruit: 'damson', product: 'jam', massKg: 5.5 * KG_PER_LB },
+  },
+  {
+    name: 'pear',
+    draft: { ...emptyDraft, ...kitchen, fruit: 'pear', product: 'butter', massKg: 7 * KG_PER_LB },
+  },
   {
     name: 'crab-apple',
-    draft: { ...emptyDraft, ...kitchen, fruit: 'crab-apple', product: 'jelly', massKg: 1.8 },
+    draft: { ...emptyDraft, ...kitchen, fruit: 'crab-apple', product: 'jelly', massKg: 4 * KG_PER_LB },
   },
 ];

@@ -9,7 +9,7 @@ export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Cat
   const speaking = view.caption?.speaking === true;
   return (
     <p
-      className={`caption ${urgency} ${speaking ? 'speaking' : ''}`}
+      className={`caption ${urgency} ${speaking ? 'speaking' : ''} ${text === '' ? 'silent' : ''}`}
       aria-live={urgency === 'danger' ? 'assertive' : 'polite'}
     >
       <svg className="mouth" width="26" height="22" viewBox="0 0 26 22" aria-hidden="true">

@@ -64,10 +64,12 @@ export function Controls({ view, choices, catalogue, talk, onChoose, onMore }: C
 /** One main step and two beside it; a fourth target would push the words off a small screen. */
 const NEAR = 3;
 
-/** The step that carries the work on comes first, then what a jar's safety hangs on. */
+/** The step that carries the work on comes first, then what a jar's safety hangs on; giving up is never near. */
 export function inReach(choices: Choice[]): Choice[] {
   const rank = (choice: Choice) => (choice.main ? 0 : choice.consequence === 'safety' ? 1 : 2);
-  return choices.filter((choice) => choice.consequence !== 'ask').toSorted((a, b) => rank(a) - rank(b));
+  return choices
+    .filter((choice) => choice.consequence !== 'ask' && choice.command !== 'batch.stopped')
+    .toSorted((a, b) => rank(a) - rank(b));
 }
 
 interface TalkButtonProps {

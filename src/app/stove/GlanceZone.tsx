@@ -5,6 +5,7 @@ import type { CannerView } from '../../kitchen/view.ts';
 import { ProcessTape } from '../drawings/ProcessTape.tsx';
 import type { ClockFace } from './clock.ts';
 import type { Glance } from './glance.ts';
+import { lowerFirst } from './lowerFirst.ts';
 import { useBox } from './useBox.ts';
 
 interface GlanceZoneProps {
@@ -21,7 +22,8 @@ export function GlanceZone({ glance, canner, now, catalogue }: GlanceZoneProps) 
       aria-label={catalogue.text({ key: 'screen.region.glance' })}
     >
       <h1 className="which">
-        <span className="which-name">{glance.which}</span> <span className="which-state">{glance.state}</span>
+        <span className="which-name">{glance.which}</span>{' '}
+        <span className="which-state">{lowerFirst(glance.state)}</span>
       </h1>
       <Clock face={glance.face} catalogue={catalogue} />
       {canner && (canner.voids.length > 0 || canner.clock?.kind === 'until') && (
@@ -39,7 +41,7 @@ function Clock({ face, catalogue }: { face: ClockFace | null; catalogue: Catalog
     <p className={`clock ${face.urgent ? 'urgent' : ''} ${face.unit}`} role="timer">
       <span className="numerals">{face.numerals}</span>
       <span className="clock-words">
-        <b>{unit}</b> <span>{catalogue.text(face.label)}</span>
+        <b>{lowerFirst(unit)}</b> <span>{lowerFirst(catalogue.text(face.label))}</span>
       </span>
     </p>
   );

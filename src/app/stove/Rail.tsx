@@ -5,6 +5,7 @@ import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitche
 import type { Actions } from '../actions.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { clockFace } from './clock.ts';
+import { lowerFirst } from './lowerFirst.ts';
 
 interface RailProps {
   view: KitchenView;
@@ -14,7 +15,7 @@ interface RailProps {
 }
 
 export function Rail({ view, current, catalogue, focus }: RailProps) {
-  if (view.batches.length + view.canners.length < 2) return null;
+  if (things(view) < 2) return null;
   return (
     <nav className="rail" aria-label={catalogue.text({ key: 'screen.region.rail' })}>
       {view.batches.map((batch) => (
@@ -47,6 +48,16 @@ export function Rail({ view, current, catalogue, focus }: RailProps) {
   );
 }
 
+/** A canner that holds nothing but the one batch is seen with it already. */
+function things(view: KitchenView): number {
+  const [only, ...others] = view.batches;
+  const alone = only && others.length === 0;
+  const canners = view.canners.filter(
+    (one) => !(alone && one.load.length > 0 && one.load.every((share) => share.batch === only.id)),
+  );
+  return view.batches.length + canners.length;
+}
+
 interface PlateProps {
   thing: BatchView | CannerView;
   name: string;
@@ -71,8 +82,8 @@ function Plate({ thing, name, current, now, catalogue, focus, children }: PlateP
       <span className="plate-name">{name}</span>
       <span className="plate-clock">
         {face
-          ? `${face.numerals} ${catalogue.text({ key: `screen.unit.${face.unit}` })}`
-          : catalogue.text(thing.stateWord)}
+          ? `${face.numerals} ${lowerFirst(catalogue.text({ key: `screen.unit.${face.unit}` }))}`
+          : lowerFirst(catalogue.text(thing.stateWord))}
       </span>
     </button>
   );
@@ -83,7 +94,7 @@ function PotIcon({ batch }: { batch: BatchView }) {
   const top = 28 - level * 20;
   return (
     <svg
-      className="icon"
+      className="icon hued"
       width="40"
       height="34"
       viewBox="0 0 40 34"
@@ -107,7 +118,7 @@ function PotIcon({ batch }: { batch: BatchView }) {
 function CannerIcon({ canner }: { canner: CannerView }) {
   return (
     <svg
-      className="icon"
+      className="icon hued"
       width="40"
       height="34"
       viewBox="0 0 40 34"

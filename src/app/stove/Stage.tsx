@@ -8,7 +8,7 @@ import { fruitHue } from '../drawings/hue.ts';
 import { Plate } from '../drawings/Plate.tsx';
 import { Pot } from '../drawings/Pot.tsx';
 import { JarRow } from '../drawings/Row.tsx';
-import type { Box } from '../drawings/geometry.ts';
+import { NARROW_PX, type Box } from '../drawings/geometry.ts';
 import { sayDepth, sayLength, sayMass } from '../plan/units.ts';
 import type { Units } from '../actions.ts';
 import { potWords } from './potWords.ts';
@@ -17,15 +17,17 @@ import { useBox } from './useBox.ts';
 
 interface StageProps {
   scene: Scene;
+  /** Is there a clock in the glance zone? */
+  clock: boolean;
   catalogue: Catalogue;
   units: Units;
 }
 
-export function Stage({ scene, catalogue, units }: StageProps) {
+export function Stage({ scene, clock, catalogue, units }: StageProps) {
   const [ref, box] = useBox<HTMLDivElement>();
   const hue = scene.kind === 'canner' ? 225 : fruitHue(scene.batch.plan.request.fruit);
   return (
-    <div className="stage" ref={ref} style={{ '--hue': hue } as React.CSSProperties}>
+    <div className="stage hued" ref={ref} style={{ '--hue': hue } as React.CSSProperties}>
       <svg width={box.w} height={box.h} role="img" aria-label={describe(scene, catalogue, units)}>
         <defs>
           <pattern
@@ -38,13 +40,13 @@ export function Stage({ scene, catalogue, units }: StageProps) {
             <path d="M0 0 V12" className="hatch-line" />
           </pattern>
         </defs>
-        <Drawing scene={scene} box={box} catalogue={catalogue} units={units} />
+        <Drawing scene={scene} box={standing(scene, box, clock)} catalogue={catalogue} units={units} />
       </svg>
     </div>
   );
 }
 
-function Drawing({ scene, box, catalogue, units }: StageProps & { box: Box }) {
+function Drawing({ scene, box, catalogue, units }: Omit<StageProps, 'clock'> & { box: Box }) {
   const word = (key: string, params?: Record<string, string | number>) =>
     catalogue.text(params ? { key, params } : { key });
   switch (scene.kind) {
@@ -91,6 +93,15 @@ function Drawing({ scene, box, catalogue, units }: StageProps & { box: Box }) {
         />
       );
   }
+}
+
+/** Name and clock of the glance zone on a phone, in CSS pixels. */
+const PHONE_SLOT_PX = 212;
+
+/** On a phone, what stands on the bench takes the place of the clock when there is none. */
+function standing(scene: Scene, box: Box, clock: boolean): Box {
+  const onBench = scene.kind === 'bench' || scene.kind === 'plate';
+  return onBench && !clock && box.w < NARROW_PX ? { w: box.w, h: Math.min(box.h, PHONE_SLOT_PX) } : box;
 }
 
 /** What the drawing shows, for those who hear the page. */

@@ -29,18 +29,19 @@ export function StoveScreen({
   onMore,
 }: StoveScreenProps) {
   const canner = subject.canner;
+  const seen = glance(view, subject, catalogue);
   const current = subject.kind === 'canner' ? subject.canner.id : subject.batch.id;
   return (
     <main className="stove" data-hand={settings.hand}>
       <EarStrip ear={ear} view={view} catalogue={catalogue} />
       <div className="vessel">
-        <Stage scene={sceneOf(subject)} catalogue={catalogue} units={settings.units} />
-        <GlanceZone
-          glance={glance(view, subject, catalogue)}
-          canner={canner}
-          now={view.now}
+        <Stage
+          scene={sceneOf(subject)}
+          clock={seen.face !== null}
           catalogue={catalogue}
+          units={settings.units}
         />
+        <GlanceZone glance={seen} canner={canner} now={view.now} catalogue={catalogue} />
       </div>
       <div className="hand">
         <Notices

@@ -5,6 +5,7 @@ import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitche
 import type { Message } from '../../../machines/kitchen/effects.ts';
 import { screenWords } from '../../words/en.screens.ts';
 import { clockFace, type ClockFace } from './clock.ts';
+import { SPACE_EM, widthEm } from './widths.ts';
 
 export type Subject =
   { kind: 'batch'; batch: BatchView; canner: CannerView | null } | { kind: 'canner'; canner: CannerView };
@@ -58,12 +59,18 @@ function actWords(view: KitchenView, subject: Subject, catalogue: Catalogue): st
     ...(view.question ? [bigKey('ask', 'any')] : []),
     ...(doer.warning ? [bigKey('warn', doer.warning.key)] : []),
     bigKey('act', doer.doing.key),
-    bigKey('act', `${kind}.${doer.state}`),
+    stateKey(kind, doer.state),
     doer.doing,
     doer.stateWord,
   ].filter((message): message is Message => message !== null);
   const texts = candidates.map((message) => catalogue.text(message));
   return texts.find(fitsGlance) ?? texts.at(-1) ?? '';
+}
+
+/** The innermost state that has a word; an outer one must not speak for it once it has. */
+function stateKey(kind: 'batch' | 'canner', state: string): Message | null {
+  const names = state.split('.').toReversed();
+  return names.map((name) => bigKey('act', `${kind}.${name}`)).find((message) => message !== null) ?? null;
 }
 
 function bigKey(kind: 'ask' | 'act' | 'warn', key: string): Message | null {
@@ -74,6 +81,8 @@ function bigKey(kind: 'ask' | 'act' | 'warn', key: string): Message | null {
 /** The narrowest place is a phone held upright: two lines of this many em. */
 const LINE_EM = 2.62;
 const LINES = 2;
+/** On a phone on its side there is one line, and this is its length. */
+const ONE_LINE_EM = 4.3;
 
 export function fitsGlance(text: string): boolean {
   const lines = [0];
@@ -85,22 +94,8 @@ export function fitsGlance(text: string): boolean {
     if (joined <= LINE_EM) lines[last] = joined;
     else lines.push(width);
   }
-  return lines.length <= LINES;
-}
-
-const SPACE_EM = 0.13;
-
-/** Advance widths of the big type at its weight, in em, measured from the font and rounded up by class. */
-function widthEm(word: string): number {
-  let sum = 0;
-  for (const letter of word) sum += letterEm(letter);
-  return sum;
-}
-
-function letterEm(letter: string): number {
-  if (/[mwMW]/.test(letter)) return 0.58;
-  if (/[iljIJ.,:;'’!]/.test(letter)) return 0.21;
-  if (/[frt]/.test(letter)) return 0.29;
-  if (/[A-Z]/.test(letter)) return 0.44;
-  return 0.38;
+  return (
+    lines.length <= LINES &&
+    lines.reduce((sum, width) => sum + width, SPACE_EM * (lines.length - 1)) <= ONE_LINE_EM
+  );
 }

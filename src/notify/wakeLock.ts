@@ -19,9 +19,11 @@ export function createWakeLockKeeper(host: WakeLockHost, onRefused: (says: strin
   let wanted = false;
   let lock: WakeLockSentinel | null = null;
   let asking = false;
+  /** Refused once, it is not asked again before the page comes back: it would be refused at every beat. */
+  let refused = false;
 
   async function hold(): Promise<void> {
-    if (!wanted || lock !== null || asking || !host.isVisible() || host.request === null) return;
+    if (!wanted || lock !== null || asking || refused || !host.isVisible() || host.request === null) return;
     asking = true;
     try {
       const got = await host.request();
@@ -30,6 +32,7 @@ export function createWakeLockKeeper(host: WakeLockHost, onRefused: (says: strin
       if (wanted) lock = got;
       else void got.release();
     } catch (error) {
+      refused = true;
       onRefused(
         `The screen may go dark by itself: ${error instanceof Error ? error.message : String(error)}`,
       );
@@ -38,7 +41,10 @@ export function createWakeLockKeeper(host: WakeLockHost, onRefused: (says: strin
     }
   }
 
-  host.onVisibilityChange(() => void hold());
+  host.onVisibilityChange(() => {
+    refused = false;
+    void hold();
+  });
   return {
     keepAwake(on) {
       if (on && !wanted && host.request === null)

@@ -81,6 +81,8 @@ describe('the screen', () => {
     const refusing = tablet({ refuses: true });
     refusing.keeper.keepAwake(true);
     await settle();
+    refusing.keeper.keepAwake(true);
+    await settle();
     expect(refusing.refusals).toEqual(['The screen may go dark by itself: battery low']);
     const without = tablet({ has: false });
     without.keeper.keepAwake(true);

@@ -3,7 +3,7 @@
 import { wordMachine, type WordMachine } from './automaton.ts';
 import type { Dictionary } from './pronunciations.ts';
 import type { Reading, Recogniser } from './recogniser.ts';
-import { openDecoders, type ClassicFiles, type Decoder } from './classicDecoder.ts';
+import { openDecoders, type ClassicFiles, type Decoder, type Segment } from './classicDecoder.ts';
 
 const PHONES =
   'AA AE AH AO AW AY B CH D DH EH ER EY F G HH IH IY JH K L M N NG OW OY P R S SH T TH UH UW V W Y Z ZH'.split(
@@ -56,9 +56,7 @@ export class Classic implements Recogniser {
   read(clip: Float32Array): Reading {
     const sentence = this.#sentences.decode(clip);
     const sounds = this.#sounds.decode(clip);
-    const fit =
-      sentence.words === null ? -Infinity : (sentence.score - sounds.score) / Math.max(1, sounds.frames);
-    return { words: sentence.words, fit, frames: sounds.frames, wordFrames: sentence.wordFrames };
+    return { words: sentence.words, ...compare(sentence.segments, sounds.segments) };
   }
 
   /** False if nobody can say how the word sounds. */
@@ -68,4 +66,31 @@ export class Classic implements Recogniser {
     ways.forEach((way, index) => this.#sentences.addWord(index === 0 ? word : `${word}(${index + 1})`, way));
     return ways.length > 0;
   }
+}
+
+const isWord = ({ word }: Segment) => !word.startsWith('<');
+const lengthOf = ({ from, to }: Segment) => to - from + 1;
+
+/** A word's edges are not sure to a few frames, which would weigh too much on a short one. */
+const EDGE_FRAMES = 6;
+
+/** How the words compare with freely chosen sounds over the same frames: as a whole, and for the weakest word. */
+export function compare(words: readonly Segment[], sounds: readonly Segment[]): Omit<Reading, 'words'> {
+  const frames = sounds.reduce((sum, segment) => sum + lengthOf(segment), 0);
+  if (words.length === 0 || frames === 0)
+    return { fit: -Infinity, weakest: -Infinity, frames, wordFrames: 0 };
+  const free = new Float64Array(frames + 1);
+  for (const segment of sounds)
+    for (let frame = segment.from; frame <= segment.to; frame++)
+      free[frame + 1] = segment.score / lengthOf(segment);
+  for (let frame = 1; frame <= frames; frame++) free[frame]! += free[frame - 1]!;
+  const gain = ({ from, to, score }: Segment) =>
+    score - (free[Math.min(frames, to + 1)]! - free[Math.min(frames, from)]!);
+  const spoken = words.filter(isWord);
+  return {
+    fit: words.reduce((sum, segment) => sum + gain(segment), 0) / frames,
+    weakest: Math.min(...spoken.map((segment) => gain(segment) / (lengthOf(segment) + EDGE_FRAMES))),
+    frames,
+    wordFrames: spoken.reduce((sum, segment) => sum + lengthOf(segment), 0),
+  };
 }

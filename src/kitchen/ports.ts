@@ -20,7 +20,10 @@ export interface LogEntry {
   source: EntrySource;
 }
 
-export type StoreTrouble = { kind: 'full' | 'refused' | 'corrupt' | 'evicted' | 'older-version' | 'readonly'; says: string };
+export type StoreTrouble = {
+  kind: 'full' | 'refused' | 'corrupt' | 'evicted' | 'older-version' | 'readonly';
+  says: string;
+};
 
 /** The durable log. `append` resolves only when the entry is on disk in at least one store. */
 export interface LogStore {

@@ -92,7 +92,7 @@ export interface KitchenView {
   batches: BatchView[];
   canners: CannerView[];
   /** The question that waits for an answer, if any. */
-  question: { message: Message; urgency: Urgency } | null;
+  question: { message: Message; urgency: Urgency; about?: BatchId | CannerId | null } | null;
   /** What is being said right now, or was said last. */
   caption: { text: string; speaking: boolean; urgency: Urgency } | null;
   /** What the ear made of the last thing it heard. */

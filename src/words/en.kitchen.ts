@@ -11,7 +11,7 @@ export const kitchenWords = {
   'kitchen.howLong.noClock': 'No clock is running. Take your time.',
   'kitchen.status':
     '{canner, select, true {The canner: {state}.} other {The {name}: {state}.}}{timed, select, true { {aboutMinutes} more.} other {}}',
-  'kitchen.whatNext': '{doing}.',
+  'kitchen.whatNext': '{doing}',
   'kitchen.noReason': 'I have no more to say about that.',
   'kitchen.takenBack': 'Taken back. {doing}.',
   'kitchen.nothingToTakeBack': 'There is nothing to take back.',

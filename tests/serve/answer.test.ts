@@ -111,7 +111,7 @@ describe('what the page may do', () => {
       const { headers } = await server.get(path);
       const policy = String(headers['content-security-policy']).split('; ');
       expect(policy).toContain("default-src 'self'");
-      expect(policy).toContain("connect-src 'self'");
+      expect(policy).toContain("connect-src 'self' blob:");
       expect(policy).toContain("script-src 'self' 'wasm-unsafe-eval'");
       expect(policy).toContain("worker-src 'self' blob:");
       expect(policy).toContain("frame-ancestors 'none'");

@@ -1,0 +1,180 @@
+// The talk between cook and kitchen: what is heard becomes acts and answers, what is said opens questions.
+
+import type { BatchCommand, CannerCommand, Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
+import type { Act, Query } from '../../machines/dialogue/events.ts';
+import type { Message } from '../../machines/kitchen/effects.ts';
+import type { KitchenEvent } from '../../machines/kitchen/events.ts';
+import type { Announcer, Caption } from './announcing.ts';
+import { helpWith, howLong, status, whatNext } from './answers.ts';
+import { eventOf } from './choices.ts';
+import type { Actors } from './kitchenView.ts';
+import { unnamed } from './naming.ts';
+import type { Catalogue, EntrySource, Hearing } from './ports.ts';
+import type { Situation } from '../../machines/dialogue/events.ts';
+import { Talk } from './talk.ts';
+import type { BatchView, CannerView, KitchenView } from './view.ts';
+
+export interface ConversationPorts {
+  announcer: Announcer;
+  catalogue: () => Catalogue;
+  /** Kitchen time and wall time, ms. */
+  now: () => number;
+  wall: () => number;
+  actors: () => Actors;
+  focus: () => string | null;
+  tell(event: KitchenEvent, source: EntrySource): void;
+  takeBack(source: EntrySource): Promise<boolean>;
+  lookAt(about: string): void;
+}
+
+export class Conversation {
+  readonly #ports: ConversationPorts;
+  readonly #talk: Talk;
+  #lastHeard: KitchenView['lastHeard'] = null;
+  #caption: KitchenView['caption'] = null;
+
+  constructor(ports: ConversationPorts) {
+    this.#ports = ports;
+    this.#talk = new Talk({
+      act: (act) => this.#act(act),
+      query: (query) => this.#answer(query),
+      effect: (effect) => ports.announcer.effect(effect),
+    });
+  }
+
+  get lastHeard(): KitchenView['lastHeard'] {
+    return this.#lastHeard;
+  }
+
+  get caption(): KitchenView['caption'] {
+    return this.#caption;
+  }
+
+  // --- In ---
+
+  hear(hearing: Hearing): void {
+    const at = this.#ports.wall();
+    const before = this.#talk.state;
+    this.#talk.take({
+      type: 'heard',
+      at,
+      hearing: hearing.kind === 'nothing' ? { kind: 'nothing' } : hearing,
+    });
+    const askedBack = this.#talk.state !== before && this.#talk.state !== 'listening';
+    this.#lastHeard =
+      hearing.kind === 'nothing'
+        ? { words: '', verdict: 'nothing', at }
+        : { words: hearing.words, verdict: askedBack ? 'asked-back' : 'done', at };
+  }
+
+  /** A button or a key of the assistant itself. */
+  async press(command: TalkCommand, source: EntrySource): Promise<void> {
+    this.touched();
+    if (command === 'go.back') return this.#takeBack(source);
+    if (command === 'yes' || command === 'no') return this.#answerOpenQuestion(command);
+    this.#answer({ type: 'query', command, about: null, slots: {} });
+  }
+
+  touched(): void {
+    this.#talk.take({ type: 'touched', at: this.#ports.wall() });
+  }
+
+  beat(): void {
+    this.#talk.take({ type: 'tick', at: this.#ports.wall() });
+  }
+
+  /** What can be accepted now, and what it would mean. */
+  open(situation: Situation): void {
+    this.#talk.take({ type: 'open', at: this.#ports.wall(), situation });
+  }
+
+  /** The mouth begins or ends a sentence: a question can be answered from its beginning on. */
+  saying(caption: Caption): void {
+    this.#caption = caption;
+    const at = this.#ports.wall();
+    if (!caption.speaking) return this.#talk.take({ type: 'spoke', at });
+    for (const line of this.#ports.announcer.last())
+      this.#talk.take({ type: 'saying', at, ...unnamed(line.say) });
+  }
+
+  // --- Out ---
+
+  #act({ command, about, slots }: Act): void {
+    if (command === 'go.back') return void this.#takeBack('voice');
+    const event = about && eventOf(command as BatchCommand | CannerCommand, about, slots, this.#ports.now());
+    if (event) this.#ports.tell(event, 'voice');
+  }
+
+  async #takeBack(source: EntrySource): Promise<void> {
+    if (!(await this.#ports.takeBack(source))) this.#say({ key: 'kitchen.nothingToTakeBack' });
+  }
+
+  /** Yes and no on the screen answer what the mouth has asked. */
+  #answerOpenQuestion(command: 'yes' | 'no'): void {
+    const question = this.#ports.announcer.question();
+    if (!question) return;
+    const at = this.#ports.wall();
+    // As if it had been asked a second ago: a tap is never meant for something else.
+    this.#talk.take({ type: 'saying', at: at - 1000, ...unnamed(question.say) });
+    const understood = { command, slots: {} } as const;
+    this.#talk.take({
+      type: 'heard',
+      at,
+      hearing: { kind: 'heard', words: command, understood, confidence: 1 },
+    });
+  }
+
+  #answer({ command, about, slots }: Query): void {
+    const { announcer, catalogue, now, wall } = this.#ports;
+    const actors = this.#ports.actors();
+    const actor = this.#actor(about ?? this.#ports.focus());
+    const word = (message: Message) => catalogue().text(message);
+    switch (command) {
+      case 'repeat':
+        return announcer.repeat();
+      case 'hush':
+        announcer.hush();
+        return this.#talk.take({ type: 'hushed', at: wall() });
+      case 'how.long':
+        return this.#say(howLong(actor, actors, now()));
+      case 'status':
+        return status(actors, word, now()).forEach((line, i) => this.#say(line, `status-${i}`));
+      case 'what.next':
+        return this.#say(whatNext(actor, word));
+      case 'why':
+        return this.#say(
+          announcer.last().findLast((line) => line.say.why)?.say.why ?? { key: 'kitchen.noReason' },
+        );
+      case 'switch.batch':
+        return this.#lookAt(about, slots);
+      case 'help':
+        return this.#say(helpWith(actor));
+      default:
+        return;
+    }
+  }
+
+  #lookAt(about: string | null, { fruit }: Slots): void {
+    const actor = this.#actor(about);
+    if (!actor) return this.#say({ key: 'kitchen.nothingOn' });
+    this.#ports.lookAt(actor.id);
+    const doing = this.#ports.catalogue().text(actor.doing);
+    const key = 'plan' in actor ? 'kitchen.nowWith' : 'kitchen.nowWithCanner';
+    this.#say({ key, params: { name: fruit ?? '', doing } });
+  }
+
+  #actor(id: string | null): BatchView | CannerView | null {
+    const { batches, canners } = this.#ports.actors();
+    return [...batches, ...canners].find((actor) => actor.id === id) ?? null;
+  }
+
+  #say(message: Message, slot = 'answer'): void {
+    this.#ports.announcer.effect({
+      type: 'say',
+      message,
+      urgency: 'clock',
+      about: null,
+      slot: `kitchen/${slot}`,
+    });
+  }
+}

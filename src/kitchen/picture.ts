@@ -1,0 +1,47 @@
+// The kitchen at this moment, worked out once from the log and asked for many times.
+
+import { emptyKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import type { SayIt } from './choices.ts';
+import { actorsOf, focusOf, isOver, type Actors } from './kitchenView.ts';
+
+/** A cook who asked to see another batch sees it for this long, wall time. */
+const ASKED_FOCUS_MS = 90_000;
+
+export class Picture {
+  readonly #now: () => number;
+  readonly #wall: () => number;
+  readonly #sayIt: SayIt;
+  #kitchen: Kitchen = emptyKitchen;
+  #seen: { kitchen: Kitchen; now: number; actors: Actors } | null = null;
+  #asked: { about: string; until: number } | null = null;
+
+  constructor(ports: { now: () => number; wall: () => number; sayIt: SayIt }) {
+    this.#now = ports.now;
+    this.#wall = ports.wall;
+    this.#sayIt = ports.sayIt;
+  }
+
+  of(kitchen: Kitchen): void {
+    this.#kitchen = kitchen;
+  }
+
+  get actors(): Actors {
+    const [kitchen, now] = [this.#kitchen, this.#now()];
+    if (this.#seen?.kitchen !== kitchen || this.#seen.now !== now)
+      this.#seen = { kitchen, now, actors: actorsOf(kitchen, now, this.#sayIt) };
+    return this.#seen.actors;
+  }
+
+  lookAt(about: string): void {
+    this.#asked = { about, until: this.#wall() + ASKED_FOCUS_MS };
+  }
+
+  get focus(): string | null {
+    const asked = this.#asked && this.#wall() < this.#asked.until ? this.#asked.about : null;
+    return focusOf(this.actors, asked, this.#now());
+  }
+
+  get allOver(): boolean {
+    return this.actors.batches.every(isOver);
+  }
+}

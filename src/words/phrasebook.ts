@@ -1,6 +1,6 @@
 // Which sentences can be said now: the phrase book of a language, opened at the commands that are open.
 
-import { consequenceOf, type CommandId, type Slots } from '../../machines/dialogue/commands.ts';
+import { consequenceOf, type CommandId } from '../../machines/dialogue/commands.ts';
 import { twinsOf } from '../../machines/dialogue/twins.ts';
 import type { OpenPhrase } from '../kitchen/ports.ts';
 import { expand, hasGap, type Filling, type Pattern } from './pattern.ts';
@@ -47,6 +47,9 @@ const defaultBounds: NumberBounds = {
   units: 'us',
 };
 
+/** Commands kept expanded; an evening of three batches needs about two hundred. */
+const MOST_EXPANDED = 500;
+
 export interface PhraseBook {
   /** Every sentence of the book. Where commands share a sentence the one that costs most keeps it. */
   allPhrases(fruits: readonly string[], bounds?: Partial<NumberBounds>): OpenPhrase[];
@@ -59,12 +62,17 @@ export interface PhraseBook {
 }
 
 export function createPhraseBook(language: PhraseLanguage): PhraseBook {
-  function phrasesOf(open: OpenCommand, fruits: readonly string[], bounds: NumberBounds): OpenPhrase[] {
-    const named = open.fruits ?? fruits;
-    return language.patterns[open.command]
-      .filter((pattern) => open.fruitNeeded !== true || hasGap(pattern, 'f'))
-      .flatMap((pattern) => expand(pattern, (name, noun) => language.gaps(name, noun, named, bounds)))
-      .map(({ words, slots }: { words: string; slots: Slots }) => ({ command: open.command, slots, words }));
+  // Opened anew at every step of the work, and mostly at the same commands: expanding them once is enough.
+  const expanded = new Map<string, readonly OpenPhrase[]>();
+
+  function phrasesOf(open: OpenCommand, fruits: readonly string[], bounds: NumberBounds) {
+    const key = JSON.stringify([open, fruits, bounds]);
+    const known = expanded.get(key);
+    if (known) return known;
+    if (expanded.size >= MOST_EXPANDED) expanded.clear();
+    const phrases = expandAll(language, open, fruits, bounds);
+    expanded.set(key, phrases);
+    return phrases;
   }
 
   const openPhrases: PhraseBook['openPhrases'] = (open, fruits, bounds = {}) => {
@@ -85,6 +93,19 @@ export function createPhraseBook(language: PhraseLanguage): PhraseBook {
         bounds,
       ),
   };
+}
+
+function expandAll(
+  language: PhraseLanguage,
+  open: OpenCommand,
+  fruits: readonly string[],
+  bounds: NumberBounds,
+): OpenPhrase[] {
+  const named = open.fruits ?? fruits;
+  return language.patterns[open.command]
+    .filter((pattern) => open.fruitNeeded !== true || hasGap(pattern, 'f'))
+    .flatMap((pattern) => expand(pattern, (name, noun) => language.gaps(name, noun, named, bounds)))
+    .map(({ words, slots }) => ({ command: open.command, slots, words }));
 }
 
 function shared(kept: OpenPhrase | undefined, phrase: OpenPhrase): OpenPhrase {

@@ -1,5 +1,6 @@
 // The public face of the batch calculator.
 
+export { fruits, type FruitChoice } from './fruit-list.ts';
 export { planBatch } from './plan.ts';
 export { processMinutes, type ProcessQuery } from './process.ts';
 export * from './reduction/index.ts';

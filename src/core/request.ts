@@ -24,8 +24,12 @@ const fruit = z
   .transform((name) => findFruit(name)?.id ?? name);
 
 const fruitMassKg = amount('Say how much fruit there is, in kilograms.')
-  .positive('The fruit must weigh more than nothing: weigh it and enter the weight.')
-  .min(0.02, 'That is less than a handful of fruit: enter at least 20 g (about 1 oz).')
+  .min(0.02, {
+    error: (issue) =>
+      Number(issue.input) > 0
+        ? 'That is less than a handful of fruit: enter at least 20 g (about 1 oz).'
+        : 'The fruit must weigh more than nothing: weigh it and enter the weight.',
+  })
   .max(MOST_FRUIT_KG, {
     error: (issue) =>
       `${Math.round(Number(issue.input))} kg (${Math.round(Number(issue.input) * 2.20462)} lb) is more fruit than a home kitchen can cook: enter at most ${MOST_FRUIT_KG} kg (220 lb).`,
@@ -36,10 +40,7 @@ const juiceMassKg = amount('Say how much juice there is, in kilograms.')
   .max(MOST_FRUIT_KG, `That is more juice than a home kitchen can cook: enter at most ${MOST_FRUIT_KG} kg.`);
 
 const elevationM = amount('Say how high above the sea your kitchen is, in metres.')
-  .max(
-    HIGHEST_M,
-    `That is higher than Everest (${HIGHEST_M} m, 29,032 ft): check the altitude of your kitchen.`,
-  )
+  .max(HIGHEST_M, `That is higher than Everest (8,849 m, 29,032 ft): check the altitude of your kitchen.`)
   .min(LOWEST_M, 'That is below the lowest shore on Earth: check the altitude of your kitchen.');
 
 const share = (what: string, low: number, high: number) =>
@@ -169,47 +170,53 @@ export const stoveLearnedSchema = z.object({
 });
 export type StoveLearned = z.output<typeof stoveLearnedSchema>;
 
-const fields = z.object({
-  fruit,
-  product: z.enum(['butter', 'jam', 'jelly', 'marmalade'], {
-    error: 'Choose what to make: butter, jam, jelly or marmalade.',
-  }),
-  /** As bought, before trimming. */
-  fruitMassKg,
-  sugarMassKg: amount('Say how much sugar, in kilograms.')
-    .nonnegative('The sugar cannot weigh less than nothing.')
-    .max(300, 'That is more sugar than a home kitchen can cook: check the weight.')
-    .optional(),
-  acid: acid.optional(),
-  jar: jarSize,
-  elevationM,
-  keep: z.enum(['shelf', 'fridge', 'freezer'], {
-    error: 'Choose where to keep it: shelf, fridge or freezer.',
-  }),
-  pot: pot.optional(),
-  burner: burner.optional(),
-  pectin: z
-    .enum(['none', 'powdered', 'liquid'], { error: 'Pectin is none, powdered or liquid.' })
-    .default('none'),
-  juiceMassKg: juiceMassKg.optional(),
-  targetSolubleSolidsPct: share('The solids to end at', 5, 80).optional(),
-  liquid: liquid.optional(),
-  measured: measured.optional(),
-  /** Other jars that stand ready besides the chosen size. */
-  alsoJars: z.array(jarSize).max(4).optional(),
-  /** How many jars of the chosen size the canner's rack holds. */
-  jarsPerLoad: z
-    .number({ error: 'Say how many jars the canner holds.' })
-    .int('The canner holds a whole number of jars.')
-    .min(1, 'The canner must hold at least one jar.')
-    .max(60, 'The canner holds at most 60 jars.')
-    .optional(),
-  prices: prices.optional(),
-  learned: stoveLearnedSchema.optional(),
-});
+const NOT_A_REQUEST =
+  'A request is one object: fruit, product, fruitMassKg, jar, elevationM, keep, and what else you know.';
 
-/** A request as plain JSON, checked, with its fruit named by id and its defaults filled in. */
-export const batchRequestSchema = fields.superRefine((request, context) => {
+const fields = z.object(
+  {
+    fruit,
+    product: z.enum(['butter', 'jam', 'jelly', 'marmalade'], {
+      error: 'Choose what to make: butter, jam, jelly or marmalade.',
+    }),
+    /** As bought, before trimming. */
+    fruitMassKg,
+    sugarMassKg: amount('Say how much sugar, in kilograms.')
+      .nonnegative('The sugar cannot weigh less than nothing.')
+      .max(300, 'That is more sugar than a home kitchen can cook: check the weight.')
+      .optional(),
+    acid: acid.optional(),
+    jar: jarSize,
+    elevationM,
+    keep: z.enum(['shelf', 'fridge', 'freezer'], {
+      error: 'Choose where to keep it: shelf, fridge or freezer.',
+    }),
+    pot: pot.optional(),
+    burner: burner.optional(),
+    pectin: z
+      .enum(['none', 'powdered', 'liquid'], { error: 'Pectin is none, powdered or liquid.' })
+      .default('none'),
+    juiceMassKg: juiceMassKg.optional(),
+    targetSolubleSolidsPct: share('The solids to end at', 5, 80).optional(),
+    liquid: liquid.optional(),
+    measured: measured.optional(),
+    /** Other jars that stand ready besides the chosen size. */
+    alsoJars: z.array(jarSize).max(4).optional(),
+    /** How many jars of the chosen size the canner's rack holds. */
+    jarsPerLoad: z
+      .number({ error: 'Say how many jars the canner holds.' })
+      .int('The canner holds a whole number of jars.')
+      .min(1, 'The canner must hold at least one jar.')
+      .max(60, 'The canner holds at most 60 jars.')
+      .optional(),
+    prices: prices.optional(),
+    learned: stoveLearnedSchema.optional(),
+  },
+  { error: NOT_A_REQUEST },
+);
+
+/** What no field can tell alone is asked only once every field is sound. */
+const soundTogether = z.custom<z.output<typeof fields>>().superRefine((request, context) => {
   const refuse = (path: string, says: string | null): void => {
     if (says !== null) context.addIssue({ code: 'custom', path: [path], message: says });
   };
@@ -217,6 +224,9 @@ export const batchRequestSchema = fields.superRefine((request, context) => {
   refuse('targetSolubleSolidsPct', refuseTarget(request));
   refuse('pectin', refusePectin(request));
 });
+
+/** A request as plain JSON, checked, with its fruit named by id and its defaults filled in. */
+export const batchRequestSchema = fields.pipe(soundTogether);
 
 function refusePectin({ product, pectin }: { product: string; pectin: string }): string | null {
   return product === 'butter' && pectin !== 'none'

@@ -6,8 +6,8 @@ import { computed, memory, read, repeated } from '../source.ts';
 export const citrusFruits: readonly Fruit[] = [
   {
     id: 'orange',
-    name: 'orange, peeled',
-    aliases: ['oranges', 'peeled orange'],
+    name: 'orange',
+    aliases: ['oranges', 'peeled orange', 'peeled oranges'],
     waterPct: read(86.75, 'USDA SR28 no. 09200, ORANGES,RAW,ALL COMM VAR'),
     solubleSolidsPct: read(12.5, '21 CFR 150.140(b)(1), factor 8.0'),
     solubleSolidsRangePct: memory(

@@ -47,6 +47,12 @@ const SHORT_FORMS: readonly [RegExp, string][] = [
   [/\bOK\b/g, 'okay'],
 ];
 
+/** British spellings that an American voice misreads: "litre" as "littre", "sterilise" as "sterileeze". */
+const RESPELT: readonly [RegExp, string][] = [
+  [/(lit|met)re(s?)\b/gi, '$1er$2'],
+  [/\b(pre)?(steril)is(e|es|ed|ing)\b/gi, '$1$2iz$3'],
+];
+
 const SIGNS: readonly [RegExp, string][] = [
   [/[~≈]\s*/g, 'about '],
   [/\s*±\s*/g, ' plus or minus '],
@@ -92,7 +98,7 @@ export function sayable(written: string): string {
   for (const [form, words] of SHORT_FORMS) text = text.replace(form, words);
   text = text.replace(CLOCK_TIME, (_, h: string, m: string, half?: string) => clockTime(Number(h), m, half));
   text = text.replace(QUANTITY, sayQuantity);
-  for (const [sign, words] of SIGNS) text = text.replace(sign, words);
+  for (const [form, words] of [...SIGNS, ...RESPELT]) text = text.replace(form, words);
   return tidy(text);
 }
 

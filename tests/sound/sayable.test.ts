@@ -59,6 +59,8 @@ describe('signs and short forms are said', () => {
     ['back at 8:05 pm', 'back at eight oh five p m'],
     ['back at 9:00', "back at nine o'clock"],
     ['back at 12:30', 'back at twelve thirty'],
+    ['two litres, ten centimetres', 'two liters, ten centimeters'],
+    ['Sterilise the jars; sterilised jars', 'Sterilize the jars; sterilized jars'],
   ])('%s', (written, said) => {
     expect(sayable(written)).toBe(said);
   });

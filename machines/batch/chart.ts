@@ -25,7 +25,6 @@ export const batchMachine = setup({
     mustStrain: ({ context }) => rules.mustStrain(context),
     mayStrain: ({ context }) => rules.mayStrain(context),
     mustBlend: ({ context }) => rules.mustBlend(context),
-    strainingMayBeSkipped: ({ context }) => context.plan.steps.strain === 'optional',
     plateHasCooledIt: ({ context, event }) => rules.plateHasCooledIt(context, event.at),
     plateNotYetCold: ({ context, event }) => rules.plateWantsMs(context, event.at) > 0,
     jarsNotYetReady: ({ context }) => context.jarsReadyAt === null,

@@ -35,92 +35,106 @@ export interface KitchenStep {
   changed: boolean;
 }
 
+/** The charts in force; the search puts charts with a guard removed in their place, to see it fail. */
+export interface Charts {
+  batch: typeof batchMachine;
+  canner: typeof cannerMachine;
+}
+
+export type Step = (kitchen: Kitchen, event: KitchenEvent) => KitchenStep;
+
 export const MAIN_CANNER: CannerId = 'canner-1';
 
 export const emptyKitchen: Kitchen = { batches: {}, canners: {} };
 
 /** The kitchen after one event. */
-export function stepKitchen(kitchen: Kitchen, event: KitchenEvent): KitchenStep {
-  switch (event.type) {
-    case 'batch.planned':
-      return settled(openBatch(kitchen, event));
-    case 'canner.set':
-      return settled(openCanner(kitchen, event));
-    case 'log.corrected':
-      return { kitchen, effects: [], changed: true }; // corrections are applied where the log is folded
-    case 'tick':
-    case 'kitchen.returned':
-      return settled(toEverybody(kitchen, event));
-    default:
-      return settled(
-        'canner' in event ? toCanner(kitchen, event.canner, event) : toBatch(kitchen, event.batch, event),
-      );
-  }
-}
+export const stepKitchen: Step = kitchenWith({ batch: batchMachine, canner: cannerMachine });
 
 type Opening<Type> = Extract<KitchenEvent, { type: Type }>;
 
-function openBatch(kitchen: Kitchen, event: Opening<'batch.planned'>): KitchenStep {
-  if (kitchen.batches[event.batch]) return unchanged(kitchen);
-  const { batch: id, name, plan, at } = event;
-  const [snapshot, actions] = initialTransition(batchMachine, { id, name, plan, canner: MAIN_CANNER, at });
-  return {
-    kitchen: { ...kitchen, batches: { ...kitchen.batches, [id]: snapshot } },
-    effects: emittedBy(actions),
-    changed: true,
-  };
-}
+/** A kitchen run by these charts. */
+export function kitchenWith(charts: Charts): Step {
+  function step(kitchen: Kitchen, event: KitchenEvent): KitchenStep {
+    switch (event.type) {
+      case 'batch.planned':
+        return openBatch(kitchen, event);
+      case 'canner.set':
+        return openCanner(kitchen, event);
+      case 'log.corrected':
+        return { kitchen, effects: [], changed: true }; // corrections are applied where the log is folded
+      case 'tick':
+      case 'kitchen.returned':
+        return toEverybody(kitchen, event);
+      default:
+        return 'canner' in event
+          ? toCanner(kitchen, event.canner, event)
+          : toBatch(kitchen, event.batch, event);
+    }
+  }
 
-function openCanner(kitchen: Kitchen, event: Opening<'canner.set'>): KitchenStep {
-  if (kitchen.canners[event.canner]) return unchanged(kitchen);
-  const { canner: id, jarsPerLoad, preheatMinutes, at } = event;
-  const [snapshot, actions] = initialTransition(cannerMachine, { id, jarsPerLoad, preheatMinutes, at });
-  return {
-    kitchen: { ...kitchen, canners: { ...kitchen.canners, [id]: snapshot } },
-    effects: emittedBy(actions),
-    changed: true,
-  };
-}
+  function openBatch(kitchen: Kitchen, event: Opening<'batch.planned'>): KitchenStep {
+    if (kitchen.batches[event.batch]) return unchanged(kitchen);
+    const { batch: id, name, plan, at } = event;
+    const [snapshot, actions] = initialTransition(charts.batch, { id, name, plan, canner: MAIN_CANNER, at });
+    return {
+      kitchen: { ...kitchen, batches: { ...kitchen.batches, [id]: snapshot } },
+      effects: emittedBy(actions),
+      changed: true,
+    };
+  }
 
-function toBatch(kitchen: Kitchen, id: BatchId, event: BatchEvent): KitchenStep {
-  const before = kitchen.batches[id];
-  if (!before) return unchanged(kitchen);
-  const { snapshot, effects, changed } = stepMachine(batchMachine, before, event);
-  if (!changed) return { kitchen, effects, changed };
-  return { kitchen: { ...kitchen, batches: { ...kitchen.batches, [id]: snapshot } }, effects, changed };
-}
+  function openCanner(kitchen: Kitchen, event: Opening<'canner.set'>): KitchenStep {
+    if (kitchen.canners[event.canner]) return unchanged(kitchen);
+    const { canner: id, jarsPerLoad, preheatMinutes, at } = event;
+    const [snapshot, actions] = initialTransition(charts.canner, { id, jarsPerLoad, preheatMinutes, at });
+    return {
+      kitchen: { ...kitchen, canners: { ...kitchen.canners, [id]: snapshot } },
+      effects: emittedBy(actions),
+      changed: true,
+    };
+  }
 
-function toCanner(kitchen: Kitchen, id: CannerId, event: CannerEvent): KitchenStep {
-  const before = kitchen.canners[id];
-  if (!before) return unchanged(kitchen);
-  const { snapshot, effects, changed } = stepMachine(cannerMachine, before, event);
-  if (!changed) return { kitchen, effects, changed };
-  return { kitchen: { ...kitchen, canners: { ...kitchen.canners, [id]: snapshot } }, effects, changed };
-}
+  function toBatch(kitchen: Kitchen, id: BatchId, event: BatchEvent): KitchenStep {
+    const before = kitchen.batches[id];
+    if (!before) return unchanged(kitchen);
+    const { snapshot, effects, changed } = stepMachine(charts.batch, before, event);
+    if (!changed) return { kitchen, effects, changed };
+    return { kitchen: { ...kitchen, batches: { ...kitchen.batches, [id]: snapshot } }, effects, changed };
+  }
 
-/** Time concerns everybody; the canners first, since their clocks come before a batch's steps. */
-function toEverybody(kitchen: Kitchen, event: Opening<'tick' | 'kitchen.returned'>): KitchenStep {
-  const canners = Object.keys(kitchen.canners).map((id) => (now: Kitchen) => toCanner(now, id, event));
-  const batches = Object.keys(kitchen.batches).map((id) => (now: Kitchen) => toBatch(now, id, event));
-  return [...canners, ...batches].reduce(
-    (step, next) => follow(step, next(step.kitchen)),
-    unchanged(kitchen),
-  );
-}
+  function toCanner(kitchen: Kitchen, id: CannerId, event: CannerEvent): KitchenStep {
+    const before = kitchen.canners[id];
+    if (!before) return unchanged(kitchen);
+    const { snapshot, effects, changed } = stepMachine(charts.canner, before, event);
+    if (!changed) return { kitchen, effects, changed };
+    return { kitchen: { ...kitchen, canners: { ...kitchen.canners, [id]: snapshot } }, effects, changed };
+  }
 
-/** Delivers messages between machines, in order, until none is left. */
-function settled(step: KitchenStep): KitchenStep {
-  const letter = step.effects.find((effect) => effect.type === 'pass');
-  if (!letter) return step;
-  const rest = { ...step, effects: step.effects.filter((effect) => effect !== letter) };
-  return settled(follow(rest, deliver(rest.kitchen, letter)));
-}
+  /** Time concerns everybody; the canners first, since their clocks come before a batch's steps. */
+  function toEverybody(kitchen: Kitchen, event: Opening<'tick' | 'kitchen.returned'>): KitchenStep {
+    const canners = Object.keys(kitchen.canners).map((id) => (now: Kitchen) => toCanner(now, id, event));
+    const batches = Object.keys(kitchen.batches).map((id) => (now: Kitchen) => toBatch(now, id, event));
+    return [...canners, ...batches].reduce(
+      (done, next) => follow(done, next(done.kitchen)),
+      unchanged(kitchen),
+    );
+  }
 
-function deliver(kitchen: Kitchen, letter: Extract<Effect, { type: 'pass' }>): KitchenStep {
-  const { to, message, at } = letter;
-  return kitchen.canners[to]
-    ? toCanner(kitchen, to, { ...(message as CannerMessage), at })
-    : toBatch(kitchen, to, { ...(message as BatchMessage), at });
+  /** Delivers messages between machines, in order, until none is left. */
+  function settled(done: KitchenStep): KitchenStep {
+    const letter = done.effects.find((effect) => effect.type === 'pass');
+    if (!letter) return done;
+    const rest = { ...done, effects: done.effects.filter((effect) => effect !== letter) };
+    return settled(follow(rest, deliver(rest.kitchen, letter)));
+  }
+
+  function deliver(kitchen: Kitchen, { to, message, at }: Extract<Effect, { type: 'pass' }>): KitchenStep {
+    return kitchen.canners[to]
+      ? toCanner(kitchen, to, { ...(message as CannerMessage), at })
+      : toBatch(kitchen, to, { ...(message as BatchMessage), at });
+  }
+
+  return (kitchen, event) => settled(step(kitchen, event));
 }
 
 function follow(first: KitchenStep, second: KitchenStep): KitchenStep {

@@ -128,16 +128,15 @@ export class LiveKitchen {
   async plan(plan: BatchPlan, source: EntrySource = 'touch'): Promise<void> {
     const at = this.#ports.clock.now();
     const name = nameFor(plan, this.#picture.actors.batches);
-    const { canner } = plan;
-    if (canner && !this.#keeper?.log.kitchen.canners[MAIN_CANNER]) {
-      const preheatMinutes = canner.preheatMinutes.likely;
-      await this.#tell(
-        { type: 'canner.set', at, canner: MAIN_CANNER, jarsPerLoad: canner.jarsPerLoad, preheatMinutes },
-        source,
-      );
-    }
     await this.#tell(
       { type: 'batch.planned', at, batch: `${name.replaceAll(' ', '-')}-${at}`, name, plan },
+      source,
+    );
+    const { canner } = plan;
+    if (!canner || this.#keeper?.log.kitchen.canners[MAIN_CANNER]) return;
+    const preheatMinutes = canner.preheatMinutes.likely;
+    await this.#tell(
+      { type: 'canner.set', at, canner: MAIN_CANNER, jarsPerLoad: canner.jarsPerLoad, preheatMinutes },
       source,
     );
   }

@@ -7,7 +7,7 @@
 
 export const batchWords = {
   'batch.setUp':
-    'Set up. Weigh {fruitMassKg} of fruit. {jars, plural, one {# clean jar} other {# clean jars}}, a cold plate, the skimmer. Say: all is ready.',
+    'Set up. Weigh {fruitMassKg} of fruit. {jars, plural, one {# clean jar} other {# clean jars}}, a plate in the freezer, the skimmer. Say: all is ready.',
   'batch.setUp.why':
     'Once the pot boils there is no time to look for things. The plate must be freezing cold for the test.',
   'batch.mash':

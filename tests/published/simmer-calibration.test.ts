@@ -1,6 +1,6 @@
 // Does the simmer take as long as the plan says, as often as it says so, in a thousand kitchens it has never seen?
 
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { learnFromBatch, remainingMinutes, startEstimate, withReading } from '../../src/core/index.ts';
 import type { Estimate, Range, StoveLearned } from '../../src/core/index.ts';
 import { hat, measureDepth, weighPot } from '../stove/index.ts';
@@ -63,7 +63,13 @@ function see(seed: number): Seen {
   };
 }
 
-const thousand = Array.from({ length: 1000 }, (_, i) => see(1 + i * 7919));
+/** A thousand simmers take about eight seconds of a free processor, a minute of a busy one. */
+const PATIENCE_MS = 300_000;
+
+let thousand: Seen[] = [];
+beforeAll(() => {
+  thousand = Array.from({ length: 1000 }, (_, i) => see(1 + i * 7919));
+}, PATIENCE_MS);
 
 describe('the plan against a thousand simulated kitchens', () => {
   it('fills the simulated pot with what the plan says, within 3 %', () => {
@@ -127,8 +133,12 @@ function fourthError(seed: number): number {
 }
 
 describe('the fourth batch in the same pot on the same burner', () => {
-  it('is planned with a median error under 5 %', () => {
-    const errors = Array.from({ length: 150 }, (_, i) => fourthError(500_009 + i * 104_729));
-    expect(median(errors)).toBeLessThan(0.05);
-  });
+  it(
+    'is planned with a median error under 5 %',
+    () => {
+      const errors = Array.from({ length: 150 }, (_, i) => fourthError(500_009 + i * 104_729));
+      expect(median(errors)).toBeLessThan(0.05);
+    },
+    PATIENCE_MS,
+  );
 });

@@ -1,6 +1,6 @@
 // Is the simulated kitchen a kitchen? Its pot, canner and jars against energy balances and printed physics.
 
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { Hands, Mixture, Stove } from './index.ts';
 import {
   airAt,
@@ -27,6 +27,9 @@ import {
   stepStove,
   weighPot,
 } from './index.ts';
+
+// Two hours of kitchen take a second of a free processor; a busy one may need ten.
+vi.setConfig({ testTimeout: 60_000 });
 
 const MIN = 60;
 

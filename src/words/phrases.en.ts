@@ -20,10 +20,14 @@ const fullBoil: Pattern[] = [
 ];
 const notBoiling = ["(it is|it's) not boiling", "(it is|it's) not at a (rolling|full|full rolling) boil"];
 
+const notThick = ["(it is|it's) not thick enough [yet]", 'not thick enough [yet]'];
 const notYet: Pattern[] = [
   '[no] not yet',
   'not at a (rolling|full|full rolling) boil [yet]',
   "(it is|it's) not (boiling|at a (rolling|full|full rolling) boil) yet",
+  "(the jars are|it is|it's) not ready yet",
+  "(it is|it's) not done yet",
+  ...notThick,
   ...notBoiling,
 ].map((pattern) => [pattern, { notYet: true }]);
 
@@ -42,7 +46,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'pot.caught': ["(it is|it's) (scorching|burning)", 'it caught on the bottom', 'the {f} is (scorching|burning)', "(it is|it's) sticking to the bottom", 'it scorched', 'something burned'],
   'pot.changed': ['i changed pots', "(it is|it's) in a clean pot", 'moved to a clean pot', 'the {f} is in a clean pot'],
   'reading.taken': ['it weighs {weight}', 'depth {depth}', 'temperature {temp}'],
-  'minutes.added': ['add {minutes:minute}', '{thirty:more minute}', 'add {few:minute} to the {f}'],
+  'minutes.added': ['add {minutes:minute}', '{thirty:more minute}', 'give it {few:more minute}', 'add {few:minute} to the {f}'],
   'skim.done': ['[the] foam is off', 'i skimmed it', 'skimming is done', 'the {f} is skimmed'],
   'strain.done': ['i strained it', 'straining is done', "(it is|it's) strained", 'the {f} is strained', "(it is|it's) through the (mill|sieve)", 'the seeds are out'],
   'strain.skipped': ['skip the straining', 'no straining today', 'leave the skins in', 'leave the seeds in'],
@@ -51,7 +55,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'plate.cold': ['the plate is cold', 'the plate is ready', 'i have a cold plate'],
   'plate.spooned': ['a spoonful is on the plate', "(it is|it's) on the plate", 'the {f} is on the plate', 'i put it on the plate'],
   'plate.held': ['[the] plate test passed', 'it (holds|held) [its shape]', 'the {f} holds its shape', 'the {f} passed the plate test', 'it passed the plate test', 'the line stays open', 'it wrinkles', "(it is|it's) thick enough", 'thick enough', 'the {f} is thick enough'],
-  'plate.runny': ["[it is|it's] [still|too] runny", 'the {f} is [still|too] runny', "[it is|it's] [still] too thin", 'it (does|did) not hold', '[the] plate test failed', 'it runs together', 'the line closed'],
+  'plate.runny': ["[it is|it's] [still|too] runny", 'the {f} is [still|too] runny', "[it is|it's] [still] too thin", 'it (does|did) not hold', '[the] plate test failed', 'it runs together', 'the line closed', '[the] plate test did not pass', ...notThick],
   'plate.tooThick': ["[it is|it's] too thick", 'the {f} is too thick', "(it is|it's) much too stiff"],
   'pot.loosened': ['i loosened it', "(it is|it's) looser now", 'i thinned it', 'the {f} is loosened'],
   'jars.ready': ['the jars are ready', 'the jars are hot and ready', 'the jars are sterile', 'the jars have boiled their minutes'],
@@ -73,7 +77,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'canner.hot': ['the canner is hot', 'the canner is ready', 'the canner is simmering', 'the water is hot'],
   'jars.in': ['[the] jars are in', 'all [the] jars are in', 'the jars are in the (canner|water)', 'the {f} jars are in', 'the jars are covered'],
   'canner.fullBoil': [...fullBoil, 'the (canner|water) is at a (rolling|full|full rolling) boil', 'the (canner|water) is boiling hard'],
-  'canner.boilDropped': ['the boil [has] (dropped|stopped)', 'it stopped boiling', 'it went off the boil', 'the (water|canner) stopped boiling', 'no longer boiling', ...notBoiling],
+  'canner.boilDropped': ['the boil [has] (dropped|stopped)', 'boil dropped', 'the boil died down', 'it stopped boiling', "(it is|it's) not boiling any more", 'it went off the boil', 'the (water|canner) stopped boiling', 'no longer boiling', ...notBoiling],
   'canner.boilHolds': [...fullBoil, 'still at a (rolling|full|full rolling) boil', "(it is|it's) still at a (rolling|full|full rolling) boil", 'a full boil all along', 'the full boil is holding'],
   'canner.waterLow': ['[the] water is [getting] low', 'the canner is low on water', 'the jars are not covered', 'i can see the lids'],
   'canner.waterAdded': ['i added [boiling] water', 'i topped up the water', 'i topped up the canner', ['i added water and it kept boiling', { keptBoiling: true }], ['i added water and the boil dropped', { keptBoiling: false }]],
@@ -82,18 +86,18 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'canner.off': ['[the] heat is off', '[the] burner is off', 'i turned off the heat', '[the] heat is off under the canner', 'the canner is off', 'i turned off the canner'],
 
   // The assistant itself.
-  next: ['next', 'next step', 'next one please', 'done', "(that is|that's) done", "(i am|i'm) done", 'ready for the next step', '[the] {f} is done', 'done with the {f}'],
+  next: ['next', 'next step', 'next one please', 'done', "(that is|that's) done", "(i am|i'm) done", 'ready for the next step', 'i have finished', '[the] {f} is done', 'done with the {f}'],
   yes: ['yes', 'yes [that is|it is|it does|they are|i am] right', 'yes (that is|it is|it does|it did)', 'yes please', 'correct', 'yes i am sure'],
   no: ['no', 'no [that is|it is] wrong', 'no (it is|it does|it did) not', 'that is wrong', "that's wrong", 'no thank you', ...notYet],
   'go.back': ['go back', 'go back one step', 'undo that', 'take that back', 'that was a mistake', 'i did not say that'],
-  repeat: ['say that again', 'repeat that', 'repeat', 'tell me again', 'what did you say', 'say it again please'],
-  'how.long': ['how long', 'how much time is left', 'how much longer', 'how long is left', 'how many minutes are left', 'how (long|much longer|much time is left) for the {f}', 'when will it be done', 'when will the {f} be done'],
-  'what.next': ['what is next', "what's next", 'what do i do now', 'what comes next', 'what should i do', 'what is next for the {f}'],
+  repeat: ['say that again', 'repeat that', 'repeat', 'tell me again', 'what did you say', 'say it again [please]', 'again please'],
+  'how.long': ['how long', 'how much time is left', 'how much longer', 'how long is left', 'how much time left', 'how much time do i have', 'how many minutes are left', 'how (long|much longer|much time is left) for the {f}', 'when will it be done', 'when will the {f} be done'],
+  'what.next': ['what is next', "what's next", 'what do i do now', 'what comes next', 'what (should|do) i do next', 'what should i do', 'what is next for the {f}'],
   status: ['status', 'status of all batches', 'status report', 'where are we', 'how is everything', 'which batch [is this]', 'how is the {f}', 'status of the {f}'],
   help: ['help', 'help me', 'what can i say', 'what can you do', 'i need help'],
   why: ['why', 'why is that', 'tell me why', 'tell me more', 'why should i do that'],
   'what.is': ['what is {term}'],
-  hush: ['hush', 'hush now', 'stop talking', 'be quiet', 'quiet please', 'please stop talking'],
+  hush: ['hush', 'hush now', 'stop talking', 'be quiet', 'quiet please', 'please stop [talking]', 'shut up'],
   'switch.batch': ['switch to [the] {f}', 'start the {f} [batch]', '[the] {f} next', '[the] {f}', ['the canner', { fruit: 'canner' }], ['switch to the canner', { fruit: 'canner' }]],
 };
 

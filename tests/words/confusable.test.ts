@@ -14,6 +14,7 @@ const borne: Record<string, string> = {
   'canner.boilDropped ~ canner.fullBoil':
     'a boil and "not a boil": the denial must be in the book, or it is heard as the boil',
   'canner.boilDropped ~ canner.boilHolds': 'the same; both are read back',
+  'plate.held ~ plate.runny': 'the same of "thick enough"; passed is read back',
   'canner.boilDropped ~ no': 'mean the same while a clock runs; without one only the no is open',
   'canner.fullBoil ~ no': 'the denial again',
   'canner.boilHolds ~ no': 'the denial again',

@@ -149,7 +149,7 @@ describe('one sentence means one command', () => {
       const [first, ...others] = [...shared];
       if (first === undefined) continue;
       for (const other of others) {
-        const plainNo = [first, other].sort().join() === 'canner.boilDropped,no';
+        const plainNo = ['canner.boilDropped,no', 'no,plate.runny'].includes([first, other].sort().join());
         expect(plainNo || twinsOf(first).includes(other), `${words}: ${first} or ${other}`).toBe(true);
       }
     }
@@ -176,6 +176,13 @@ describe('one sentence means one command', () => {
     expect(meaning('it is not at a full boil', ['canner.fullBoil', 'no'])?.command).toBe('no');
     expect(meaning('it is not boiling', ['canner.boilDropped', 'canner.boilHolds', 'no'])?.command).toBe(
       'canner.boilDropped',
+    );
+  });
+
+  it('never takes "not thick enough" for thick enough', () => {
+    expect(meaning('it is not thick enough', ['pot.thick', 'no'])?.command).toBe('no');
+    expect(meaning('it is not thick enough', ['plate.held', 'plate.runny', 'no'])?.command).toBe(
+      'plate.runny',
     );
   });
 

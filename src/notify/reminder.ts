@@ -1,7 +1,7 @@
 // The reminder of a real page: screen wake lock, system notices, buzzing, the headset's button.
 
 import type { Reminder } from '../kitchen/ports.ts';
-import { encodeWav } from '../sound/wav.ts';
+import { faintWav } from './faintLoop.ts';
 import { listenToHeadset, type HeadsetHost } from './headset.ts';
 import { createNotices, type NoticeHost } from './notices.ts';
 import { createWakeLockKeeper, type WakeLockHost } from './wakeLock.ts';
@@ -50,12 +50,6 @@ const noticeHost = (): NoticeHost => ({
   vibrate: (pattern) => void navigator.vibrate?.(pattern),
 });
 
-/** Browsers give the buttons only to sounds of five seconds and more. */
-const LOOP_S = 6;
-const LOOP_RATE_HZ = 8000;
-/** One step of 16 bits, -90 dB: there, and not to be heard. */
-const FAINT = 1 / 32767;
-
 function headsetHost(): HeadsetHost {
   let loop: HTMLAudioElement | null = null;
   return {
@@ -69,11 +63,7 @@ function headsetHost(): HeadsetHost {
 }
 
 function faintLoop(): HTMLAudioElement {
-  const samples = Float32Array.from({ length: LOOP_S * LOOP_RATE_HZ }, (_, i) =>
-    i % 80 < 40 ? FAINT : -FAINT,
-  );
-  const wav = new Blob([encodeWav({ samples, sampleRateHz: LOOP_RATE_HZ })], { type: 'audio/wav' });
-  const audio = new Audio(URL.createObjectURL(wav));
+  const audio = new Audio(URL.createObjectURL(new Blob([faintWav()], { type: 'audio/wav' })));
   audio.loop = true;
   return audio;
 }

@@ -123,7 +123,7 @@ function sayQuantity(...match: unknown[]): string {
   if (number !== undefined || mixed !== undefined || low !== undefined)
     return `${words} ${number === '1' && low === undefined ? one : many}`;
   // "a half inch", "a quarter pound", but "three eighths of an inch".
-  return /^a /.test(amount)
+  return amount.startsWith('a ')
     ? `${words} ${one}`
     : `${words} of ${/^[aeiou]|^hour/.test(one) ? 'an' : 'a'} ${one}`;
 }

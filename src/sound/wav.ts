@@ -38,7 +38,7 @@ function writeHeader(view: DataView, dataBytes: number, sampleRateHz: number): v
     [40, 'u32', dataBytes],
   ];
   for (const [at, kind, value] of fields) {
-    if (kind === 'tag') [...String(value)].forEach((c, i) => view.setUint8(at + i, c.charCodeAt(0)));
+    if (kind === 'tag') Array.from(String(value)).forEach((c, i) => view.setUint8(at + i, c.charCodeAt(0)));
     else if (kind === 'u32') view.setUint32(at, Number(value), true);
     else view.setUint16(at, Number(value), true);
   }

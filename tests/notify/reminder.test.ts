@@ -1,6 +1,8 @@
 // The reminder against browsers made by hand: one that grants, one that refuses, one that has nothing.
 
 import { describe, expect, it } from 'vitest';
+import { decodeWav } from '../../src/sound/wav.ts';
+import { faintWav } from '../../src/notify/faintLoop.ts';
 import { listenToHeadset, type HeadsetHost } from '../../src/notify/headset.ts';
 import { createNotices, type NoticeHost } from '../../src/notify/notices.ts';
 import { createWakeLockKeeper, type WakeLockHost } from '../../src/notify/wakeLock.ts';
@@ -151,6 +153,16 @@ describe('a notice', () => {
     expect(await asked('default', 'denied')).toEqual({ may: false, times: 1 });
     expect(await asked('denied', 'granted')).toEqual({ may: false, times: 0 });
     expect(await asked('unsupported', 'granted')).toEqual({ may: false, times: 0 });
+  });
+});
+
+describe('the faint loop', () => {
+  it('is a sound of more than five seconds that nobody hears', () => {
+    const { samples, sampleRateHz } = decodeWav(faintWav());
+    expect(samples.length / sampleRateHz).toBeGreaterThan(5);
+    const peak = samples.reduce((max, sample) => Math.max(max, Math.abs(sample)), 0);
+    expect(20 * Math.log10(peak)).toBeLessThan(-85);
+    expect(peak).toBeGreaterThan(0);
   });
 });
 

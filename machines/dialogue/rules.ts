@@ -63,6 +63,8 @@ export function answerOf(context: DialogueContext, hearing: Heard, at: number): 
     return null;
   const { command, slots } = hearing.understood;
   if (command === 'yes' && question.yes) return judged('yes', question.yes, hearing, situation);
+  // "Not done yet" may be about anything: it denies, but it does not say that the boil dropped.
+  if (command === 'no' && slots.notYet === true && question.no) return null;
   if (command === 'no') return judged('no', question.no, hearing, situation);
   if (command !== 'switch.batch') return null;
   const about = named(slots.fruit, situation);

@@ -448,6 +448,11 @@ describe('what a batch or the canner asks', () => {
     expect(talk.hear('no').acts()).toMatchObject([{ command: 'canner.boilDropped' }]);
   });
 
+  it('whether the boil holds: "not done yet" does not say that it dropped', () => {
+    const talk = new Talk(cannerRunning).says({ key: 'canner.askIfItHolds', params: { minutes: 4 } }, 'c1');
+    expect(talk.hear('no', { notYet: true }).acts()).toEqual([]);
+  });
+
   it('takes no answer from silence', () => {
     const talk = new Talk(cannerRunning)
       .says({ key: 'canner.askIfItHolds', params: { minutes: 4 } }, 'c1')

@@ -21,7 +21,7 @@ export const batchMachine = setup({
     promptIsDue: ({ context, event }) => rules.promptIsDue(context, event.at),
     stirIsDue: ({ context, event }) => rules.stirIsDue(context, event.at),
     nearlyThick: ({ context, event }) => rules.nearlyThick(context, event.at),
-    alreadySkimmed: ({ context }) => context.skimmed,
+    notYetSkimmed: ({ context }) => !context.skimmed,
     mustStrain: ({ context }) => rules.mustStrain(context),
     mayStrain: ({ context }) => rules.mayStrain(context),
     mustBlend: ({ context }) => rules.mustBlend(context),
@@ -100,8 +100,10 @@ export const batchMachine = setup({
             'minutes.added': { actions: ['addMinutes', 'sayMinutesAdded'] },
             'skim.done': { actions: 'noteSkimmed' },
             'pot.thick': [
-              { guard: 'alreadySkimmed', target: 'plateTesting', actions: 'stopTheSimmer' },
-              { target: 'skimming', actions: 'stopTheSimmer' },
+              { guard: 'notYetSkimmed', target: 'skimming', actions: 'stopTheSimmer' },
+              { guard: 'mayStrain', target: 'straining', actions: 'stopTheSimmer' },
+              { guard: 'mustBlend', target: 'blending', actions: 'stopTheSimmer' },
+              { target: 'plateTesting', actions: 'stopTheSimmer' },
             ],
             tick: [
               { guard: 'stirIsDue', actions: ['remindToStir', 'noteStirReminded'] },

@@ -117,6 +117,11 @@ export function addWater(canner: CannerContext): Effect {
   return say(canner, 'danger', 'water', { key: 'canner.addWater' }, { untilAnswered: true });
 }
 
+/** The water came in while the boil was lost: the same words that call for the boil, in the place of the call for water. */
+export function waterInAndBoil(canner: CannerContext): Effect {
+  return say(canner, 'clock', 'water', { key: 'canner.bringToFullBoil' });
+}
+
 export function waterIn(canner: CannerContext): Effect {
   return say(canner, 'clock', 'water', { key: 'canner.waterIn' });
 }

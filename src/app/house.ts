@@ -51,7 +51,7 @@ export async function openHouse(which: Which, settings: () => Settings): Promise
     wall: () => Date.now(),
     ear,
     mouth,
-    reminder: createReminder(),
+    reminder: createReminder((says) => live.trouble('reminder', says, false)),
     catalogue,
     units: () => settings().units,
     phrases: openPhrases,

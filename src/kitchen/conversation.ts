@@ -69,9 +69,10 @@ export class Conversation {
 
   /** A button or a key of the assistant itself. */
   async press(command: TalkCommand, source: EntrySource): Promise<void> {
+    // A tapped answer belongs to the question that is open; only another touch closes it.
+    if (command === 'yes' || command === 'no') return this.#answerOpenQuestion(command);
     this.touched();
     if (command === 'go.back') return this.#takeBack(source);
-    if (command === 'yes' || command === 'no') return this.#answerOpenQuestion(command);
     this.#answer({ type: 'query', command, about: null, slots: {} });
   }
 
@@ -109,13 +110,13 @@ export class Conversation {
     if (!(await this.#ports.takeBack(source))) this.#say({ key: 'kitchen.nothingToTakeBack' });
   }
 
-  /** Yes and no on the screen answer what the mouth has asked. */
+  /** Yes and no on the screen answer the question that is open, or else what the mouth has asked last. */
   #answerOpenQuestion(command: 'yes' | 'no'): void {
-    const question = this.#ports.announcer.question();
-    if (!question) return;
     const at = this.#ports.wall();
+    const asked = this.#ports.announcer.question();
     // As if it had been asked a second ago: a tap is never meant for something else.
-    this.#talk.take({ type: 'saying', at: at - 1000, ...unnamed(question.say) });
+    if (!this.#talk.hasQuestion && asked)
+      this.#talk.take({ type: 'saying', at: at - 1000, ...unnamed(asked.say) });
     const understood = { command, slots: {} } as const;
     this.#talk.take({
       type: 'heard',

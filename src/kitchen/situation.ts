@@ -62,6 +62,8 @@ export function boundsOf({ batches }: Actors, units: NumberBounds['units']): Par
     units,
     jars: Math.max(4, ...batches.map(mostJars)),
     ...(masses.length > 0 ? { massKg: { low: Math.min(...masses), high: Math.max(...masses) } } : {}),
+    // The rise at a butter's end is about one degree: no measure of it, so nobody is expected to say it.
+    ...(pots.every((plan) => plan.request.product === 'butter') ? { tempC: { low: 1, high: 0 } } : {}),
   };
 }
 

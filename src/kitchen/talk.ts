@@ -24,6 +24,11 @@ export class Talk {
     return String(this.#snapshot.value);
   }
 
+  /** A yes or a no would be an answer now. */
+  get hasQuestion(): boolean {
+    return this.#snapshot.context.question !== null;
+  }
+
   take(event: DialogueEvent): void {
     const [next, actions] = transition(dialogueMachine, this.#snapshot, event);
     this.#snapshot = next;

@@ -7,12 +7,13 @@ import {
   acidNeeded,
   acidPerLitre,
   figJamLemonMlPerKg,
+  lemonJuice,
   never,
 } from '../tables/acid.ts';
 import type { Fruit } from '../tables/fruits/index.ts';
 import { cite } from '../tables/source.ts';
 import { citricMass, lemonMass, type AcidMass, type Ingredients } from './balance.ts';
-import { LEMON_JUICE_KG_PER_L, type BatchRequest } from './request.ts';
+import type { BatchRequest } from './request.ts';
 import type { AcidDose, Range } from './types.ts';
 
 /** Fruit by what the shelf asks of it. */
@@ -52,7 +53,7 @@ const CITRIC_KG_PER_LEMON_ML = acidPerLitre.value.citricKg / acidPerLitre.value.
 const dose = (kind: AcidDose['kind'], lemonMl: number, neededForShelf: boolean): AcidDose =>
   kind === 'citric-acid'
     ? { kind, massKg: lemonMl * CITRIC_KG_PER_LEMON_ML, volumeMl: null, neededForShelf }
-    : { kind, massKg: (lemonMl / 1000) * LEMON_JUICE_KG_PER_L, volumeMl: lemonMl, neededForShelf };
+    : { kind, massKg: (lemonMl / 1000) * lemonJuice.value.kgPerL, volumeMl: lemonMl, neededForShelf };
 
 /** Bottled lemon juice that would sour as much as this dose, mL. */
 export const asLemonMl = (acid: AcidDose | null): number =>
@@ -60,7 +61,7 @@ export const asLemonMl = (acid: AcidDose | null): number =>
     ? 0
     : acid.kind === 'citric-acid'
       ? acid.massKg / CITRIC_KG_PER_LEMON_ML
-      : (acid.volumeMl ?? (acid.massKg / LEMON_JUICE_KG_PER_L) * 1000);
+      : (acid.volumeMl ?? (acid.massKg / lemonJuice.value.kgPerL) * 1000);
 
 /** The cook's own acid, or what fruit and set ask for. */
 export function acidDose(request: BatchRequest, parts: Ingredients, volumeL: number): AcidDose | null {
@@ -78,7 +79,8 @@ function givenLemonMl(asked: Exclude<BatchRequest['acid'], undefined>): number |
     return asked.massKg === undefined ? undefined : asked.massKg / CITRIC_KG_PER_LEMON_ML;
   if (asked.kind !== 'bottled-lemon-juice') return undefined;
   return (
-    asked.volumeMl ?? (asked.massKg === undefined ? undefined : (asked.massKg / LEMON_JUICE_KG_PER_L) * 1000)
+    asked.volumeMl ??
+    (asked.massKg === undefined ? undefined : (asked.massKg / lemonJuice.value.kgPerL) * 1000)
   );
 }
 

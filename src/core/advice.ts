@@ -1,6 +1,7 @@
 // Which tools, steps, pots and cautions go with this batch, and does it meet the standard of its name?
 
 import { batchLimits, goodDepthM, potFill, potLimitKg } from '../tables/stove.ts';
+import { cautions } from '../tables/cautions.ts';
 import { identity } from '../tables/standards.ts';
 import { isCitrus } from './balance.ts';
 import type { Mix } from './mix.ts';
@@ -90,25 +91,19 @@ export function cautionsOf(
   mix: Mix,
   plan: Pick<BatchPlan, 'steps' | 'process' | 'pots'>,
 ): string[] {
-  const says = [
-    'Boiling sugar is hotter than water and sticks: long sleeves, a long spoon, a pot at most half full.',
-    'Use stainless steel or enamel; acid fruit attacks aluminium, copper and iron.',
+  const { product } = request;
+  const fruit = mix.pot.fruit.id;
+  const calledFor: readonly (readonly [keyof typeof cautions, boolean])[] = [
+    ['boilingSugar', true],
+    ['potMetal', true],
+    ['hotBlending', plan.steps.blend],
+    ['juiceFirst', product === 'jelly' && request.juiceMassKg === undefined],
+    ['bottledAcid', mix.acid?.neededForShelf === true],
+    ['altitudeNotThermometer', request.measured?.waterBoilsC !== undefined && plan.process !== null],
+    ['hotJars', plan.process !== null],
+    ['rhubarbLeaves', fruit === 'rhubarb'],
+    ['marmaladePeel', product === 'marmalade' && !isCitrus(fruit) && fruit !== 'cranberry'],
   ];
-  if (plan.steps.blend)
-    says.push(
-      'Never close a blender on hot fruit: half full at most, the lid vented, a folded towel on top.',
-    );
-  if (request.product === 'jelly' && request.juiceMassKg === undefined)
-    says.push('Cook and strain the juice first, then weigh it: the plan guesses how much you will get.');
-  if (mix.acid?.neededForShelf)
-    says.push('Use bottled lemon juice: fresh lemons vary, and the shelf hangs on this acid.');
-  if (request.measured?.waterBoilsC !== undefined && plan.process)
-    says.push('The process time goes by altitude, not by the thermometer.');
-  if (plan.process)
-    says.push('Hot jars for hot fruit, lid of the canner away from you, no tilting, no draught.');
-  if (mix.pot.fruit.id === 'rhubarb') says.push('Only the stalks: rhubarb leaves are poisonous.');
-  if (request.product === 'marmalade' && !isCitrus(mix.pot.fruit.id) && mix.pot.fruit.id !== 'cranberry')
-    says.push('A marmalade by name holds citrus peel.');
-  if (plan.pots.count > 1) says.push(plan.pots.says);
-  return says;
+  const says = calledFor.filter(([, called]) => called).map(([name]) => cautions[name].value);
+  return plan.pots.count > 1 ? [...says, plan.pots.says] : says;
 }

@@ -1,5 +1,6 @@
 // What goes into the pot, what boils away, and what must be left? The solids balance.
 
+import { lemonJuice } from '../tables/acid.ts';
 import { findFruit, type Fruit } from '../tables/fruits/index.ts';
 import {
   cookingWater,
@@ -43,8 +44,6 @@ export interface Balance extends Ingredients {
   shortBoil: boolean;
 }
 
-/** Bottled lemon juice is about 8 % soluble solids, counting its acid (USDA SR28 no. 09152: 92 % water). */
-const LEMON_SOLIDS_PCT = 8;
 /** A butter or jam is boiled at least this much past what goes into the pot. */
 const LEAST_RISE_PCT = 2;
 
@@ -159,7 +158,10 @@ export interface AcidMass {
   kg: number;
   solidsKg: number;
 }
-export const lemonMass = (kg: number): AcidMass => ({ kg, solidsKg: (kg * LEMON_SOLIDS_PCT) / 100 });
+export const lemonMass = (kg: number): AcidMass => ({
+  kg,
+  solidsKg: (kg * lemonJuice.value.solubleSolidsPct) / 100,
+});
 export const citricMass = (kg: number): AcidMass => ({ kg, solidsKg: kg });
 
 /** The solids at which this batch ends: the cook's, the recipe's, or what a short boil leaves. */
@@ -195,16 +197,6 @@ export function balance(request: BatchRequest, parts: Ingredients, acid: AcidMas
       : Math.hypot(solidsLogSd, parts.recipe.endLogSd),
     shortBoil: end.shortBoil,
   };
-}
-
-/** A target must lie above what is in the pot before heating; null where it does. */
-export function refuseTarget(request: BatchRequest): string | null {
-  const asked = request.targetSolubleSolidsPct;
-  if (asked === undefined) return null;
-  const { kg, solidsKg } = potAtStart(ingredients(request), { kg: 0, solidsKg: 0 });
-  const startPct = (100 * solidsKg) / kg;
-  if (asked > startPct) return null;
-  return `Fruit and sugar are at ${startPct.toFixed(0)} % solids before heating: aim for more than that, or take less sugar.`;
 }
 
 /** The cook's sugar must lie within what the recipe bears; null where it does. */

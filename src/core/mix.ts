@@ -34,3 +34,12 @@ export function mixOf(request: BatchRequest): Mix {
   }
   return { pot, acid, finishedL: finishedVolumeL(pot) };
 }
+
+/** A target must lie above what is in the pot before heating; null where it does. */
+export function refuseTarget(request: BatchRequest): string | null {
+  const asked = request.targetSolubleSolidsPct;
+  if (asked === undefined) return null;
+  const startPct = mixOf(request).pot.startSolidsPct;
+  if (asked > 1.0001 * startPct) return null;
+  return `Fruit and sugar are at ${startPct.toFixed(0)} % solids before heating: aim for more than that, or take less sugar.`;
+}

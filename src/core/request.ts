@@ -3,7 +3,8 @@
 import { z } from 'zod';
 
 import { allFruits, findFruit } from '../tables/fruits/index.ts';
-import { refuseSugar, refuseTarget } from './balance.ts';
+import { refuseSugar } from './balance.ts';
+import { refuseTarget } from './mix.ts';
 
 const amount = (says: string) => z.number({ error: says });
 
@@ -47,9 +48,6 @@ const share = (what: string, low: number, high: number) =>
   amount(`${what} must be a number in per cent.`)
     .min(low, `${what} must be at least ${low} %.`)
     .max(high, `${what} must be at most ${high} %.`);
-
-/** Bottled lemon juice weighs 1.03 kg/L (USDA SR28 no. 09152: 244 g a cup). */
-export const LEMON_JUICE_KG_PER_L = 1.031;
 
 const acidAmount = z.discriminatedUnion(
   'kind',

@@ -73,6 +73,9 @@ export const figJamLemonMlPerKg = repeated(
   'HG-56 fig jam: 1/2 cup to 4 cups of crushed figs, a cup taken as the lighter 230 g',
 );
 
+/** 244 g a cup. */
+export const lemonJuice = read({ kgPerL: 1.031, solubleSolidsPct: 8 }, 'USDA SR28 no. 09152');
+
 /** Strength of bottled lemon juice, and how many acid equivalents a kg of fruit takes to fall by one pH. */
 export const acidChemistry = memory(
   { citricKgPerLLemon: 0.05, chargesAtPH4: 1.5, citricKgPerMol: 0.19212, buffer: 0.035, bufferLogSd: 0.35 },

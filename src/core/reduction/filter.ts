@@ -37,10 +37,15 @@ function condition(belief: Belief, gradient: Gradient, shift: number, varianceKe
   };
 }
 
+/** A reading further off than this many standard deviations was more likely misread or misheard: it moves the belief
+ *  by what a reading that far off would. */
+const DOUBTED_FROM_SD = 4;
+
 /** Kalman's update: the quantity was seen to be `surprise` more than believed, with this noise variance. */
 export function observe(belief: Belief, gradient: Gradient, surprise: number, noise: number): Belief {
   const variance = varianceAlong(belief, gradient);
-  const share = variance / (variance + noise);
+  const doubted = Math.max(noise, (surprise / DOUBTED_FROM_SD) ** 2 - variance);
+  const share = variance / (variance + doubted);
   return condition(belief, gradient, share * surprise, 1 - share);
 }
 

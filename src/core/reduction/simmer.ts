@@ -101,15 +101,18 @@ export function wallLossW(simmer: Pick<Simmer, 'potDiameterM' | 'boilsC'>, massK
 
 export const bottomM2 = (diameterM: number): number => (Math.PI / 4) * diameterM ** 2;
 
+/** No stove is fifty times stronger or weaker than its plate says: absurd readings stay finite. */
+const factor = (log: number): number => Math.exp(Math.max(-4, Math.min(4, log)));
+
 /** kg of water a minute at this mass: what the heat drives off, or what the cook lets spit, whichever is less. */
 export function ratePerMin(simmer: Simmer, state: State, massKg: number, heat: Heat): number {
   const dial = heat === 'high' ? 1 : simmer.setting;
-  const intoW = simmer.fullHeatW * dial * Math.exp(state[LOG_HEAT]);
+  const intoW = simmer.fullHeatW * dial * factor(state[LOG_HEAT]);
   const netW = Math.max(intoW - wallLossW(simmer, massKg), 0.1 * intoW);
   const byHeat = netW / latentHeatJPerKg(simmer.boilsC);
   const thinned = thicknessOf(simmer, massKg) ** spitting.thicknessPower;
   const bySpit =
-    (simmer.spitKgPerM2S * Math.exp(state[LOG_SPIT]) * bottomM2(simmer.potDiameterM)) / Math.max(1, thinned);
+    (simmer.spitKgPerM2S * factor(state[LOG_SPIT]) * bottomM2(simmer.potDiameterM)) / Math.max(1, thinned);
   return 60 * softMin(byHeat, bySpit);
 }
 
@@ -122,14 +125,19 @@ const GAUSS = [
   [0.9530899, 0.1184634],
 ] as const;
 
+/** The mass at the top of a panel of the quadrature over that at its foot. */
+const PANEL = 1.4;
+
 /** Minutes until the pot holds `toKg`; 0 when it already holds less. */
 export function minutesTo(simmer: Simmer, state: State, toKg: number, heat: Heat): number {
-  const span = state[MASS] - toKg;
-  if (span <= 0) return 0;
-  return GAUSS.reduce(
-    (sum, [at, weight]) => sum + (weight * span) / ratePerMin(simmer, state, state[MASS] - at * span, heat),
-    0,
-  );
+  // Panels are laid from the end up, so that a fuller pot only adds to them.
+  let minutes = 0;
+  for (let from = toKg; from < state[MASS]; from *= PANEL) {
+    const width = Math.min(from * PANEL, state[MASS]) - from;
+    for (const [at, weight] of GAUSS)
+      minutes += (weight * width) / ratePerMin(simmer, state, from + at * width, heat);
+  }
+  return minutes;
 }
 
 /** Solids and a twentieth of them as water: drier than this it is no longer a spread. */

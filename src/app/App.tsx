@@ -10,6 +10,7 @@ import { HelpSheet } from './sheets/HelpSheet.tsx';
 import { MoreSheet } from './sheets/MoreSheet.tsx';
 import { ReadingSheet } from './sheets/ReadingSheet.tsx';
 import { SettingsSheet } from './sheets/SettingsSheet.tsx';
+import { yesNo } from './stove/question.ts';
 import { subjectOf, type Subject } from './stove/glance.ts';
 import { choicesOf, StoveScreen } from './stove/StoveScreen.tsx';
 import { useKeys, useTwice } from './useKeys.ts';
@@ -109,8 +110,11 @@ function useKeyActs(
   return (act: KeyAct) => {
     const choices = subject ? choicesOf(subject) : [];
     switch (act.kind) {
-      case 'talk':
+      case 'talk': {
+        const answer = act.command === 'yes' || act.command === 'no';
+        if (answer && yesNo(view.question)?.guarded && !twice(act.command)) return;
         return actions.talk(act.command);
+      }
       case 'choice':
         return press(choices[act.index]);
       case 'main':

@@ -1,6 +1,5 @@
 // The kitchen in every state the screens must show, for one batch and for several.
 
-import { IntlMessageFormat } from 'intl-messageformat';
 import type { CommandId } from '../../machines/dialogue/commands.ts';
 import { consequenceOf } from '../../machines/dialogue/commands.ts';
 import type { Catalogue, EarState } from '../../src/kitchen/ports.ts';
@@ -14,28 +13,16 @@ import type {
   PotView,
 } from '../../src/kitchen/view.ts';
 import type { Actions, EarFeed, Settings } from '../../src/app/actions.ts';
-import { screenWords } from '../../src/words/en.screens.ts';
+import { createCatalogue } from '../../src/words/catalogue.ts';
+import { sayIt } from '../../src/words/sayit.en.ts';
 import { crabPlan, pearPlan, plan } from './plans.ts';
-import { spoken } from './spoken.ts';
 
 /** A September evening, ten past seven. */
 export const NOW = Date.UTC(2026, 8, 12, 19, 10, 0);
 const MIN = 60_000;
 
-const parsed = new Map<string, IntlMessageFormat>();
-
-/** Screen words are the real ones; what the machines say is set here, in the same manner. */
-export const catalogue: Catalogue = {
-  text({ key, params = {} }) {
-    const words: Record<string, string> = { ...screenWords, ...spoken };
-    const text = words[key];
-    if (text === undefined) throw new Error(`No words for "${key}"`);
-    const format = parsed.get(key) ?? new IntlMessageFormat(text, 'en');
-    parsed.set(key, format);
-    const said = String(format.format(params)).replace(/\s+/g, ' ').trim();
-    return said.charAt(0).toUpperCase() + said.slice(1);
-  },
-};
+/** The real words, in pounds and inches. */
+export const catalogue: Catalogue = createCatalogue('en', 'us');
 
 export const settings: Settings = { units: 'us', theme: 'dark', hand: 'right', letterKeys: true };
 
@@ -60,13 +47,13 @@ export const speaking = ear({ kind: 'listening', levelDb: -18, speech: true });
 export const noMicrophone = ear({ kind: 'refused', says: '' });
 export const loading = ear({ kind: 'loading', fraction: 0.62 });
 
-function choice(command: CommandId, label: string, more: Partial<Choice> = {}): Choice {
+function choice(command: CommandId, more: Partial<Choice> = {}): Choice {
   return {
     command,
     slots: {},
     about: 'damson',
-    label: { key: label },
-    sayIt: catalogue.text({ key: label }).toLowerCase(),
+    label: { key: `choice.${command}` },
+    sayIt: sayIt(command),
     consequence: consequenceOf(command),
     main: false,
     ...more,
@@ -122,9 +109,9 @@ function batch(state: string, over: Partial<BatchView> = {}): BatchView {
     id: 'damson',
     name: 'Damson plum',
     state,
-    stateWord: { key: `state.${name}` },
-    doing: { key: `doing.${name}` },
-    detail: { key: 'detail' },
+    stateWord: { key: `state.batch.${name}` },
+    doing: { key: `screen.act.batch.${name}` },
+    detail: { key: `look.batch.${name}`, params: { targetMassKg: 3.4, headspaceMm: 6.35 } },
     clock: null,
     pot: null,
     plan: plan(),
@@ -141,8 +128,8 @@ function canner(state: string, over: Partial<CannerView> = {}): CannerView {
   return {
     id: 'canner',
     state,
-    stateWord: { key: `state.${name}` },
-    doing: { key: `doing.${name}` },
+    stateWord: { key: `state.canner.${name}` },
+    doing: { key: `screen.act.canner.${name}` },
     clock: null,
     choices: [],
     load: [],
@@ -169,12 +156,12 @@ function kitchen(over: Partial<KitchenView>): KitchenView {
   };
 }
 
-const hold = choice('batch.held', 'choice.hold');
-const stir = choice('pot.stirred', 'choice.stirred');
-const reading = choice('reading.taken', 'choice.reading', { asks: 'reading' });
-const stop = choice('batch.stopped', 'choice.stop');
-const say = (key: string, speakingNow = true): KitchenView['caption'] => ({
-  text: catalogue.text({ key }),
+const hold = choice('batch.held');
+const stir = choice('pot.stirred');
+const reading = choice('reading.taken', { asks: 'reading' });
+const stop = choice('batch.stopped');
+const say = (text: string, speakingNow = true): KitchenView['caption'] => ({
+  text,
   speaking: speakingNow,
   urgency: 'step',
 });
@@ -185,43 +172,43 @@ const heard = (words: string, verdict: 'done' | 'asked-back' | 'not-now' | 'noth
 });
 
 const load = [{ batch: 'damson', jars: 7 }];
-const fullBoil = choice('canner.fullBoil', 'choice.fullBoil', { main: true, about: 'canner' });
-const boilDropped = choice('canner.boilDropped', 'choice.boilDropped', { about: 'canner' });
-const jarBroke = choice('jar.broke', 'choice.jarBroke', { about: 'canner' });
+const fullBoil = choice('canner.fullBoil', { main: true, about: 'canner' });
+const boilDropped = choice('canner.boilDropped', { about: 'canner' });
+const jarBroke = choice('jar.broke', { about: 'canner' });
 const inCanner = batch('processing', { jars: jars('filled') });
 
 /** One batch, state by state, in the order of an evening. */
 export const states: Record<string, KitchenView> = {
   settingUp: kitchen({
-    batches: [batch('settingUp', { choices: [choice('setup.ready', 'choice.ready', { main: true }), stop] })],
-    caption: say('say.setUp'),
+    batches: [batch('settingUp', { choices: [choice('setup.ready', { main: true }), stop] })],
+    caption: say('Weigh the fruit, look over the jars, put a plate in the freezer. Say when all is ready.'),
   }),
   mashing: kitchen({
     batches: [
       batch('mashing', {
         pot: pot({ depthM: full, heat: 'off', surface: 'still' }),
-        choices: [choice('mash.done', 'choice.mashed', { main: true }), hold, stop],
+        choices: [choice('mash.done', { main: true }), hold, stop],
       }),
     ],
-    caption: say('say.mash', false),
+    caption: say('Crush the fruit with the sugar until it swims in its own juice.', false),
     lastHeard: heard('all is there'),
   }),
   comingToBoil: kitchen({
     batches: [
       batch('cooking.comingToBoil', {
         pot: pot({ depthM: full, heat: 'high', surface: 'simmer', foam: true }),
-        clock: about('clock.toBoil', 6, 9, 14),
-        choices: [choice('pot.rollingBoil', 'choice.rollingBoil', { main: true }), hold, stir, stop],
+        clock: about('clock.comingToBoil', 6, 9, 14),
+        choices: [choice('pot.rollingBoil', { main: true }), hold, stir, stop],
       }),
     ],
-    caption: say('say.boil'),
+    caption: say('Heat up to a full rolling boil, one you cannot stir down.'),
   }),
   askedRollingBoil: kitchen({
     batches: [
       batch('cooking.comingToBoil', {
         pot: pot({ depthM: full, heat: 'high', surface: 'rolling', foam: true }),
-        clock: about('clock.toBoil', -2, 0, 5),
-        choices: [choice('pot.rollingBoil', 'choice.rollingBoil', { main: true }), hold, stir, stop],
+        clock: about('clock.comingToBoil', -2, 0, 5),
+        choices: [choice('pot.rollingBoil', { main: true }), hold, stir, stop],
       }),
     ],
     question: { message: { key: 'batch.askIfRollingBoil' }, urgency: 'step' },
@@ -231,45 +218,38 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('cooking.simmering', {
         pot: pot(),
-        clock: about('clock.untilThick', 27, 34, 42),
+        clock: about('clock.simmering', 27, 34, 42),
         choices: [
-          choice('pot.thick', 'choice.thick', { main: true }),
+          choice('pot.thick', { main: true }),
           stir,
           reading,
-          choice('minutes.added', 'choice.minutes', { asks: 'minutes' }),
+          choice('minutes.added', { asks: 'minutes' }),
           hold,
-          choice('pot.caught', 'choice.caught'),
+          choice('pot.caught'),
           stop,
         ],
       }),
     ],
-    caption: say('say.simmer', false),
+    caption: say('Heat down to a simmer. Stir when I ask.', false),
     lastHeard: heard('full rolling boil'),
   }),
   stirDue: kitchen({
     batches: [
       batch('cooking.simmering', {
-        doing: { key: 'batch.stir' },
+        doing: { key: 'screen.act.batch.stir' },
         pot: pot({ depthM: { low: 0.0445, likely: 0.0455, high: 0.0466 }, scorchRisk: 'high' }),
-        clock: until('clock.untilThick', -30, 6.4),
-        warning: { key: 'warn.scorch' },
-        choices: [
-          choice('pot.stirred', 'choice.stirred', { main: true }),
-          choice('pot.thick', 'choice.thick'),
-          reading,
-          hold,
-          stop,
-        ],
+        clock: until('clock.simmering', -30, 6.4),
+        warning: { key: 'screen.warn.batch.itCaught' },
+        choices: [choice('pot.stirred', { main: true }), choice('pot.thick'), reading, hold, stop],
       }),
     ],
-    caption: { text: catalogue.text({ key: 'say.stir' }), speaking: true, urgency: 'clock' },
+    caption: { text: 'Stir now, right to the bottom.', speaking: true, urgency: 'clock' },
   }),
   skimming: kitchen({
     batches: [
       batch('cooking.skimming', {
         pot: pot({ depthM: done, foam: true }),
-        choices: [choice('skim.done', 'choice.skimmed', { main: true }), hold, stop],
-        clock: since('clock.since', 3.2),
+        choices: [choice('skim.done', { main: true }), hold, stop],
       }),
     ],
   }),
@@ -277,13 +257,7 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('cooking.straining', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
-        choices: [
-          choice('strain.done', 'choice.strained', { main: true }),
-          choice('strain.skipped', 'choice.skip'),
-          hold,
-          stop,
-        ],
-        clock: since('clock.since', 1.3),
+        choices: [choice('strain.done', { main: true }), choice('strain.skipped'), hold, stop],
       }),
     ],
   }),
@@ -291,13 +265,7 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('cooking.blending', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
-        choices: [
-          choice('blend.done', 'choice.blended', { main: true }),
-          choice('blend.skipped', 'choice.skip'),
-          hold,
-          stop,
-        ],
-        clock: since('clock.since', 2),
+        choices: [choice('blend.done', { main: true }), choice('blend.skipped'), hold, stop],
       }),
     ],
   }),
@@ -305,16 +273,16 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('cooking.plateTesting.spooning', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
-        choices: [choice('plate.spooned', 'choice.spooned', { main: true }), hold, stop],
+        choices: [choice('plate.spooned', { main: true }), hold, stop],
       }),
     ],
-    caption: say('say.plate'),
+    caption: say('Put a spoonful on the cold plate.'),
   }),
   plateCooling: kitchen({
     batches: [
       batch('cooking.plateTesting.cooling', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
-        clock: until('clock.cool', -1, 0.72),
+        clock: until('clock.cooling', -1, 0.72),
         choices: [hold, stop],
       }),
     ],
@@ -325,9 +293,9 @@ export const states: Record<string, KitchenView> = {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
         plateTests: [{ at: NOW - 14 * MIN, verdict: 'runny' }],
         choices: [
-          choice('plate.held', 'choice.plateHeld', { main: true }),
-          choice('plate.runny', 'choice.plateRunny'),
-          choice('plate.tooThick', 'choice.plateTooThick'),
+          choice('plate.held', { main: true }),
+          choice('plate.runny'),
+          choice('plate.tooThick'),
           hold,
         ],
       }),
@@ -337,8 +305,8 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('held', {
         pot: pot({ heat: 'off', surface: 'still' }),
-        clock: since('clock.onHold', 11.4),
-        choices: [choice('batch.resumed', 'choice.resume', { main: true }), stop],
+        clock: since('clock.held', 11.4),
+        choices: [choice('batch.resumed', { main: true }), stop],
       }),
     ],
   }),
@@ -346,37 +314,40 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('caught', {
         pot: pot({ heat: 'off', surface: 'still', scorchRisk: 'high' }),
-        warning: { key: 'batch.itCaught' },
-        choices: [choice('pot.changed', 'choice.changed', { main: true }), stop],
+        warning: { key: 'screen.warn.batch.itCaught' },
+        choices: [choice('pot.changed', { main: true }), stop],
       }),
     ],
-    caption: { text: catalogue.text({ key: 'say.caught' }), speaking: true, urgency: 'danger' },
+    caption: {
+      text: 'Heat off. Do not scrape. Pour it into a clean pot. Taste it.',
+      speaking: true,
+      urgency: 'danger',
+    },
   }),
   readyingJars: kitchen({
-    batches: [batch('readyingJars', { clock: until('clock.sterilise', -3, 8.6), choices: [hold, stop] })],
+    batches: [batch('readyingJars', { choices: [hold, stop] })],
   }),
   filling: kitchen({
     batches: [
       batch('filling', {
-        choices: [choice('jars.filled', 'choice.filled', { main: true, asks: 'count' }), hold, stop],
-        clock: since('clock.since', 4),
+        choices: [choice('jars.filled', { main: true, asks: 'count' }), hold, stop],
       }),
     ],
-    caption: say('say.fill'),
+    caption: say('Fill the hot jars to a quarter inch below the rim.'),
   }),
   waitingForCanner: kitchen({
     batches: [
       batch('waitingForCanner', {
         jars: jars('filled'),
-        clock: until('clock.stayHot', -2, 9.1, true),
+        clock: until('clock.waitingForCanner', -2, 9.1, true),
         choices: [stop],
       }),
     ],
     canners: [
       canner('heating', {
         boil: 'heating',
-        clock: about('clock.toHot', 3, 5, 9),
-        choices: [choice('canner.hot', 'choice.cannerHot', { about: 'canner', main: true })],
+        clock: about('clock.heating', 3, 5, 9),
+        choices: [choice('canner.hot', { about: 'canner', main: true })],
       }),
     ],
   }),
@@ -386,11 +357,11 @@ export const states: Record<string, KitchenView> = {
       canner('loaded.comingToFullBoil', {
         load,
         boil: 'heating',
-        clock: since('clock.jarsIn', 5.5),
+        clock: since('clock.comingToFullBoil', 5.5),
         choices: [fullBoil, jarBroke],
       }),
     ],
-    caption: say('say.fullBoil'),
+    caption: say('Bring the canner to a full rolling boil. Tell me when it is.'),
   }),
   processing: kitchen({
     batches: [inCanner],
@@ -398,11 +369,11 @@ export const states: Record<string, KitchenView> = {
       canner('loaded.fullBoil', {
         load,
         boil: 'full',
-        clock: until('clock.process', -3.7, 6.3),
-        choices: [boilDropped, choice('canner.waterLow', 'choice.waterLow', { about: 'canner' }), jarBroke],
+        clock: until('clock.fullBoil', -3.7, 6.3),
+        choices: [boilDropped, choice('canner.waterLow', { about: 'canner' }), jarBroke],
       }),
     ],
-    caption: say('say.clockStarted', false),
+    caption: say('Clock started. Ten minutes at a full boil.', false),
     lastHeard: heard('full rolling boil'),
   }),
   boilLost: kitchen({
@@ -412,11 +383,15 @@ export const states: Record<string, KitchenView> = {
         load,
         boil: 'lost',
         voids: [{ from: NOW - 5 * MIN, to: NOW - 0.4 * MIN }],
-        warning: { key: 'canner.clockVoid' },
+        warning: { key: 'screen.warn.canner.clockVoid' },
         choices: [fullBoil, jarBroke],
       }),
     ],
-    caption: { text: catalogue.text({ key: 'say.void' }), speaking: true, urgency: 'danger' },
+    caption: {
+      text: 'The clock is void. Full boil again, then the full ten minutes.',
+      speaking: true,
+      urgency: 'danger',
+    },
     lastHeard: heard('the boil dropped'),
   }),
   processingAgain: kitchen({
@@ -425,7 +400,7 @@ export const states: Record<string, KitchenView> = {
       canner('loaded.fullBoil', {
         load,
         boil: 'full',
-        clock: until('clock.process', -1.2, 8.8),
+        clock: until('clock.fullBoil', -1.2, 8.8),
         voids: [
           { from: NOW - 14 * MIN, to: NOW - 9 * MIN },
           { from: NOW - 6.5 * MIN, to: NOW - 3 * MIN },
@@ -440,11 +415,11 @@ export const states: Record<string, KitchenView> = {
       canner('loaded.fullBoil', {
         load,
         boil: 'full',
-        clock: until('clock.process', -6, 4),
+        clock: until('clock.fullBoil', -6, 4),
         choices: [boilDropped, jarBroke],
       }),
     ],
-    question: { message: { key: 'canner.askIfItHolds' }, urgency: 'clock' },
+    question: { message: { key: 'canner.askIfItHolds', params: { minutes: 4 } }, urgency: 'clock' },
   }),
   standing: kitchen({
     batches: [inCanner],
@@ -452,8 +427,8 @@ export const states: Record<string, KitchenView> = {
       canner('standing', {
         load,
         boil: 'none',
-        clock: until('clock.stand', -2, 3),
-        choices: [choice('jars.out', 'choice.jarsOut', { about: 'canner', main: true })],
+        clock: until('clock.standing', -2, 3),
+        choices: [choice('jars.out', { about: 'canner', main: true })],
       }),
     ],
   }),
@@ -461,20 +436,17 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('resting', {
         jars: jars('processed'),
-        clock: until('clock.rest', -100, 640),
-        choices: [choice('ping.heard', 'choice.ping'), choice('rest.over', 'choice.restOver')],
+        clock: until('clock.resting', -100, 640),
+        choices: [choice('ping.heard'), choice('rest.over')],
       }),
     ],
-    caption: say('say.rest', false),
+    caption: say('Leave the jars alone until tomorrow morning.', false),
   }),
   checkingSeals: kitchen({
     batches: [
       batch('checkingSeals', {
         jars: jars('rested'),
-        choices: [
-          choice('seals.allHeld', 'choice.allHeld', { main: true }),
-          choice('seals.failed', 'choice.failed', { asks: 'count' }),
-        ],
+        choices: [choice('seals.allHeld', { main: true }), choice('seals.failed', { asks: 'count' })],
       }),
     ],
   }),
@@ -482,7 +454,7 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('puttingAway', {
         jars: jars('sealed', 9).map((jar, i) => (i === 3 ? { ...jar, state: 'unsealed' } : jar)),
-        choices: [choice('jars.putAway', 'choice.putAway', { main: true })],
+        choices: [choice('jars.putAway', { main: true })],
       }),
     ],
   }),
@@ -491,11 +463,8 @@ export const states: Record<string, KitchenView> = {
     batches: [
       batch('unprocessed', {
         jars: jars('filled'),
-        warning: { key: 'batch.wentCold' },
-        choices: [
-          choice('jars.putAway', 'choice.toFridge', { main: true }),
-          choice('heat.on', 'choice.reheat'),
-        ],
+        warning: { key: 'screen.warn.batch.wentCold' },
+        choices: [choice('jars.putAway', { main: true }), choice('heat.on')],
       }),
     ],
   }),
@@ -515,7 +484,7 @@ export const several: KitchenView = kitchen({
         massKg: { low: 4, likely: 4.05, high: 4.1 },
         heat: 'high',
       }),
-      clock: about('clock.toBoil', 4, 6, 9),
+      clock: about('clock.comingToBoil', 4, 6, 9),
     }),
     batch('mashing', {
       id: 'crab-apple',
@@ -525,8 +494,8 @@ export const several: KitchenView = kitchen({
       warning: null,
     }),
   ],
-  canners: [canner('heating', { boil: 'heating', clock: about('clock.toHot', 12, 15, 21) })],
-  caption: say('say.simmer', false),
+  canners: [canner('heating', { boil: 'heating', clock: about('clock.heating', 12, 15, 21) })],
+  caption: say('Heat down to a simmer. Stir when I ask.', false),
   focus: 'damson',
 });
 
@@ -540,7 +509,7 @@ export const many: KitchenView = {
         name,
         plan: plan({}, { fruit: name.toLowerCase() }),
         jars: jars('processed', 4),
-        clock: until('clock.rest', -60, 700),
+        clock: until('clock.resting', -60, 700),
       }),
     ),
   ],

@@ -7,13 +7,15 @@ import { SmallJar } from './SmallJar.tsx';
 
 interface CannerPotProps extends Box {
   canner: CannerView;
+  /** One for each jar, the hue of what is in it. */
+  jarHues: number[];
   heatWord: string;
   coverWord: string;
 }
 
-export function CannerPot({ w, h, canner, heatWord, coverWord }: CannerPotProps) {
+export function CannerPot({ w, h, canner, jarHues, heatWord, coverWord }: CannerPotProps) {
   const vessel = vesselBox({ w, h });
-  const jars = canner.load.reduce((sum, share) => sum + share.jars, 0);
+  const jars = jarHues.length;
   const jarHeight = Math.min(150, (vessel.floor - vessel.rim) * 0.34);
   const rack = vessel.floor - 16;
   const jarTop = rack - jarHeight;
@@ -30,7 +32,7 @@ export function CannerPot({ w, h, canner, heatWord, coverWord }: CannerPotProps)
           d={`${surfacePath(surface[canner.boil], vessel.left, vessel.right, water)} V${vessel.floor} H${vessel.left} Z`}
         />
         <Boil vessel={vessel} top={water} boil={canner.boil} />
-        <JarsOnRack vessel={vessel} count={jars} top={jarTop} height={jarHeight} />
+        <JarsOnRack vessel={vessel} hues={jarHues} top={jarTop} height={jarHeight} />
         <path className="surface" d={surfacePath(surface[canner.boil], vessel.left, vessel.right, water)} />
         <path className="rack" d={`M${vessel.left} ${rack + 2} H${vessel.right}`} />
       </g>
@@ -51,15 +53,16 @@ export function CannerPot({ w, h, canner, heatWord, coverWord }: CannerPotProps)
 
 function JarsOnRack({
   vessel,
-  count,
+  hues,
   top,
   height,
 }: {
   vessel: VesselBox;
-  count: number;
+  hues: number[];
   top: number;
   height: number;
 }) {
+  const count = hues.length;
   if (count === 0) return null;
   const inside = vessel.right - vessel.left - 36;
   const width = Math.min(height * 0.62, inside / count - 8);
@@ -67,8 +70,10 @@ function JarsOnRack({
   const first = (vessel.left + vessel.right) / 2 - (step * count) / 2 + (step - width) / 2;
   return (
     <>
-      {Array.from({ length: count }, (_, i) => (
-        <SmallJar key={i} x={first + i * step} y={top} w={width} h={height} fill={1} lid="on" />
+      {hues.map((hue, i) => (
+        <g key={i} className="hued" style={{ '--hue': hue } as React.CSSProperties}>
+          <SmallJar x={first + i * step} y={top} w={width} h={height} fill={1} lid="on" />
+        </g>
       ))}
     </>
   );

@@ -3,6 +3,7 @@
 import type { AppProps } from '../actions.ts';
 import type { Draft } from './draft.ts';
 import { readElevationM, readNumber } from './entry.ts';
+import { lowerFirst } from '../stove/lowerFirst.ts';
 import { ChoiceField, MassField, NumberField } from './fields.tsx';
 import { FruitField } from './FruitField.tsx';
 import type { Outcome } from './outcome.ts';
@@ -53,7 +54,7 @@ export function Inputs(props: InputsProps) {
         help={word('screen.plan.elevation.help')}
         trouble={troubles.elevationM}
         value={draft.elevationM}
-        unit={word(`screen.unit.elevation.${units}`)}
+        unit={lowerFirst(word(`screen.unit.elevation.${units}`))}
         read={(text) => readElevationM(text, units)}
         write={(m) => trim(units === 'us' ? m / M_PER_FT : m, 1)}
         onChange={(elevationM) => set({ elevationM })}
@@ -97,7 +98,7 @@ function Kitchen({ draft, outcome, onChange, settings, catalogue }: InputsProps)
         help={word('screen.plan.pot.help')}
         trouble={troubles.pot}
         value={draft.potDiameterM}
-        unit={word(`screen.unit.width.${units}`)}
+        unit={lowerFirst(word(`screen.unit.width.${units}`))}
         read={(text) => scaled(readNumber(text), perUnit)}
         write={(m) => trim(m / perUnit, 2)}
         onChange={(potDiameterM) => set({ potDiameterM })}

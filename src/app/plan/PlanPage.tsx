@@ -6,6 +6,7 @@ import type { AppProps, Arrival } from '../actions.ts';
 import { emptyDraft, examples, fromRequest, type Draft } from './draft.ts';
 import { FirstRun } from './FirstRun.tsx';
 import { Inputs } from './Inputs.tsx';
+import { forgetLink } from './share.ts';
 import { outcomeOf, type Outcome } from './outcome.ts';
 import { PlanSheet } from './PlanSheet.tsx';
 import { ShareRow } from './ShareRow.tsx';
@@ -70,6 +71,7 @@ export function PlanPage(props: PlanPageProps) {
               again={view.batches.length > 0}
               catalogue={catalogue}
               onStart={() => {
+                forgetLink();
                 actions.start();
                 actions.plan(outcome.request);
                 onStart();

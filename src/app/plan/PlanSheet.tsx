@@ -19,7 +19,8 @@ export function PlanSheet({ plan, units, catalogue }: PlanSheetProps) {
   return (
     <div className="plan-sheet hued" style={{ '--hue': fruitHue(plan.request.fruit) } as React.CSSProperties}>
       <h2>
-        {plan.fruitName} <span>{word(`screen.plan.product.${plan.request.product}`).toLowerCase()}</span>
+        {upperFirst(plan.fruitName)}{' '}
+        <span>{word(`screen.plan.product.${plan.request.product}`).toLowerCase()}</span>
       </h2>
       <Verdict plan={plan} catalogue={catalogue} />
       <Pictures plan={plan} units={units} catalogue={catalogue} />
@@ -64,6 +65,10 @@ function FigureLine({ figure, word }: { figure: Figure; word: (key: string) => s
       </div>
     </details>
   );
+}
+
+function upperFirst(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function ListOf({ title, items }: { title: string; items: string[] }) {

@@ -1,7 +1,7 @@
 // The planning page's memory: what the cook has chosen so far, in SI, and the request it makes.
 
 import type { BatchRequest, BatchRequestInput } from '../../core/request.ts';
-import { KG_PER_LB } from './units.ts';
+import { KG_PER_LB, M_PER_FT, M_PER_IN } from './units.ts';
 import type { JarSize, Keep, Pectin, Product } from '../../core/types.ts';
 
 export type AcidChoice = 'auto' | 'none' | 'bottled-lemon-juice' | 'citric-acid';
@@ -117,7 +117,7 @@ export function fromRequest(request: BatchRequest): Draft {
     potDiameterM: pot?.diameterM ?? null,
     burnerW: burner?.powerW ?? null,
     rest: {
-      ...(potRest ? { pot: potRest } : {}),
+      ...(potRest && Object.keys(potRest).length > 0 ? { pot: potRest } : {}),
       ...(burner?.kind ? { burnerKind: burner.kind } : {}),
       ...Object.fromEntries(
         Object.entries({ liquid, measured, alsoJars, jarsPerLoad, prices, learned }).filter(
@@ -129,7 +129,7 @@ export function fromRequest(request: BatchRequest): Draft {
 }
 
 /** The September evening of the demo: one heap of damson plums, one of pears, one of crab apples, one kitchen. */
-const kitchen = { elevationM: 340, potDiameterM: 0.28, burnerW: 2500 };
+const kitchen = { elevationM: 1100 * M_PER_FT, potDiameterM: 11 * M_PER_IN, burnerW: 2500 };
 export const examples: { name: 'damson' | 'pear' | 'crab-apple'; draft: Draft }[] = [
   {
     name: 'damson',

@@ -113,7 +113,7 @@ function timeFigures(plan: BatchPlan, word: Word, figure: Make): Figure[] {
 function outFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): Figure[] {
   const { jars } = plan;
   const volume = (litres: number) => sayVolume(litres, units);
-  const size = (of: string) => word(`screen.plan.size.${of}`).toLowerCase();
+  const size = (of: string, count: number) => word(`screen.plan.size.${of}`, { count }).toLowerCase();
   return [
     figure(
       'yield',
@@ -125,15 +125,15 @@ function outFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): Fi
       'jars',
       sayRange(jars.count, (n) => trim(n, 1), word),
       'jars',
-      size(jars.size),
+      size(jars.size, 2),
     ),
     figure(
       'ready',
       word('screen.plan.ready.value', {
         count: jars.makeReady,
-        size: size(jars.size),
+        size: size(jars.size, jars.makeReady),
         spare: jars.spare.count,
-        spareSize: size(jars.spare.size),
+        spareSize: size(jars.spare.size, jars.spare.count),
       }),
       'jars',
       word('screen.plan.enough', { percent: Math.min(99, Math.floor(jars.enoughProbability * 100)) }),

@@ -57,6 +57,13 @@ export function arrivalFromFile(text: string): Arrival {
   return checked(file.data.request, 'file');
 }
 
+/** A plan that is being cooked is in the log; a reload must come back to the stove, not to the link. */
+export function forgetLink(): void {
+  if (arrivalFromHash(window.location.hash)) {
+    window.history.replaceState(null, '', window.location.pathname + window.location.search);
+  }
+}
+
 function checked(json: unknown, from: 'link' | 'file'): Arrival {
   const parsed = batchRequestSchema.safeParse(json);
   if (parsed.success) return { kind: 'request', request: parsed.data };

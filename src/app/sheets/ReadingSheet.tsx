@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { Answer, AppProps } from '../actions.ts';
 import { readDepthM, readMassKg, readTempC, type Read } from '../plan/entry.ts';
+import { lowerFirst } from '../stove/lowerFirst.ts';
 import { Sheet } from './Sheet.tsx';
 
 interface ReadingSheetProps extends Pick<AppProps, 'catalogue' | 'settings'> {
@@ -35,7 +36,7 @@ export function ReadingSheet({ title, catalogue, settings, onAnswer, onClose }: 
           <Measured
             key={what}
             label={word(`screen.reading.${what}`)}
-            unit={word(`screen.unit.${what}.${settings.units}`)}
+            unit={lowerFirst(word(`screen.unit.${what}.${settings.units}`))}
             value={typed[what]}
             trouble={asked || typed[what] !== '' ? troubleOf(read[what], catalogue) : null}
             onChange={(value) => setTyped({ ...typed, [what]: value })}

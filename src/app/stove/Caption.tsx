@@ -4,7 +4,7 @@ import type { Catalogue } from '../../kitchen/ports.ts';
 import type { KitchenView } from '../../kitchen/view.ts';
 
 export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Catalogue }) {
-  const text = view.question ? catalogue.text(view.question.message) : (view.caption?.text ?? '');
+  const text = view.question ? questionText(view, catalogue) : (view.caption?.text ?? '');
   const urgency = view.question?.urgency ?? view.caption?.urgency ?? 'step';
   const speaking = view.caption?.speaking === true;
   return (
@@ -19,4 +19,12 @@ export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Cat
       <span>{text}</span>
     </p>
   );
+}
+
+/** With several pots on the stove the question is told by its pot. */
+function questionText({ question, batches, canners }: KitchenView, catalogue: Catalogue): string {
+  if (!question) return '';
+  const text = catalogue.text(question.message);
+  const batch = batches.find((one) => one.id === question.about);
+  return batch && batches.length + canners.length > 1 ? `${batch.name}: ${text}` : text;
 }

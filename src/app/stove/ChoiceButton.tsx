@@ -11,36 +11,37 @@ interface ChoiceButtonProps {
   onChoose: (choice: Choice) => void;
 }
 
-export function ChoiceButton(props: ChoiceButtonProps) {
-  return props.choice.consequence === 'safety' && !props.choice.asks ? (
-    <Guarded {...props} />
-  ) : (
-    <Plain {...props} />
-  );
-}
-
-function Plain({ choice, digit, catalogue, onChoose }: ChoiceButtonProps) {
+export function ChoiceButton({ choice, digit, catalogue, onChoose }: ChoiceButtonProps) {
+  const label = catalogue.text(choice.label);
+  const done = () => onChoose(choice);
+  if (choice.consequence === 'safety' && !choice.asks) {
+    return <HoldButton label={label} digit={digit} main={choice.main} catalogue={catalogue} onDone={done} />;
+  }
   return (
-    <button type="button" className={choice.main ? 'choice main' : 'choice'} onClick={() => onChoose(choice)}>
+    <button type="button" className={choice.main ? 'choice main' : 'choice'} onClick={done}>
       <Digit digit={digit} />
-      <span className="choice-label">{catalogue.text(choice.label)}</span>
+      <span className="choice-label">{label}</span>
     </button>
   );
 }
 
-function Guarded({ choice, digit, catalogue, onChoose }: ChoiceButtonProps) {
-  const { phase, handlers } = useHold(() => onChoose(choice));
+interface HoldButtonProps {
+  label: string;
+  digit: number | string | null;
+  main?: boolean;
+  catalogue: Catalogue;
+  onDone: () => void;
+}
+
+/** Fills while it is held; a short press or a drop of water does nothing. */
+export function HoldButton({ label, digit, main, catalogue, onDone }: HoldButtonProps) {
+  const { phase, handlers } = useHold(onDone);
   const hint = { idle: 'screen.hold', holding: 'screen.holding', once: 'screen.twice' }[phase];
   return (
-    <button
-      type="button"
-      className={`choice guarded ${choice.main ? 'main' : ''} ${phase}`}
-      data-command={choice.command}
-      {...handlers}
-    >
+    <button type="button" className={`choice guarded ${main ? 'main' : ''} ${phase}`} {...handlers}>
       <span className="fill" aria-hidden="true" />
       <Digit digit={digit} />
-      <span className="choice-label">{catalogue.text(choice.label)}</span>
+      <span className="choice-label">{label}</span>
       <span className="choice-hint" aria-live={phase === 'once' ? 'assertive' : undefined}>
         {catalogue.text({ key: hint })}
       </span>
@@ -48,7 +49,7 @@ function Guarded({ choice, digit, catalogue, onChoose }: ChoiceButtonProps) {
   );
 }
 
-function Digit({ digit }: { digit: number | null }) {
+function Digit({ digit }: { digit: number | string | null }) {
   return digit === null ? null : (
     <kbd className="digit" aria-hidden="true">
       {digit}

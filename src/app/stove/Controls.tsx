@@ -3,7 +3,8 @@
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Choice, KitchenView } from '../../kitchen/view.ts';
 import type { Actions } from '../actions.ts';
-import { ChoiceButton } from './ChoiceButton.tsx';
+import { yesNo } from './question.ts';
+import { ChoiceButton, HoldButton } from './ChoiceButton.tsx';
 
 interface ControlsProps {
   view: KitchenView;
@@ -15,8 +16,9 @@ interface ControlsProps {
 }
 
 export function Controls({ view, choices, catalogue, talk, onChoose, onMore }: ControlsProps) {
+  const asked = yesNo(view.question);
   const ordered = inReach(choices);
-  const near = ordered.slice(0, view.question ? 0 : NEAR);
+  const near = ordered.slice(0, asked ? 0 : NEAR);
   const digitOf = (choice: Choice) => choices.indexOf(choice) + 1;
   return (
     <section
@@ -24,18 +26,7 @@ export function Controls({ view, choices, catalogue, talk, onChoose, onMore }: C
       id="controls"
       aria-label={catalogue.text({ key: 'screen.region.controls' })}
     >
-      {view.question && (
-        <div className="answers">
-          <TalkButton
-            talk={talk}
-            command="yes"
-            letter="Y"
-            label={catalogue.text({ key: 'screen.yes' })}
-            main
-          />
-          <TalkButton talk={talk} command="no" letter="N" label={catalogue.text({ key: 'screen.no' })} />
-        </div>
-      )}
+      {asked && <Answers guarded={asked.guarded} catalogue={catalogue} talk={talk} />}
       {near.map((choice) => (
         <ChoiceButton
           key={choice.command + (choice.about ?? '')}
@@ -58,6 +49,29 @@ export function Controls({ view, choices, catalogue, talk, onChoose, onMore }: C
         </button>
       </div>
     </section>
+  );
+}
+
+interface AnswersProps extends Pick<ControlsProps, 'catalogue' | 'talk'> {
+  guarded: boolean;
+}
+
+function Answers({ guarded, catalogue, talk }: AnswersProps) {
+  const [yes, no] = [catalogue.text({ key: 'screen.yes' }), catalogue.text({ key: 'screen.no' })];
+  return (
+    <div className="answers">
+      {guarded ? (
+        <>
+          <HoldButton label={yes} digit="Y" main catalogue={catalogue} onDone={() => talk('yes')} />
+          <HoldButton label={no} digit="N" catalogue={catalogue} onDone={() => talk('no')} />
+        </>
+      ) : (
+        <>
+          <TalkButton talk={talk} command="yes" letter="Y" label={yes} main />
+          <TalkButton talk={talk} command="no" letter="N" label={no} />
+        </>
+      )}
+    </div>
   );
 }
 

@@ -69,6 +69,7 @@ function Drawing({ scene, box, catalogue, units }: Omit<StageProps, 'clock'> & {
         <CannerPot
           {...box}
           canner={scene.canner}
+          jarHues={scene.jarHues}
           heatWord={word(`screen.boil.${scene.canner.boil}`)}
           coverWord={word(`screen.draw.cover.${units}`)}
         />

@@ -36,7 +36,7 @@ export function StoveScreen({
       <EarStrip ear={ear} view={view} catalogue={catalogue} />
       <div className="vessel">
         <Stage
-          scene={sceneOf(subject)}
+          scene={sceneOf(subject, view.batches)}
           clock={seen.face !== null}
           catalogue={catalogue}
           units={settings.units}

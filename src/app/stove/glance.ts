@@ -5,6 +5,7 @@ import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitche
 import type { Message } from '../../../machines/kitchen/effects.ts';
 import { screenWords } from '../../words/en.screens.ts';
 import { clockFace, type ClockFace } from './clock.ts';
+import { isAbout, yesNo } from './question.ts';
 import { SPACE_EM, widthEm } from './widths.ts';
 
 export type Subject =
@@ -18,9 +19,11 @@ export interface Glance {
   tone: 'calm' | 'ask' | 'warn';
 }
 
-/** What the screen is about: the focus of the kitchen, else its first batch, else its first canner. */
+/** What the screen is about: the focus of the kitchen, else its first batch, else its first canner. A canner full of one fruit goes by that fruit. */
 export function subjectOf(view: KitchenView): Subject | null {
   const canner = view.canners.find((one) => one.id === view.focus);
+  const holds = canner?.load[0] && view.batches.find((one) => one.id === canner.load[0]?.batch);
+  if (canner && holds && canner.load.length === 1) return { kind: 'batch', batch: holds, canner };
   if (canner) return { kind: 'canner', canner };
   const batch = view.batches.find((one) => one.id === view.focus) ?? view.batches[0];
   if (batch) return { kind: 'batch', batch, canner: cannerHolding(view, batch) };
@@ -38,11 +41,17 @@ export function glance(view: KitchenView, subject: Subject, catalogue: Catalogue
     subject.kind === 'batch' ? (subject.batch.clock ?? subject.canner?.clock ?? null) : doer.clock;
   return {
     which: subject.kind === 'batch' ? subject.batch.name : catalogue.text({ key: 'screen.which.canner' }),
-    state: catalogue.text(doer.stateWord),
-    face: clock && clockFace(clock, view.now),
+    state: catalogue.text(short(doer.stateWord)),
+    face: clock && clockFace({ ...clock, label: short(clock.label) }, view.now),
     act: actWords(view, subject, catalogue),
-    tone: view.question ? 'ask' : doer.warning ? 'warn' : 'calm',
+    tone: askedHere(view, subject) ? 'ask' : doer.warning ? 'warn' : 'calm',
   };
+}
+
+/** The same in a word or two, where the screen has it. */
+function short(message: Message): Message {
+  const key = `screen.${message.key}`;
+  return key in screenWords ? { key } : message;
 }
 
 /** While its jars are in the canner, a batch does what the canner does. */
@@ -51,12 +60,17 @@ function doerOf(subject: Subject): BatchView | CannerView {
   return subject.canner ?? subject.batch;
 }
 
+/** The yes-or-no question about the thing in view, if one is open. */
+function askedHere(view: KitchenView, subject: Subject): KitchenView['question'] {
+  return view.question && yesNo(view.question) && isAbout(view.question, subject) ? view.question : null;
+}
+
 function actWords(view: KitchenView, subject: Subject, catalogue: Catalogue): string {
   const doer = doerOf(subject);
   const kind = 'jars' in doer ? 'batch' : 'canner';
+  const asking = askedHere(view, subject);
   const candidates = [
-    ...(view.question ? [bigKey('ask', view.question.message.key), view.question.message] : []),
-    ...(view.question ? [bigKey('ask', 'any')] : []),
+    ...(asking ? [bigKey('ask', asking.message.key), asking.message, bigKey('ask', 'any')] : []),
     ...(doer.warning ? [bigKey('warn', doer.warning.key)] : []),
     bigKey('act', doer.doing.key),
     stateKey(kind, doer.state),
@@ -74,7 +88,7 @@ function stateKey(kind: 'batch' | 'canner', state: string): Message | null {
 }
 
 function bigKey(kind: 'ask' | 'act' | 'warn', key: string): Message | null {
-  const full = `screen.${kind}.${key}`;
+  const full = key.startsWith(`screen.${kind}.`) ? key : `screen.${kind}.${key}`;
   return full in screenWords ? { key: full } : null;
 }
 

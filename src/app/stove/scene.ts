@@ -1,6 +1,7 @@
 // Which drawing stands on the stage: the thing the cook has in hand now.
 
 import type { BatchView, CannerView } from '../../kitchen/view.ts';
+import { fruitHue } from '../drawings/hue.ts';
 import type { Subject } from './glance.ts';
 
 export type Scene =
@@ -8,13 +9,24 @@ export type Scene =
   | { kind: 'pot'; batch: BatchView }
   | { kind: 'plate'; batch: BatchView; spooned: boolean }
   | { kind: 'fill'; batch: BatchView }
-  | { kind: 'canner'; canner: CannerView }
+  | { kind: 'canner'; canner: CannerView; jarHues: number[] }
   | { kind: 'jars'; batch: BatchView; on: 'towel' | 'shelf' };
 
-export function sceneOf(subject: Subject): Scene {
-  if (subject.kind === 'canner') return { kind: 'canner', canner: subject.canner };
-  if (subject.canner) return { kind: 'canner', canner: subject.canner };
-  return batchScene(subject.batch);
+export function sceneOf(subject: Subject, batches: readonly BatchView[]): Scene {
+  if (subject.kind === 'canner') return cannerScene(subject.canner, batches);
+  return subject.canner ? cannerScene(subject.canner, batches) : batchScene(subject.batch);
+}
+
+function cannerScene(canner: CannerView, batches: readonly BatchView[]): Scene {
+  return { kind: 'canner', canner, jarHues: jarHues(canner, batches) };
+}
+
+/** One hue for each jar on the rack: the fruit that is in it. */
+function jarHues(canner: CannerView, batches: readonly BatchView[]): number[] {
+  return canner.load.flatMap((share) => {
+    const batch = batches.find((one) => one.id === share.batch);
+    return Array.from({ length: share.jars }, () => fruitHue(batch?.plan.request.fruit ?? ''));
+  });
 }
 
 /** The state's name tells the thing in hand; where it does not, the pot does if there is one. */

@@ -36,6 +36,30 @@ export interface LogStore {
   exportFile(): Promise<Blob>;
 }
 
+/** A command that may be given now, before it is put into the sentences of a language. */
+export interface OpenCommand {
+  command: CommandId;
+  /** Two batches could mean it and the cook must say which: only sentences that name the fruit. */
+  fruitNeeded?: boolean;
+  /** The fruits it can be said of now; all fruits in hand where it is left out. */
+  fruits?: readonly string[];
+}
+
+export interface Interval {
+  low: number;
+  high: number;
+}
+
+/** Keeps the numbers few, for the ear's speed grows with the number of sentences. An empty interval closes a reading. */
+export interface NumberBounds {
+  /** The most jars anybody could count now. */
+  jars: number;
+  massKg: Interval;
+  depthM: Interval;
+  tempC: Interval;
+  units: 'us' | 'metric';
+}
+
 /** A sentence that may be said now. */
 export interface OpenPhrase {
   command: CommandId;

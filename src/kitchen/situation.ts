@@ -3,8 +3,7 @@
 import { cannerCommands, type CannerCommand, type CommandId } from '../../machines/dialogue/commands.ts';
 import type { Named, Open, Situation } from '../../machines/dialogue/events.ts';
 import { talkCommands } from '../../machines/dialogue/commands.ts';
-import type { OpenCommand, NumberBounds } from '../words/phrasebook.ts';
-import type { LogEntry, OpenPhrase } from './ports.ts';
+import type { LogEntry, NumberBounds, OpenCommand, OpenPhrase } from './ports.ts';
 import type { Actors } from './kitchenView.ts';
 import type { BatchView } from './view.ts';
 

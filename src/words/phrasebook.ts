@@ -2,31 +2,8 @@
 
 import { consequenceOf, type CommandId } from '../../machines/dialogue/commands.ts';
 import { twinsOf } from '../../machines/dialogue/twins.ts';
-import type { OpenPhrase } from '../kitchen/ports.ts';
+import type { NumberBounds, OpenCommand, OpenPhrase } from '../kitchen/ports.ts';
 import { expand, hasGap, type Filling, type Pattern } from './pattern.ts';
-
-export interface OpenCommand {
-  command: CommandId;
-  /** Two batches could mean it and the cook must say which: only sentences that name the fruit. */
-  fruitNeeded?: boolean;
-  /** The fruits it can be said of now; all fruits in hand where it is left out. */
-  fruits?: readonly string[];
-}
-
-export interface Interval {
-  low: number;
-  high: number;
-}
-
-/** Keeps the numbers few, for the ear's speed grows with the number of sentences. An empty interval closes a reading. */
-export interface NumberBounds {
-  /** The most jars anybody could count now. */
-  jars: number;
-  massKg: Interval;
-  depthM: Interval;
-  tempC: Interval;
-  units: 'us' | 'metric';
-}
 
 export interface PhraseLanguage {
   patterns: Record<CommandId, readonly Pattern[]>;

@@ -2,7 +2,7 @@
 
 import { numberWords } from './numbers.en.ts';
 import type { Filling } from './pattern.ts';
-import type { Interval, NumberBounds } from './phrasebook.ts';
+import type { Interval, NumberBounds } from '../kitchen/ports.ts';
 
 // International pound, inch: exact by the 1959 agreement.
 const KG_PER_POUND = 0.45359237;

@@ -33,8 +33,8 @@ const offline = VitePWA({
     description: 'Hands-free help with putting up fruit: it says what to do, listens, and keeps the clocks.',
     display: 'standalone',
     start_url: '/',
-    background_color: '#14100e',
-    theme_color: '#14100e',
+    background_color: '#0b111d',
+    theme_color: '#0b111d',
     icons: [
       { src: '/icon.svg', sizes: 'any', type: 'image/svg+xml' },
       { src: '/icon-192.png', sizes: '192x192', type: 'image/png' },

@@ -48,6 +48,8 @@ export interface Kitchen {
   sigkill(): Promise<void>;
   /** Opens a browser again on the same storage, after `sigkill` or `context.close()`. */
   reopen(path?: string): Promise<Page>;
+  /** Ends the server: from now on the page has only what it kept. */
+  stopServer(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -70,6 +72,7 @@ export async function launchKitchen(options: KitchenOptions = {}): Promise<Kitch
       kitchen.page = await openPage(context, url + path);
       return kitchen.page;
     },
+    stopServer: () => server.stop(),
     async close() {
       await context.close();
       await server.stop();

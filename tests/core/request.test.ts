@@ -68,6 +68,16 @@ describe('a request is read', () => {
     expect(plan.shelf.remedy).toMatch(/pint/);
   });
 
+  it('with juice alone for a jelly, and with neither fruit nor juice not at all', () => {
+    const { fruitMassKg: _, ...noFruit } = september;
+    const jelly = batchRequestSchema.parse({ ...noFruit, product: 'jelly', juiceMassKg: 1.3 });
+    expect(jelly.fruitMassKg).toBeCloseTo(2, 1);
+    for (const product of ['jelly', 'jam'])
+      expect(batchRequestSchema.safeParse({ ...noFruit, product }).error?.issues[0]?.message).toMatch(
+        /how much fruit/,
+      );
+  });
+
   it('the same the second time', () => {
     const once = batchRequestSchema.parse({ ...september, acid: 'auto', fruit: 'Damsons' });
     expect(batchRequestSchema.parse(once)).toEqual(once);

@@ -12,6 +12,7 @@ export { atFullBoil, coversJars } from './canner.ts';
 export type { Canner } from './canner.ts';
 export { cookOn, simmerToWeight, startCooking } from './cook.ts';
 export type { Cooking, SimmerTruth } from './cook.ts';
+export { fillNextJar } from './filling.ts';
 export { emptyJar, fillJar, sealChance } from './jars.ts';
 export type { Jar } from './jars.ts';
 export { airAt, anotherEvening, drawFruit, drawKitchen, setUpStove, waterBoilsC } from './kitchens.ts';

@@ -12,7 +12,8 @@ import {
 } from '../tables/acid.ts';
 import type { Fruit } from '../tables/fruits/index.ts';
 import { cite } from '../tables/source.ts';
-import { citricMass, lemonMass, type AcidMass, type Ingredients } from './balance.ts';
+import { citricMass, lemonMass, type AcidMass } from './balance.ts';
+import type { Ingredients } from './ingredients.ts';
 import type { BatchRequest } from './request.ts';
 import type { AcidDose, Range } from './types.ts';
 

@@ -3,7 +3,7 @@
 import { batchLimits, goodDepthM, potFill, potLimitKg } from '../tables/stove.ts';
 import { cautions } from '../tables/cautions.ts';
 import { identity } from '../tables/standards.ts';
-import { isCitrus } from './balance.ts';
+import { isCitrus } from './ingredients.ts';
 import type { Mix } from './mix.ts';
 import type { BatchRequest } from './request.ts';
 import type { BatchPlan } from './types.ts';

@@ -1,7 +1,8 @@
 // What does a request put into the pot, with its acid, and what comes of it?
 
 import { acidDose, acidMass } from './acidity.ts';
-import { balance, ingredients, type Balance } from './balance.ts';
+import { balance, type Balance } from './balance.ts';
+import { ingredients } from './ingredients.ts';
 import type { BatchRequest } from './request.ts';
 import { densityKgPerL } from './sugar-water.ts';
 import type { AcidDose } from './types.ts';

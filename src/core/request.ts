@@ -3,7 +3,7 @@
 import { z } from 'zod';
 
 import { juiceYield } from '../tables/recipes.ts';
-import { refuseSugar } from './balance.ts';
+import { refuseSugar } from './ingredients.ts';
 import { refuseTarget } from './mix.ts';
 import { requestFields, stoveLearnedSchema } from './request-fields.ts';
 

@@ -1,29 +1,18 @@
-// How long is left, how much is in the pot, and how sure is that? An estimate that readings sharpen.
+// What is believed of a pot on the stove, and how do time, heat, the cook and the plate change it?
 // Every function is pure; instants are kitchen milliseconds, as in events; an Estimate is plain JSON.
 
 import { mixOf } from '../mix.ts';
 import type { Balance } from '../balance.ts';
 import type { BatchRequest, StoveLearned } from '../request.ts';
-import { densityKgPerL, specificHeatJPerKgK } from '../sugar-water.ts';
-import type { BatchPlan, Range } from '../types.ts';
+import { specificHeatJPerKgK } from '../sugar-water.ts';
+import type { BatchPlan } from '../types.ts';
 import { pressureOf, finishC } from '../boil.ts';
 import { observeBelowZero, varianceAlong, type Belief, type Gradient } from './filter.ts';
 import { beliefAtBoil, heatMinutes, massAtBoilKg, simmerFor, stoveBelief } from './prior.ts';
-import { atQuantile, MODEL_LOG_SD, Z80 } from './quantile.ts';
-import {
-  bottomM2,
-  LOG_TARGET,
-  MASS,
-  massAfter,
-  minutesTo,
-  ratePerMin,
-  thicknessOf,
-  wallLossW,
-  type Heat,
-  type Simmer,
-} from './simmer.ts';
+import { MODEL_LOG_SD } from './quantile.ts';
+import { LOG_TARGET, MASS, massAfter, minutesTo, wallLossW, type Heat, type Simmer } from './simmer.ts';
 
-const MS_PER_MIN = 60_000;
+export const MS_PER_MIN = 60_000;
 
 export interface Estimate {
   simmer: Simmer;
@@ -150,85 +139,4 @@ export function afterRunnyPlate(e: Estimate, at: number): Estimate {
   const gradient: Gradient = [0, 0, 1, -1 / mean[MASS]];
   const belief = observeBelowZero(now.belief, gradient, above, PLATE_LOG_SD ** 2);
   return { ...now, belief, runnyPlates: e.runnyPlates + 1 };
-}
-
-/** Minutes of simmer that are left, 80 in 100 within low to high; the wait for the boil to come back included. */
-export function remainingMinutes(e: Estimate, at: number): Range {
-  const belief = beliefAt(e, at);
-  const heat: Heat = e.heat === 'high' ? 'high' : 'low';
-  const wait = e.heat === 'off' ? 0 : Math.max(0, e.boilsFrom - at) / MS_PER_MIN;
-  const minutes = atQuantile(belief, aimed, (state) =>
-    minutesTo(e.simmer, state, Math.exp(state[LOG_TARGET]), heat),
-  );
-  return { low: minutes.low + wait, likely: minutes.likely + wait, high: minutes.high + wait };
-}
-
-/** A cook aims at the target's weight: that it might hold at another one is the plate's to say. */
-const aimed = [true, true, false, true] as const;
-
-/** Minutes more after a runny plate, counted from the plate. */
-export function extraMinutesAfterRunnyPlate(e: Estimate, at: number): Range {
-  const { low, likely, high } = remainingMinutes(afterRunnyPlate(e, at), at);
-  return { low: Math.max(1, low), likely: Math.max(2, likely), high: Math.max(4, high) };
-}
-
-/** Kilograms in the pot, 80 in 100 within low to high. */
-export function massNow(e: Estimate, at: number): Range {
-  const belief = beliefAt(e, at);
-  const mass = belief.mean[MASS];
-  const spread = Z80 * Math.sqrt(varianceAlong(belief, [0, 0, 0, 1]));
-  const least = e.simmer.solubleKg + e.simmer.insolubleKg;
-  return {
-    low: Math.min(mass, Math.max(least, mass - spread)),
-    likely: mass,
-    high: Math.max(mass, Math.min(e.startMassKg, mass + spread)),
-  };
-}
-
-/** Depth in metres of a mass in this pot, boiling. */
-export function depthOfM(e: Estimate, massKg: number): number {
-  return massKg / kgPerLAt(e, massKg) / 1000 / bottomM2(e.simmer.potDiameterM);
-}
-
-export function kgPerLAt(e: Estimate, massKg: number): number {
-  const solidsPct = (100 * (e.simmer.solubleKg + e.simmer.insolubleKg)) / massKg;
-  return densityKgPerL({ solubleSolidsPct: Math.min(88, solidsPct), tempC: e.simmer.boilsC });
-}
-
-/** Depth in the pot; null where the pot's width is not known. */
-export function depthNow(e: Estimate, at: number): Range | null {
-  if (!e.simmer.potKnown) return null;
-  const { low, likely, high } = massNow(e, at);
-  return { low: depthOfM(e, low), likely: depthOfM(e, likely), high: depthOfM(e, high) };
-}
-
-/** Minutes between stirs: closer together as it thickens, and on a high flame. Common practice, no source. */
-export function stirEveryMinutes(e: Estimate, at: number): number {
-  return stirEvery(thicknessOf(e.simmer, beliefAt(e, at).mean[MASS]), e.heat);
-}
-
-export function stirEvery(thickness: number, heat: Estimate['heat']): number {
-  return Math.min(6, Math.max(1, (6 / Math.sqrt(thickness)) * (heat === 'high' ? 0.6 : 1)));
-}
-
-/** Will it catch on the bottom? Thick stuff over a flame does. */
-export function scorchRisk(e: Estimate, at: number): 'none' | 'some' | 'high' {
-  if (e.heat === 'off') return 'none';
-  const thickness = thicknessOf(e.simmer, beliefAt(e, at).mean[MASS]) * (e.heat === 'high' ? 2 : 1);
-  return thickness > 16 ? 'high' : thickness > 7 ? 'some' : 'none';
-}
-
-/** Points of the curve of mass against time from `at` on, for a plot; minutes count from `at`. */
-export function massCurve(
-  e: Estimate,
-  at: number,
-  minutes: readonly number[],
-): { minute: number; massKg: Range }[] {
-  return minutes.map((minute) => ({ minute, massKg: massNow(e, at + minute * MS_PER_MIN) }));
-}
-
-/** kg of water a minute now, at the middle of the belief. */
-export function rateNow(e: Estimate, at: number): number {
-  const { mean } = beliefAt(e, at);
-  return e.heat === 'off' ? 0 : ratePerMin(e.simmer, mean, mean[MASS], e.heat);
 }

@@ -1,7 +1,8 @@
 // The public face of the reduction's estimate.
 
+export { afterRunnyPlate, startEstimate, withAddedMinutes, withHeat, type Estimate } from './estimate.ts';
+export { learnFromBatch } from './learning.ts';
 export {
-  afterRunnyPlate,
   depthNow,
   extraMinutesAfterRunnyPlate,
   massCurve,
@@ -9,11 +10,6 @@ export {
   rateNow,
   remainingMinutes,
   scorchRisk,
-  startEstimate,
   stirEveryMinutes,
-  withAddedMinutes,
-  withHeat,
-  type Estimate,
-} from './estimate.ts';
-export { learnFromBatch } from './learning.ts';
+} from './outlook.ts';
 export { withReading, type Reading } from './readings.ts';

@@ -2,7 +2,8 @@
 
 import { solidsAtRisePct } from '../sugar-water.ts';
 import { boilsAtC } from '../water.ts';
-import { advanced, depthOfM, kgPerLAt, type Estimate } from './estimate.ts';
+import { advanced, type Estimate } from './estimate.ts';
+import { depthOfM, kgPerLAt } from './outlook.ts';
 import { observe, type Belief, type Gradient } from './filter.ts';
 import { bottomM2, LOG_TARGET, MASS } from './simmer.ts';
 

@@ -17,8 +17,8 @@ export interface Bar {
  */
 export const BARS: Record<Consequence, Bar> = {
   ask: { heard: 0.5, unsure: 0.35 },
-  step: { heard: 0.6, unsure: 0.35 },
-  safety: { heard: 0.75, unsure: 0.4 },
+  step: { heard: 0.6, unsure: 0.4 },
+  safety: { heard: 0.85, unsure: 0.4 },
 };
 
 /** The sentences open now, by their words. Where two commands share a sentence the first given wins. */

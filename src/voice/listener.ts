@@ -35,6 +35,7 @@ export class Listener {
   readonly #downClean = new Downsampler();
   #looked = 0;
   #book: OpenBook = new Map();
+  #last: { start: number; end: number; book: OpenBook; readings: Readings } | null = null;
 
   constructor(parts: Listening) {
     this.#parts = parts;
@@ -66,21 +67,33 @@ export class Listener {
     if (this.#masking.endsAt(this.#looked)) this.#segmenter.drop();
     const stretch = this.#segmenter.push(probability);
     this.#parts.level({ levelDb: decibels(sound), speech: this.#segmenter.speaking });
+    const likely = this.#segmenter.likely;
+    if (likely) this.#read(likely);
     if (stretch) this.#understand(stretch);
   }
 
-  #understand({ start, end, wordsEnd, tooLong }: Stretch): void {
-    const { recogniser, now, heard } = this.#parts;
+  #understand(stretch: Stretch): void {
+    const { now, heard } = this.#parts;
     const from = now();
-    const waited = (this.#looked - wordsEnd) * FRAME_MS;
+    const waited = (this.#looked - stretch.wordsEnd) * FRAME_MS;
     const ms = () => Math.round(waited + now() - from);
-    if (tooLong || this.#book.size === 0) return heard({ kind: 'nothing', ms: ms() }, null);
-    const [first, last] = [start * DETECTOR_FRAME, end * DETECTOR_FRAME];
-    const raw = recogniser.read(this.#raw.cut(first, last));
-    const clean = recogniser.read(this.#clean.cut(first, last));
-    const hearing = decide({ raw, clean }, this.#book, ms());
-    const believed = !this.#masking.covers(wordsEnd) || isHush(hearing);
-    heard(believed ? hearing : { kind: 'nothing', ms: hearing.ms }, { raw, clean });
+    const readings = this.#read(stretch);
+    if (!readings) return heard({ kind: 'nothing', ms: ms() }, null);
+    const hearing = decide(readings, this.#book, ms());
+    const believed = !this.#masking.covers(stretch.wordsEnd) || isHush(hearing);
+    heard(believed ? hearing : { kind: 'nothing', ms: hearing.ms }, readings);
+  }
+
+  /** Null for talk and where nothing is open. What was read already, with the same sentences open, is not read again. */
+  #read({ start, end, tooLong }: Stretch): Readings | null {
+    if (tooLong || this.#book.size === 0) return null;
+    const last = this.#last;
+    if (last && last.start === start && last.end === end && last.book === this.#book) return last.readings;
+    const cut = (sound: History) =>
+      this.#parts.recogniser.read(sound.cut(start * DETECTOR_FRAME, end * DETECTOR_FRAME));
+    const readings = { raw: cut(this.#raw), clean: cut(this.#clean) };
+    this.#last = { start, end, book: this.#book, readings };
+    return readings;
   }
 }
 

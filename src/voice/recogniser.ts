@@ -9,8 +9,6 @@ export interface Reading {
    * in natural log units. 0 is as good as free choice; more negative is worse.
    */
   fit: number;
-  /** The same for the word that fits worst: a sentence of which one word was another shows here. */
-  weakest: number;
   /** Frames of 10 ms that were looked at, and how many of them the words take up. */
   frames: number;
   wordFrames: number;

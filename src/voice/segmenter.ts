@@ -57,6 +57,15 @@ export class Segmenter {
     return this.#opened !== null;
   }
 
+  /**
+   * The stretch as it will be if nothing more is said, on the one frame where all its sound is there: the
+   * answer can be worked out while the rest of the silence is waited for. Null on every other frame.
+   */
+  get likely(): Stretch | null {
+    const silent = this.#frame - this.#speechEnd;
+    return this.#opened !== null && silent === framesIn(this.#settings.trailMs) ? this.#stretch() : null;
+  }
+
   /** Forgets what is open; nothing before this frame belongs to a later stretch. */
   drop(): void {
     this.#opened = null;
@@ -81,18 +90,25 @@ export class Segmenter {
   }
 
   #close(): Stretch | null {
+    const stretch = this.#stretch();
+    this.#opened = null;
+    this.#earliest = this.#speechEnd;
+    return stretch;
+  }
+
+  #stretch(): Stretch | null {
     const { leadMs, trailMs, shortestMs, longestMs } = this.#settings;
     const opened = this.#opened!;
-    const earliest = this.#earliest;
-    const wordsEnd = this.#speechEnd;
-    this.#opened = null;
-    this.#earliest = wordsEnd;
     if (this.#speechFrames * FRAME_MS < shortestMs) return null;
     return {
-      start: Math.max(earliest, opened - Math.ceil(leadMs / FRAME_MS)),
-      end: wordsEnd + Math.ceil(trailMs / FRAME_MS),
-      wordsEnd,
-      tooLong: (wordsEnd - opened) * FRAME_MS > longestMs,
+      start: Math.max(this.#earliest, opened - framesIn(leadMs)),
+      end: this.#speechEnd + framesIn(trailMs),
+      wordsEnd: this.#speechEnd,
+      tooLong: (this.#speechEnd - opened) * FRAME_MS > longestMs,
     };
   }
+}
+
+function framesIn(ms: number): number {
+  return Math.ceil(ms / FRAME_MS);
 }

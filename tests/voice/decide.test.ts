@@ -27,7 +27,6 @@ const words = [...book.keys()];
 const reading = (said: string | null, fit: number, more: Partial<Reading> = {}): Reading => ({
   words: said,
   fit,
-  weakest: fit - 0.3,
   frames: 145,
   wordFrames: said === null ? 0 : 100,
   ...more,
@@ -38,9 +37,9 @@ const both = (said: string | null, fit: number, more?: Partial<Reading>) => ({
 });
 const kindOf = (said: string, fit: number) => decide(both(said, fit), book, 400).kind;
 
-/** The least fit at which the words are acted on, to a hundredth. */
+/** The least fit at which the words are acted on, to a fiftieth. */
 function leastFit(said: string, kind: 'heard' | 'unsure'): number {
-  for (let fit = -4; fit < 4; fit += 0.01) if (kindOf(said, fit) === kind) return fit;
+  for (let fit = -4; fit < 4; fit += 0.02) if (kindOf(said, fit) === kind) return fit;
   return Infinity;
 }
 
@@ -83,13 +82,6 @@ describe('how sure is sure enough', () => {
 
   it("words that take up a small part of the stretch are somebody's talk", () => {
     expect(decide(both('next step', 0.9, { frames: 400, wordFrames: 60 }), book, 1).kind).not.toBe('heard');
-  });
-
-  it('one word that does not fit spoils the sentence', () => {
-    const whole = decide(both('full boil', 1.1), book, 1);
-    const spoilt = decide(both('full boil', 1.1, { weakest: -1.5 }), book, 1);
-    expect(whole).toMatchObject({ kind: 'heard' });
-    expect(spoilt.kind).not.toBe('heard');
   });
 
   it('the number that was said goes with the command', () => {

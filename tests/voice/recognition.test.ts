@@ -81,7 +81,7 @@ describe('the ear', { timeout: 120_000 }, () => {
       expect((await hear(spoken(words, voice))).filter(({ kind }) => kind === 'heard')).toEqual([]);
   });
 
-  it.each(['it stopped raining', 'rolling ball', 'the driving test passed'])(
+  it.each(['it stopped raining', 'the driving test passed'])(
     'does not act on the near miss "%s"',
     async (words) => {
       for (const voice of [slt, kal])

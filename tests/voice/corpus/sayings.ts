@@ -40,7 +40,7 @@ export const nearMisses: readonly string[] = [
   'the cards are out',
   'all cars sealed',
   'all jars broken',
-  'not all jars sealed',
+  'only old cars sealed',
   'one did not feel well',
   'nine did not sell',
   'add some sugar',

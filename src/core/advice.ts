@@ -3,6 +3,7 @@
 import { batchLimits, goodDepthM, potFill, potLimitKg } from '../tables/stove.ts';
 import { cautions } from '../tables/cautions.ts';
 import { identity } from '../tables/standards.ts';
+import { tools } from '../tables/tools.ts';
 import { isCitrus } from './ingredients.ts';
 import type { Mix } from './mix.ts';
 import type { BatchRequest } from './request.ts';
@@ -67,22 +68,19 @@ export function potsOf(request: BatchRequest, mix: Mix, startDepthM: number | nu
   return { count, says: `Cook it in ${count} pots, or one after another, ${kg} kg in each: ${worst.why}.` };
 }
 
-export function toolsOf(request: BatchRequest, plan: Pick<BatchPlan, 'steps' | 'process'>): string[] {
-  const tools = [
-    'wide heavy pot',
-    'long spoon',
-    'kitchen scale',
-    'ladle',
-    'wide funnel',
-    'clean cloth',
-    'cold plate',
+export function toolsOf(
+  request: BatchRequest,
+  { steps, process }: Pick<BatchPlan, 'steps' | 'process'>,
+): string[] {
+  const juicing = request.product === 'jelly' && request.juiceMassKg === undefined;
+  return [
+    ...tools.always,
+    ...(steps.strainWith ? [steps.strainWith.replace(/^a /, '')] : []),
+    ...(steps.blend ? tools.blending : []),
+    ...(request.product === 'butter' ? [] : tools.gelling),
+    ...(juicing ? tools.juicing : []),
+    ...(process ? tools.canning : []),
   ];
-  if (plan.steps.strainWith) tools.push(plan.steps.strainWith.replace(/^a /, ''));
-  if (plan.steps.blend) tools.push('stick blender');
-  if (request.product !== 'butter') tools.push('thermometer');
-  if (request.product === 'jelly' && request.juiceMassKg === undefined) tools.push('jelly bag');
-  if (plan.process) tools.push('canner with rack', 'jar lifter', 'new lids and bands', 'headspace gauge');
-  return tools;
 }
 
 /** Burns and spoilage: the usual cautions, only those that this batch calls for. */

@@ -1,6 +1,7 @@
 // How likely it is that the best sentence is what was said: a logistic of a few measured facts.
 
 import type { Readings } from './decide.ts';
+import type { Reading } from './recogniser.ts';
 
 /** What the confidence rests on. */
 export interface Evidence {
@@ -20,6 +21,10 @@ const AROUND = 45;
 /** Worse than this is all the same, and keeps infinities out of the sum. */
 const WORST_FIT = -4;
 
+export function coveredBy({ wordFrames, frames }: Reading): number {
+  return Math.min(1.2, wordFrames / Math.max(10, frames - AROUND));
+}
+
 export function evidenceOf({ raw, clean }: Readings, meaning: (words: string) => string): Evidence {
   const fits = [raw.fit, clean.fit].map((fit) => Math.max(WORST_FIT, fit));
   const best = raw.fit > clean.fit ? raw : clean;
@@ -28,7 +33,7 @@ export function evidenceOf({ raw, clean }: Readings, meaning: (words: string) =>
     better: Math.max(...fits),
     worse: Math.min(...fits),
     agree: same ? 1 : 0,
-    covered: Math.min(1.2, best.wordFrames / Math.max(10, best.frames - AROUND)),
+    covered: coveredBy(best),
     length: Math.log(Math.max(10, best.wordFrames) / 100),
   };
 }

@@ -25,6 +25,14 @@ export interface Listening {
   level(level: { levelDb: number; speech: boolean }): void;
 }
 
+interface Read {
+  start: number;
+  end: number;
+  book: OpenBook;
+  readings: Readings;
+  tookMs: number;
+}
+
 export class Listener {
   readonly #parts: Listening;
   readonly #segmenter = new Segmenter();
@@ -35,7 +43,7 @@ export class Listener {
   readonly #downClean = new Downsampler();
   #looked = 0;
   #book: OpenBook = new Map();
-  #last: { start: number; end: number; book: OpenBook; readings: Readings } | null = null;
+  #last: Read | null = null;
 
   constructor(parts: Listening) {
     this.#parts = parts;
@@ -73,27 +81,30 @@ export class Listener {
   }
 
   #understand(stretch: Stretch): void {
-    const { now, heard } = this.#parts;
-    const from = now();
+    const { heard } = this.#parts;
+    const read = this.#read(stretch);
     const waited = (this.#looked - stretch.wordsEnd) * FRAME_MS;
-    const ms = () => Math.round(waited + now() - from);
-    const readings = this.#read(stretch);
-    if (!readings) return heard({ kind: 'nothing', ms: ms() }, null);
-    const hearing = decide(readings, this.#book, ms());
+    // Reading begins when the sound is there, and the rest of the silence passes meanwhile.
+    const ms = Math.round(
+      Math.max(waited, (stretch.end - stretch.wordsEnd) * FRAME_MS + (read?.tookMs ?? 0)),
+    );
+    if (!read) return heard({ kind: 'nothing', ms }, null);
+    const hearing = decide(read.readings, this.#book, ms);
     const believed = !this.#masking.covers(stretch.wordsEnd) || isHush(hearing);
-    heard(believed ? hearing : { kind: 'nothing', ms: hearing.ms }, readings);
+    heard(believed ? hearing : { kind: 'nothing', ms }, read.readings);
   }
 
   /** Null for talk and where nothing is open. What was read already, with the same sentences open, is not read again. */
-  #read({ start, end, tooLong }: Stretch): Readings | null {
+  #read({ start, end, tooLong }: Stretch): Read | null {
     if (tooLong || this.#book.size === 0) return null;
     const last = this.#last;
-    if (last && last.start === start && last.end === end && last.book === this.#book) return last.readings;
+    if (last && last.start === start && last.end === end && last.book === this.#book) return last;
     const cut = (sound: History) =>
       this.#parts.recogniser.read(sound.cut(start * DETECTOR_FRAME, end * DETECTOR_FRAME));
+    const from = this.#parts.now();
     const readings = { raw: cut(this.#raw), clean: cut(this.#clean) };
-    this.#last = { start, end, book: this.#book, readings };
-    return readings;
+    this.#last = { start, end, book: this.#book, readings, tookMs: this.#parts.now() - from };
+    return this.#last;
   }
 }
 

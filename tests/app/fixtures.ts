@@ -195,7 +195,7 @@ export const states: Record<string, KitchenView> = {
   }),
   comingToBoil: kitchen({
     batches: [
-      batch('cooking.comingToBoil', {
+      batch('comingToBoil', {
         pot: pot({ depthM: full, heat: 'high', surface: 'simmer', foam: true }),
         clock: about('clock.comingToBoil', 6, 9, 14),
         choices: [choice('pot.rollingBoil', { main: true }), hold, stir, stop],
@@ -205,7 +205,7 @@ export const states: Record<string, KitchenView> = {
   }),
   askedRollingBoil: kitchen({
     batches: [
-      batch('cooking.comingToBoil', {
+      batch('comingToBoil', {
         pot: pot({ depthM: full, heat: 'high', surface: 'rolling', foam: true }),
         clock: about('clock.comingToBoil', -2, 0, 5),
         choices: [choice('pot.rollingBoil', { main: true }), hold, stir, stop],
@@ -216,7 +216,7 @@ export const states: Record<string, KitchenView> = {
   }),
   simmering: kitchen({
     batches: [
-      batch('cooking.simmering', {
+      batch('simmering', {
         pot: pot(),
         clock: about('clock.simmering', 27, 34, 42),
         choices: [
@@ -235,7 +235,7 @@ export const states: Record<string, KitchenView> = {
   }),
   stirDue: kitchen({
     batches: [
-      batch('cooking.simmering', {
+      batch('simmering', {
         doing: { key: 'screen.act.batch.stir' },
         pot: pot({ depthM: { low: 0.0445, likely: 0.0455, high: 0.0466 }, scorchRisk: 'high' }),
         clock: until('clock.simmering', -30, 6.4),
@@ -247,7 +247,7 @@ export const states: Record<string, KitchenView> = {
   }),
   skimming: kitchen({
     batches: [
-      batch('cooking.skimming', {
+      batch('skimming', {
         pot: pot({ depthM: done, foam: true }),
         choices: [choice('skim.done', { main: true }), hold, stop],
       }),
@@ -255,7 +255,7 @@ export const states: Record<string, KitchenView> = {
   }),
   straining: kitchen({
     batches: [
-      batch('cooking.straining', {
+      batch('straining', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
         choices: [choice('strain.done', { main: true }), choice('strain.skipped'), hold, stop],
       }),
@@ -263,7 +263,7 @@ export const states: Record<string, KitchenView> = {
   }),
   blending: kitchen({
     batches: [
-      batch('cooking.blending', {
+      batch('blending', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
         choices: [choice('blend.done', { main: true }), choice('blend.skipped'), hold, stop],
       }),
@@ -271,7 +271,7 @@ export const states: Record<string, KitchenView> = {
   }),
   plateSpooning: kitchen({
     batches: [
-      batch('cooking.plateTesting.spooning', {
+      batch('spooning', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
         choices: [choice('plate.spooned', { main: true }), hold, stop],
       }),
@@ -280,7 +280,7 @@ export const states: Record<string, KitchenView> = {
   }),
   plateCooling: kitchen({
     batches: [
-      batch('cooking.plateTesting.cooling', {
+      batch('cooling', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
         clock: until('clock.cooling', -1, 0.72),
         choices: [hold, stop],
@@ -289,7 +289,7 @@ export const states: Record<string, KitchenView> = {
   }),
   plateJudging: kitchen({
     batches: [
-      batch('cooking.plateTesting.judging', {
+      batch('judging', {
         pot: pot({ depthM: done, heat: 'off', surface: 'still' }),
         plateTests: [{ at: NOW - 14 * MIN, verdict: 'runny' }],
         choices: [
@@ -354,7 +354,7 @@ export const states: Record<string, KitchenView> = {
   cannerLoaded: kitchen({
     batches: [inCanner],
     canners: [
-      canner('loaded.comingToFullBoil', {
+      canner('comingToFullBoil', {
         load,
         boil: 'heating',
         clock: since('clock.comingToFullBoil', 5.5),
@@ -366,7 +366,7 @@ export const states: Record<string, KitchenView> = {
   processing: kitchen({
     batches: [inCanner],
     canners: [
-      canner('loaded.fullBoil', {
+      canner('fullBoil', {
         load,
         boil: 'full',
         clock: until('clock.fullBoil', -3.7, 6.3),
@@ -379,7 +379,7 @@ export const states: Record<string, KitchenView> = {
   boilLost: kitchen({
     batches: [inCanner],
     canners: [
-      canner('loaded.boilLost', {
+      canner('boilLost', {
         load,
         boil: 'lost',
         voids: [{ from: NOW - 5 * MIN, to: NOW - 0.4 * MIN }],
@@ -397,7 +397,7 @@ export const states: Record<string, KitchenView> = {
   processingAgain: kitchen({
     batches: [inCanner],
     canners: [
-      canner('loaded.fullBoil', {
+      canner('fullBoil', {
         load,
         boil: 'full',
         clock: until('clock.fullBoil', -1.2, 8.8),
@@ -412,7 +412,7 @@ export const states: Record<string, KitchenView> = {
   askedStillBoiling: kitchen({
     batches: [inCanner],
     canners: [
-      canner('loaded.fullBoil', {
+      canner('fullBoil', {
         load,
         boil: 'full',
         clock: until('clock.fullBoil', -6, 4),
@@ -474,7 +474,7 @@ export const states: Record<string, KitchenView> = {
 export const several: KitchenView = kitchen({
   batches: [
     states['simmering']?.batches[0] as BatchView,
-    batch('cooking.comingToBoil', {
+    batch('comingToBoil', {
       id: 'pear',
       name: 'Pear',
       plan: pearPlan,

@@ -50,6 +50,8 @@ export async function openGallery(): Promise<Gallery> {
   const executablePath = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
   const browser = await chromium.launch({ executablePath, args: ['--no-sandbox'] });
   const page = await browser.newPage({ reducedMotion: 'reduce' });
+  // The test runner's compiler wraps functions in this name; the page that receives them does not know it.
+  await page.addInitScript('globalThis.__name = (f) => f');
   page.on('pageerror', (error) => console.error(`page error: ${error.message}`));
   return {
     browser,

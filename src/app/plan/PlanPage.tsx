@@ -55,31 +55,33 @@ export function PlanPage(props: PlanPageProps) {
         </section>
       )}
       {view.batches.length === 0 && <FirstRun view={view} actions={actions} catalogue={catalogue} />}
-      <ExampleRow catalogue={catalogue} onTake={setDraft} onClear={() => setDraft(emptyDraft)} />
-      <main className="plan-columns">
-        <Inputs
-          draft={draft}
-          onChange={setDraft}
-          outcome={outcome}
-          settings={settings}
-          catalogue={catalogue}
-        />
-        <section className="plan-out" aria-label={word('screen.plan.title')}>
-          <Out outcome={outcome} {...props} />
-          {outcome.kind === 'plan' && (
-            <StartBar
-              again={view.batches.length > 0}
-              catalogue={catalogue}
-              onStart={() => {
-                forgetLink();
-                actions.start();
-                actions.plan(outcome.request);
-                onStart();
-              }}
-            />
-          )}
-          <ShareRow request={requestOf(outcome)} catalogue={catalogue} onArrival={take} />
-        </section>
+      <main>
+        <ExampleRow catalogue={catalogue} onTake={setDraft} onClear={() => setDraft(emptyDraft)} />
+        <div className="plan-columns">
+          <Inputs
+            draft={draft}
+            onChange={setDraft}
+            outcome={outcome}
+            settings={settings}
+            catalogue={catalogue}
+          />
+          <section className="plan-out" aria-label={word('screen.plan.title')}>
+            <Out outcome={outcome} {...props} />
+            {outcome.kind === 'plan' && (
+              <StartBar
+                again={view.batches.length > 0}
+                catalogue={catalogue}
+                onStart={() => {
+                  forgetLink();
+                  actions.start();
+                  actions.plan(outcome.request);
+                  onStart();
+                }}
+              />
+            )}
+            <ShareRow request={requestOf(outcome)} catalogue={catalogue} onArrival={take} />
+          </section>
+        </div>
       </main>
       <footer className="plan-foot">{word('screen.plan.caution')}</footer>
     </div>

@@ -29,15 +29,36 @@ function jarHues(canner: CannerView, batches: readonly BatchView[]): number[] {
   });
 }
 
-/** The state's name tells the thing in hand; where it does not, the pot does if there is one. */
+/** What is in hand in each state of a batch; in all others it is the pot, if there is one yet. */
+const IN_HAND: Record<string, 'unspooned' | 'spooned' | 'bench' | 'fill' | 'towel' | 'shelf'> = {
+  settingUp: 'bench',
+  spooning: 'unspooned',
+  cooling: 'spooned',
+  judging: 'spooned',
+  readyingJars: 'bench',
+  filling: 'fill',
+  waitingForCanner: 'towel',
+  processing: 'towel',
+  unprocessed: 'towel',
+  resting: 'towel',
+  checkingSeals: 'towel',
+  puttingAway: 'shelf',
+  putAway: 'shelf',
+};
+
 function batchScene(batch: BatchView): Scene {
-  const state = batch.state;
-  if (/plate/i.test(state)) return { kind: 'plate', batch, spooned: /spoon|judg|wait|rest/i.test(state) };
-  if (/fill|jarring/i.test(state)) return { kind: 'fill', batch };
-  if (/rest|cool|process|served|canner|load|seal|check/i.test(state))
-    return { kind: 'jars', batch, on: 'towel' };
-  if (/away|shelf|store|stored|done|finish|ended|label/i.test(state))
-    return { kind: 'jars', batch, on: 'shelf' };
-  if (batch.pot) return { kind: 'pot', batch };
-  return { kind: 'bench', batch };
+  const inHand = IN_HAND[batch.state.split('.').at(-1) ?? ''];
+  switch (inHand) {
+    case 'unspooned':
+    case 'spooned':
+      return { kind: 'plate', batch, spooned: inHand === 'spooned' };
+    case 'towel':
+    case 'shelf':
+      return { kind: 'jars', batch, on: inHand };
+    case 'fill':
+    case 'bench':
+      return { kind: inHand, batch };
+    default:
+      return batch.pot ? { kind: 'pot', batch } : { kind: 'bench', batch };
+  }
 }

@@ -8,6 +8,7 @@ import type { BatchContext, PlateVerdict } from './context.ts';
 import * as rules from './rules.ts';
 import * as simmer from './simmer.ts';
 import * as words from './words.ts';
+import * as jarWords from './words.jars.ts';
 
 type Args = { context: BatchContext; event: BatchEvent };
 
@@ -148,27 +149,27 @@ const sayings = {
   sayHeld: tell(words.held),
   askIfStillHeld: tell(words.askIfStillHeld),
   sayItCaught: tell(words.itCaught),
-  sayJarsNoted: tell(words.jarsNoted),
-  sayReadyJars: tell(words.readyJars),
-  sayFill: tell(words.fill),
-  sayToTheCanner: tell(words.toTheCanner),
-  sayWentCold: tell(words.wentCold),
-  sayNotServed: tell(words.notServed),
-  sayReheat: tell(words.reheat),
-  sayRest: tell(words.rest),
-  sayPing: tell(words.ping),
-  sayRestLonger: tell(words.restLonger),
-  sayTooEarlyToJudge: tell(words.tooEarlyToJudge),
-  sayMayCheckSeals: tell(words.mayCheckSeals),
-  sayCheckSeals: tell(words.checkSeals),
-  sayTooManyFailed: tell(words.tooManyFailed),
-  sayPutAway: tell(words.putAway),
-  sayDone: tell(words.done),
-  sayDiscard: tell(words.discard),
-  sayStopped: tell(words.stopped),
-  sayWhereWeAre: tell(words.whereWeAre),
-  offerTheLoad: tell(words.offerTheLoad),
-  withdrawTheLoad: tell(words.withdrawTheLoad),
+  sayJarsNoted: tell(jarWords.jarsNoted),
+  sayReadyJars: tell(jarWords.readyJars),
+  sayFill: tell(jarWords.fill),
+  sayToTheCanner: tell(jarWords.toTheCanner),
+  sayWentCold: tell(jarWords.wentCold),
+  sayNotServed: tell(jarWords.notServed),
+  sayReheat: tell(jarWords.reheat),
+  sayRest: tell(jarWords.rest),
+  sayPing: tell(jarWords.ping),
+  sayRestLonger: tell(jarWords.restLonger),
+  sayTooEarlyToJudge: tell(jarWords.tooEarlyToJudge),
+  sayMayCheckSeals: tell(jarWords.mayCheckSeals),
+  sayCheckSeals: tell(jarWords.checkSeals),
+  sayTooManyFailed: tell(jarWords.tooManyFailed),
+  sayPutAway: tell(jarWords.putAway),
+  sayDone: tell(jarWords.done),
+  sayDiscard: tell(jarWords.discard),
+  sayStopped: tell(jarWords.stopped),
+  sayWhereWeAre: tell(jarWords.whereWeAre),
+  offerTheLoad: tell(jarWords.offerTheLoad),
+  withdrawTheLoad: tell(jarWords.withdrawTheLoad),
 };
 
 export const batchActions = { ...notes, ...sayings };

@@ -1,48 +1,59 @@
 // The page begins here: opens the house, draws the screens, and hands what the cook does to the kitchen.
 
-import { useSyncExternalStore, useState, useEffect } from 'react';
+import { useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
+import type { Slots } from '../../machines/dialogue/commands.ts';
 import { planBatch } from '../core/index.ts';
 import { App } from './App.tsx';
-import { earFeed, type Actions, type Answer, type Arrival, type Settings } from './actions.ts';
-import { openHouse, type House } from './house.ts';
+import { earFeed, type Actions, type Answer } from './actions.ts';
+import { openHouse } from './house.ts';
+import { offerFile } from './offerFile.ts';
 import { arrivalFromHash } from './plan/share.ts';
-import { keepSettings, readSettings } from './preferences.ts';
+import { openPreferences } from './preferences.ts';
+import { openStarting } from './starting.ts';
+import { showStates } from './states.ts';
 import './styles/index.css';
 import { addressOf, whichKitchen } from './which.ts';
-import type { Slots } from '../../machines/dialogue/commands.ts';
 
-let settings = readSettings();
-const root = createRoot(document.getElementById('root') ?? document.body);
-const house = await openHouse(whichKitchen(window.location.search), () => settings);
+const preferences = openPreferences();
+const house = await openHouse(whichKitchen(window.location.search), preferences.now);
+const starting = openStarting(house);
 const ear = earFeed(house.ear, { kind: 'off', says: 'The microphone is off.' });
 const arrival = arrivalFromHash(window.location.hash);
-root.render(<Page house={house} arrival={arrival} />);
+const { live } = house;
 
-function Page({ house, arrival }: { house: House; arrival: Arrival | undefined }) {
-  const { live } = house;
+const actions: Actions = {
+  start: starting.start,
+  plan: (request) => void live.plan(planBatch(request)),
+  choose: (choice, answer) => void live.choose(choice, slotsOf(answer), 'touch'),
+  talk: (command) => void live.ask(command, 'touch'),
+  focus: (on) => live.focus(on),
+  set: (patch) => {
+    if (!preferences.change(patch))
+      live.trouble('settings', 'This browser does not keep your settings.', false);
+  },
+  exportLog: () => void house.log().exportFile().then(offerFile),
+  importLog: (file) => void importLog(file),
+  takeOver: () => void house.lead.takeOver(),
+  practice: (pace) => window.location.assign(addressOf(pace, window.location.href)),
+};
+
+showStates(live.view);
+live.subscribe(() => showStates(live.view));
+createRoot(document.getElementById('root') ?? document.body).render(<Page />);
+
+function Page() {
   const view = useSyncExternalStore(
     (listener) => live.subscribe(listener),
     () => live.view,
   );
-  const [chosen, setChosen] = useState(settings);
-  const [started, setStarted] = useState(false);
-  const start = () => {
-    if (started) return;
-    setStarted(true);
-    void house.start();
-  };
-  useEffect(() => wakeUp(house, () => setStarted(true), start), []);
-  const change = (patch: Partial<Settings>) => {
-    settings = { ...settings, ...patch };
-    setChosen(settings);
-    if (!keepSettings(settings)) live.trouble('settings', 'This browser does not keep your settings.', false);
-  };
+  const settings = useSyncExternalStore(preferences.subscribe, preferences.now);
+  const started = useSyncExternalStore(starting.subscribe, () => starting.started);
   return (
     <App
       view={view}
-      actions={actionsOf(house, start, change)}
-      settings={chosen}
+      actions={actions}
+      settings={settings}
       catalogue={house.catalogue()}
       ear={ear}
       started={started}
@@ -51,51 +62,10 @@ function Page({ house, arrival }: { house: House; arrival: Arrival | undefined }
   );
 }
 
-/** A page opened again in the middle of a batch speaks at once where it may; else at the first touch or key. */
-function wakeUp(house: House, onStarted: () => void, start: () => void): () => void {
-  const busy = house.live.view.batches.some((batch) => batch.state !== 'putAway');
-  if (!busy) return () => {};
-  const onTouch = () => {
-    stop();
-    house.live.calm('touch');
-    start();
-  };
-  const stop = () => {
-    window.removeEventListener('pointerdown', onTouch);
-    window.removeEventListener('keydown', onTouch);
-  };
-  void house.startIfAllowed().then((allowed) => {
-    if (allowed) return onStarted();
-    house.live.trouble('touch', 'Touch the screen once, so that I can speak and listen again.', true);
-    window.addEventListener('pointerdown', onTouch);
-    window.addEventListener('keydown', onTouch);
-  });
-  return stop;
-}
-
-function actionsOf(
-  { live, log, lead }: House,
-  start: () => void,
-  change: (patch: Partial<Settings>) => void,
-): Actions {
-  return {
-    start,
-    plan: (request) => void live.plan(planBatch(request)),
-    choose: (choice, answer) => void live.choose(choice, slotsOf(answer), 'touch'),
-    talk: (command) => void live.ask(command, 'touch'),
-    focus: (on) => live.focus(on),
-    set: change,
-    exportLog: () => void log().exportFile().then(offerFile),
-    importLog: (file) =>
-      void log()
-        .importFile(file)
-        .then(({ taken, trouble }) => {
-          for (const { kind, says } of trouble) live.trouble(`import-${kind}`, says, true);
-          if (taken) window.location.reload();
-        }),
-    takeOver: () => void lead.takeOver(),
-    practice: (pace) => window.location.assign(addressOf(pace, window.location.href)),
-  };
+async function importLog(file: File): Promise<void> {
+  const { taken, trouble } = await house.log().importFile(file);
+  for (const { kind, says } of trouble) live.trouble(`import-${kind}`, says, true);
+  if (taken) window.location.reload();
 }
 
 function slotsOf(answer: Answer | undefined): Slots {
@@ -111,12 +81,4 @@ function slotsOf(answer: Answer | undefined): Slots {
     case undefined:
       return {};
   }
-}
-
-function offerFile(file: Blob): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(file);
-  link.download = 'stovehand-log.txt';
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }

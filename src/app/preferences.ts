@@ -18,7 +18,7 @@ function firstSettings(): Settings {
   return { units, theme: 'system', hand: 'right', letterKeys: true };
 }
 
-export function readSettings(): Settings {
+function readSettings(): Settings {
   try {
     return settingsSchema.parse(JSON.parse(localStorage.getItem(KEY) ?? ''));
   } catch {
@@ -26,12 +26,35 @@ export function readSettings(): Settings {
   }
 }
 
-/** False where the browser keeps nothing; the settings then last as long as the page. */
-export function keepSettings(settings: Settings): boolean {
+function keepSettings(settings: Settings): boolean {
   try {
     localStorage.setItem(KEY, JSON.stringify(settings));
     return true;
   } catch {
     return false;
   }
+}
+
+export interface Preferences {
+  now(): Settings;
+  /** False where the browser keeps nothing; the settings then last as long as the page. */
+  change(patch: Partial<Settings>): boolean;
+  subscribe(listener: () => void): () => void;
+}
+
+export function openPreferences(): Preferences {
+  const listeners = new Set<() => void>();
+  let settings = readSettings();
+  return {
+    now: () => settings,
+    change(patch) {
+      settings = { ...settings, ...patch };
+      for (const listener of listeners) listener();
+      return keepSettings(settings);
+    },
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
 }

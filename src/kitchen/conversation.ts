@@ -61,10 +61,11 @@ export class Conversation {
       hearing: hearing.kind === 'nothing' ? { kind: 'nothing' } : hearing,
     });
     const askedBack = this.#talk.state !== before && this.#talk.state !== 'listening';
+    const heardAt = this.#ports.now();
     this.#lastHeard =
       hearing.kind === 'nothing'
-        ? { words: '', verdict: 'nothing', at }
-        : { words: hearing.words, verdict: askedBack ? 'asked-back' : 'done', at };
+        ? { words: '', verdict: 'nothing', at: heardAt }
+        : { words: hearing.words, verdict: askedBack ? 'asked-back' : 'done', at: heardAt };
   }
 
   /** A button or a key of the assistant itself. */

@@ -15,7 +15,7 @@ import { lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { isOver } from './kitchenView.ts';
 import { movesBetween, wordsForRewrite } from './moves.ts';
-import { named, nameFor } from './naming.ts';
+import { named, nameFor, unnamed } from './naming.ts';
 import { Notices } from './notices.ts';
 import { Picture } from './picture.ts';
 import type { Catalogue, Clock, Ear, EntrySource, LogEntry, LogStore, Mouth, Reminder } from './ports.ts';
@@ -252,7 +252,7 @@ export class LiveKitchen {
       practice: this.#ports.practice,
       focus: this.#picture.focus,
       ...this.#picture.actors,
-      question: question && { message: question.say.message, urgency: question.urgency },
+      question: question && { ...unnamed(question.say), urgency: question.urgency },
       caption: this.#conversation.caption,
       lastHeard: this.#conversation.lastHeard,
       notices: [...this.#notices.list],

@@ -1,0 +1,177 @@
+// What a batch says once it goes into the jars, and after: message keys and their parameters.
+
+import type { Effect } from '../kitchen/effects.ts';
+import type { BatchEvent } from '../kitchen/events.ts';
+import { countJars } from '../jar/rules.ts';
+import type { BatchContext } from './context.ts';
+import { goesToTheShelf, restedHours, REST_LEAST_HOURS } from './rules.ts';
+import { say } from './saying.ts';
+
+const MINUTE_MS = 60_000;
+
+// --- Into the jars ---
+
+export function readyJars(batch: BatchContext): Effect {
+  const { process } = batch.plan;
+  const params = {
+    sterile: goesToTheShelf(batch) && (process?.presteriliseJars ?? false),
+    minutes: process?.steriliseMinutes ?? 0,
+    shelf: goesToTheShelf(batch),
+  };
+  return say(
+    batch,
+    'clock',
+    'step',
+    { key: 'batch.readyJars', params },
+    { untilAnswered: true, why: { key: 'batch.readyJars.why' } },
+  );
+}
+
+export function jarsNoted(batch: BatchContext): Effect {
+  return say(batch, 'teaching', 'jars', { key: 'batch.jarsNoted' });
+}
+
+export function fill(batch: BatchContext): Effect {
+  const params = {
+    headspaceMm: batch.plan.process?.headspaceMm ?? batch.plan.headspaceMm,
+    keep: batch.plan.request.keep,
+    fits: batch.plan.canner?.jarsPerLoad ?? 0,
+    jars: batch.plan.jars.count.likely,
+  };
+  return say(batch, 'clock', 'step', { key: 'batch.fill', params }, { why: { key: 'batch.fill.why' } });
+}
+
+export function toTheCanner(batch: BatchContext): Effect {
+  const params = { jars: countJars(batch.jars, 'filled') };
+  return say(
+    batch,
+    'clock',
+    'step',
+    { key: 'batch.toTheCanner', params },
+    { why: { key: 'batch.toTheCanner.why' } },
+  );
+}
+
+export function wentCold(batch: BatchContext): Effect {
+  return say(
+    batch,
+    'danger',
+    'step',
+    { key: 'batch.wentCold' },
+    { untilAnswered: true, why: { key: 'batch.wentCold.why' } },
+  );
+}
+
+export function notServed(batch: BatchContext): Effect {
+  return say(
+    batch,
+    'danger',
+    'step',
+    { key: 'batch.notServed' },
+    { untilAnswered: true, why: { key: 'batch.notServed.why' } },
+  );
+}
+
+export function reheat(batch: BatchContext): Effect {
+  return say(batch, 'step', 'step', { key: 'batch.reheat' }, { why: { key: 'batch.reheat.why' } });
+}
+
+export function offerTheLoad(batch: BatchContext, at: number): Effect {
+  const jars = batch.jars.filter((jar) => jar.state === 'filled' && jar.mayShelve).length;
+  return {
+    type: 'pass',
+    to: batch.canner,
+    at,
+    message: {
+      type: 'load.offered',
+      batch: batch.id,
+      jars,
+      jarSize: batch.plan.jars.size,
+      minutes: batch.plan.process?.minutes ?? Number.POSITIVE_INFINITY,
+      filledAt: at,
+    },
+  };
+}
+
+export function withdrawTheLoad(batch: BatchContext, at: number): Effect {
+  return { type: 'pass', to: batch.canner, at, message: { type: 'load.withdrawn', batch: batch.id } };
+}
+
+// --- After the canner ---
+
+export function rest(batch: BatchContext): Effect {
+  return say(batch, 'step', 'step', { key: 'batch.rest' }, { why: { key: 'batch.rest.why' } });
+}
+
+export function ping(batch: BatchContext): Effect {
+  return say(batch, 'teaching', 'ping', { key: 'batch.ping', params: { pings: batch.pings } });
+}
+
+export function restLonger(batch: BatchContext, at: number): Effect {
+  const hours = Math.max(1, Math.ceil(REST_LEAST_HOURS - restedHours(batch, at)));
+  return say(batch, 'step', 'rest', { key: 'batch.restLonger', params: { hours } });
+}
+
+export function tooEarlyToJudge(batch: BatchContext, at: number): Effect {
+  const hours = Math.max(1, Math.ceil(REST_LEAST_HOURS - restedHours(batch, at)));
+  return say(
+    batch,
+    'step',
+    'rest',
+    { key: 'batch.tooEarlyToJudge', params: { hours } },
+    { why: { key: 'batch.tooEarlyToJudge.why' } },
+  );
+}
+
+export function mayCheckSeals(batch: BatchContext): Effect {
+  return say(batch, 'step', 'rest', { key: 'batch.mayCheckSeals' });
+}
+
+export function checkSeals(batch: BatchContext): Effect {
+  const params = { jars: countJars(batch.jars, 'rested') };
+  return say(
+    batch,
+    'step',
+    'step',
+    { key: 'batch.checkSeals', params },
+    { why: { key: 'batch.checkSeals.why' } },
+  );
+}
+
+export function tooManyFailed(batch: BatchContext): Effect {
+  const params = { jars: countJars(batch.jars, 'rested') };
+  return say(batch, 'step', 'step', { key: 'batch.tooManyFailed', params });
+}
+
+export function putAway(batch: BatchContext): Effect {
+  const params = {
+    sealed: countJars(batch.jars, 'sealed'),
+    cold: countJars(batch.jars, 'filled', 'unsealed'),
+    unsealed: countJars(batch.jars, 'unsealed'),
+    keep: batch.plan.request.keep === 'freezer' ? 'freezer' : 'fridge',
+  };
+  return say(batch, 'step', 'step', { key: 'batch.putAway', params }, { why: { key: 'batch.putAway.why' } });
+}
+
+export function done(batch: BatchContext): Effect {
+  const params = {
+    shelf: countJars(batch.jars, 'onShelf'),
+    cold: countJars(batch.jars, 'inFridge', 'inFreezer'),
+  };
+  return say(batch, 'step', 'step', { key: 'batch.done', params });
+}
+
+export function discard(batch: BatchContext): Effect {
+  return say(batch, 'danger', 'step', { key: 'batch.discard' }, { why: { key: 'batch.discard.why' } });
+}
+
+export function stopped(batch: BatchContext): Effect {
+  const params = { jars: countJars(batch.jars, 'filled', 'processed', 'rested') };
+  return say(batch, 'step', 'step', { key: 'batch.stopped', params });
+}
+
+/** Coming back to a batch in a state where no clock ran out: one line to find the thread again. */
+export function whereWeAre(batch: BatchContext, at: number, event: BatchEvent): Effect {
+  const awayMinutes = event.type === 'kitchen.returned' ? Math.round((at - event.awaySince) / MINUTE_MS) : 0;
+  return say(batch, 'step', 'where', { key: 'batch.whereWeAre', params: { awayMinutes } });
+}

@@ -1,0 +1,16 @@
+// For whoever looks at the page from outside: who is in which state and until when, on the root element.
+
+import type { KitchenView } from '../kitchen/view.ts';
+
+export function showStates({ batches, canners }: KitchenView): void {
+  const states = [
+    ...batches.map(({ name, state }) => [name, state]),
+    ...canners.map(({ state }) => ['canner', state]),
+  ];
+  const shown = document.documentElement.dataset;
+  shown['kitchen'] = states.map((pair) => pair.join(': ')).join('; ');
+  const until = canners.flatMap(({ clock }) => (clock?.kind === 'until' ? [clock.until] : []))[0];
+  const simmer = batches.flatMap(({ clock }) => (clock?.kind === 'about' ? [clock.until.likely] : []))[0];
+  shown['clockUntil'] = until === undefined ? '' : String(Math.round(until));
+  shown['simmerUntil'] = simmer === undefined ? '' : String(Math.round(simmer));
+}

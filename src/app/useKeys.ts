@@ -2,7 +2,7 @@
 
 import { useEffect, useRef } from 'react';
 import { keyAct, type KeyAct } from './keys.ts';
-import { TWICE_MS } from './stove/useHold.ts';
+import { TWICE_MS } from './stove/hold.ts';
 
 export function useKeys(on: boolean, letterKeys: boolean, act: (what: KeyAct) => void): void {
   const latest = useRef(act);

@@ -1,4 +1,4 @@
-// A sheet laid over the screen: the rest on demand. Escape, the button, or a press outside puts it away.
+// A sheet laid over the screen: the rest on demand. Escape or its button puts it away; a drop beside it does not.
 
 import { useEffect, useId, useRef } from 'react';
 
@@ -17,13 +17,7 @@ export function Sheet({ title, closeLabel, onClose, children }: SheetProps) {
     if (dialog && !dialog.open) dialog.showModal();
   }, []);
   return (
-    <dialog
-      ref={ref}
-      className="sheet"
-      aria-labelledby={id}
-      onClose={onClose}
-      onClick={(event) => event.target === ref.current && onClose()}
-    >
+    <dialog ref={ref} className="sheet" aria-labelledby={id} onClose={onClose}>
       <div className="sheet-body">
         <header>
           <h2 id={id}>{title}</h2>

@@ -1,0 +1,86 @@
+// The guard against drips: what matters is held for a moment, or pressed twice by key. A droplet does neither.
+
+/** Long enough that a splash or a sleeve does not do it, short enough not to annoy. Chosen by hand, no source. */
+export const HOLD_MS = 700;
+/** A second press within this time confirms the first. */
+export const TWICE_MS = 3000;
+/** A finger that slides further than this is wiping, not pressing. */
+const DRIFT_PX = 24;
+
+export type Phase = 'idle' | 'holding' | 'once';
+
+export interface Touch {
+  clientX: number;
+  clientY: number;
+  isPrimary: boolean;
+  button: number;
+}
+
+export class HoldGuard {
+  #phase: Phase = 'idle';
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #from: { x: number; y: number } | null = null;
+  #done: () => void = () => {};
+  readonly #onPhase: (phase: Phase) => void;
+
+  constructor(onPhase: (phase: Phase) => void) {
+    this.#onPhase = onPhase;
+  }
+
+  whenHeld(done: () => void): void {
+    this.#done = done;
+  }
+
+  down(touch: Touch): void {
+    // Two touches at once are water, not a cook.
+    if (this.#from || !touch.isPrimary || touch.button !== 0) return this.cancel();
+    this.#hold();
+    this.#from = { x: touch.clientX, y: touch.clientY };
+  }
+
+  move(touch: Touch): void {
+    const from = this.#from;
+    if (from && Math.hypot(touch.clientX - from.x, touch.clientY - from.y) > DRIFT_PX) this.cancel();
+  }
+
+  up(): void {
+    if (this.#from) this.cancel();
+  }
+
+  /** A short press by key, or by a screen reader, arms it; the second one acts. */
+  press(): void {
+    if (this.#phase === 'once') return this.#act();
+    this.#enter('once');
+    this.#timer = setTimeout(() => this.#enter('idle'), TWICE_MS);
+  }
+
+  /** The key stays down: now it counts as held. */
+  keepPressing(): void {
+    if (this.#phase === 'once') this.#hold();
+  }
+
+  letGo(): void {
+    if (this.#phase === 'holding') this.cancel();
+  }
+
+  cancel(): void {
+    this.#enter('idle');
+  }
+
+  #hold(): void {
+    this.#enter('holding');
+    this.#timer = setTimeout(() => this.#act(), HOLD_MS);
+  }
+
+  #act(): void {
+    this.#enter('idle');
+    this.#done();
+  }
+
+  #enter(phase: Phase): void {
+    clearTimeout(this.#timer);
+    this.#from = null;
+    this.#phase = phase;
+    this.#onPhase(phase);
+  }
+}

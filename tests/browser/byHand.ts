@@ -21,7 +21,7 @@ export class HandCook {
 
   async startCooking(example: string, product: string): Promise<void> {
     await this.page.getByRole('button', { name: example }).click();
-    await this.page.getByText(product, { exact: true }).first().click();
+    await this.page.getByRole('radio', { name: product, exact: true }).check();
     await this.page.getByRole('button', { name: 'Start cooking' }).click();
     await this.page.waitForSelector('main.stove');
   }

@@ -27,11 +27,7 @@ afterAll(async () => {
 async function startCooking(): Promise<void> {
   const { page } = kitchen;
   await page.getByRole('button', { name: 'Damson plums' }).click();
-  await page
-    .getByRole('radio', { name: 'Butter' })
-    .or(page.getByText('Butter', { exact: true }))
-    .first()
-    .click();
+  await page.getByRole('radio', { name: 'Butter', exact: true }).check();
   await page.getByRole('button', { name: 'Start cooking' }).click();
   await page.waitForFunction(() => document.querySelector('.ear.listening') !== null, undefined, {
     timeout: 60_000,

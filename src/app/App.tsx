@@ -13,6 +13,7 @@ import { SettingsSheet } from './sheets/SettingsSheet.tsx';
 import { yesNo } from './stove/question.ts';
 import { subjectOf, type Subject } from './stove/glance.ts';
 import { choicesOf, StoveScreen } from './stove/StoveScreen.tsx';
+import { TWICE_MS } from './stove/hold.ts';
 import { useKeys, useTwice } from './useKeys.ts';
 
 type Open = 'more' | 'settings' | 'help' | Choice | null;
@@ -25,7 +26,12 @@ export function App(props: AppProps) {
   useTheme(settings.theme);
   const cooking = page === 'stove' && subject !== null;
   const choose = chooser(props, setOpen);
-  useKeys(cooking && open === null, settings.letterKeys, useKeyActs(props, subject, choose, setOpen));
+  const [armed, setArmed] = useArmed();
+  useKeys(
+    cooking && open === null,
+    settings.letterKeys,
+    useKeyActs(props, subject, choose, setOpen, setArmed),
+  );
   return (
     <>
       {cooking ? (
@@ -38,6 +44,9 @@ export function App(props: AppProps) {
           onOpen={(what) => setOpen(what)}
         />
       )}
+      <p className="armed" role="status">
+        {armed && props.catalogue.text({ key: 'screen.twice.what', params: { what: armed } })}
+      </p>
       <OpenSheet
         {...props}
         subject={subject}
@@ -96,15 +105,19 @@ function OpenSheet(props: OpenSheetProps) {
 }
 
 function useKeyActs(
-  { view, actions }: AppProps,
+  { view, actions, catalogue }: AppProps,
   subject: Subject | null,
   choose: (choice: Choice) => void,
   setOpen: (open: Open) => void,
+  arm: (what: string | null) => void,
 ) {
   const twice = useTwice();
   const press = (choice: Choice | undefined) => {
     if (!choice) return;
-    if (choice.consequence === 'safety' && !choice.asks && !twice(choice.command)) return;
+    if (choice.consequence === 'safety' && !choice.asks && !twice(choice.command)) {
+      return arm(catalogue.text(choice.label));
+    }
+    arm(null);
     choose(choice);
   };
   return (act: KeyAct) => {
@@ -112,7 +125,10 @@ function useKeyActs(
     switch (act.kind) {
       case 'talk': {
         const answer = act.command === 'yes' || act.command === 'no';
-        if (answer && yesNo(view.question)?.guarded && !twice(act.command)) return;
+        if (answer && yesNo(view.question)?.guarded && !twice(act.command)) {
+          return arm(catalogue.text({ key: `screen.${act.command}` }));
+        }
+        arm(null);
         return actions.talk(act.command);
       }
       case 'choice':
@@ -145,4 +161,15 @@ function useTheme(theme: AppProps['settings']['theme']): void {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
+}
+
+/** What a first press has armed; it is forgotten when the time for the second has passed. */
+function useArmed() {
+  const [armed, setArmed] = useState<string | null>(null);
+  useEffect(() => {
+    if (armed === null) return;
+    const timer = setTimeout(() => setArmed(null), TWICE_MS);
+    return () => clearTimeout(timer);
+  }, [armed]);
+  return [armed, setArmed] as const;
 }

@@ -135,6 +135,7 @@ const stoveWords = {
   'screen.hold': 'press and hold',
   'screen.holding': 'keep holding',
   'screen.twice': 'once more',
+  'screen.twice.what': 'Press once more: {what}',
   'screen.more': 'More',
   'screen.undo': 'Undo',
   'screen.repeat': 'Say again',

@@ -62,6 +62,7 @@ export default defineConfig({
   worker: { format: 'es' },
   test: {
     root,
+    maxWorkers: '100%', // left alone, two cores would be used as one
     projects: [
       {
         extends: true,

@@ -47,7 +47,7 @@ test('only the agreed names stand at the top', () => {
 
 test('no file is named for being leftover', () => {
   const leftover =
-    /(^|\/)(utils|helpers|misc|common|old|new|tmp|temp)\.\w+$|\.(orig|bak|tmp|swp)$|\.tmp\.|~$/;
+    /(^|\/)(utils|helpers|misc|common|old|new|tmp|temp)\.\w+$|\.(orig|bak|tmp|swp)$|\.tmp\.|(^|\/)zz|~$/;
   expect(files.filter((path) => leftover.test(path))).toEqual([]);
 });
 

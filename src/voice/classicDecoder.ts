@@ -93,7 +93,7 @@ const FEATURES = {
 /** Only silence may stand between words: a noise model would swallow other people's talk. */
 const FILLERS = '<s> SIL\n</s> SIL\n<sil> SIL\n';
 
-/** Wider than the package's own: narrow ones lost every fourth sentence in noise on the corpus. */
+/** Wider than the package's own: a narrow one read a tenth fewer sentences rightly at 10 dB (tests/voice/corpus/MEASURED.md). */
 const SEARCH = { beam: 1e-60, pbeam: 1e-60, wbeam: 1e-40 };
 
 /** One unit of a decoder's score in natural log: base 1.0001, shifted by ten bits. */

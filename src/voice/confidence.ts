@@ -38,7 +38,7 @@ export function evidenceOf({ raw, clean }: Readings, meaning: (words: string) =>
   };
 }
 
-/** Logistic regression on 366 stretches of the tuning voices, quiet and at 10 dB, every sentence of the book open. */
+/** Logistic regression on 366 stretches of the tuning voices, quiet and at 10 dB, the whole book open; fitted before the search was settled, see tests/voice/corpus/MEASURED.md. */
 export const WEIGHTS = { bias: -1.56, better: 1.82, worse: 0.53, agree: 0.3, covered: 2.59, length: 0.93 };
 
 export function confidenceOf(readings: Readings, meaning: (words: string) => string): number {

@@ -185,7 +185,8 @@ describe('an estimate', () => {
         readings.forEach((seen, i) => {
           e = withReading(e, seen, (i + 1) * 300_000);
         });
-        expect(JSON.parse(JSON.stringify(e))).toEqual(e);
+        // By text, since JSON knows no minus nought; a NaN or an infinity would read null.
+        expect(JSON.stringify(e)).not.toMatch(/:null|\[null|,null/);
         const left = remainingMinutes(e, 2_000_000);
         expect(Object.values(left).every(Number.isFinite), JSON.stringify(left)).toBe(true);
         expect(left.low).toBeGreaterThanOrEqual(0);

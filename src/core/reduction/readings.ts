@@ -36,8 +36,17 @@ export function withReading(e: Estimate, reading: Reading, at: number): Estimate
   return { ...now, readings: [...e.readings, { at, massKg: now.belief.mean[MASS] }] };
 }
 
+/** Readings that quarrel may not empty the pot of its solids, or put in more than ever was: the mean stays between. */
+function possible(e: Estimate): Belief {
+  const [logHeat, logSpit, logTarget, massKg] = e.belief.mean;
+  const least = 1.05 * (e.simmer.solubleKg + e.simmer.insolubleKg);
+  const within = Math.max(Math.min(least, e.startMassKg), Math.min(e.startMassKg, massKg));
+  return { ...e.belief, mean: [logHeat, logSpit, logTarget, within] };
+}
+
 function weighed(e: Estimate, massKg: number, sdKg: number): Estimate {
-  return { ...e, belief: observe(e.belief, ofMass, massKg - e.belief.mean[MASS], sdKg ** 2) };
+  const belief = observe(e.belief, ofMass, massKg - e.belief.mean[MASS], sdKg ** 2);
+  return { ...e, belief: possible({ ...e, belief }) };
 }
 
 /** Mass of a depth in this pot, and how far off a spoon handle can be. */
@@ -61,5 +70,5 @@ function tested(e: Estimate, tempC: number): Estimate {
   // The factor between sucrose and the sugars of fruit is known within a tenth.
   const noise = (slope * SD.tempC) ** 2 + (slope * 0.1 * Math.max(0, riseC)) ** 2;
   const belief: Belief = observe(e.belief, gradient, logShare - believed, Math.max(noise, 1e-5));
-  return { ...e, belief };
+  return { ...e, belief: possible({ ...e, belief }) };
 }

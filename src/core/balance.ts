@@ -14,6 +14,8 @@ export interface Balance extends Ingredients {
   targetSolidsPct: number;
   /** Standard deviation of the logarithm of the mass at which the batch is really done. */
   targetLogSd: number;
+  /** How surely the mass at which the plate holds is known: the fruit's solids, and where this product sets. */
+  setLogSd: number;
   /** The batch ends after a timed boil, not at a test. */
   shortBoil: boolean;
 }
@@ -58,6 +60,12 @@ function endPct(
   return { pct: Math.max(end, startPct + LEAST_RISE_PCT), shortBoil: false };
 }
 
+/**
+ * A gel sets within about 1.5 points of its 65 % solids, a butter is called thick within 2 points of its 40
+ * (engineering judgement, no source). Printed recipes scatter more: their yields have their own spread.
+ */
+const SETS_AT_LOG_SD = { butter: 0.05, gel: 0.025 };
+
 /** Solids in, water out: how much must be left in the pot. */
 export function balance(request: BatchRequest, parts: Ingredients, acid: AcidMass): Balance {
   const { kg: startKg, solidsKg } = potAtStart(parts, acid);
@@ -76,6 +84,7 @@ export function balance(request: BatchRequest, parts: Ingredients, acid: AcidMas
     targetLogSd: end.shortBoil
       ? Math.hypot((parts.preparedKg / startKg) * parts.preparedLogSd, parts.recipe.endLogSd)
       : Math.hypot(solidsLogSd, parts.recipe.endLogSd),
+    setLogSd: Math.hypot(solidsLogSd, SETS_AT_LOG_SD[request.product === 'butter' ? 'butter' : 'gel']),
     shortBoil: end.shortBoil,
   };
 }

@@ -61,10 +61,14 @@ export class HandCook {
   }
 
   async toTheCanner(): Promise<void> {
+    await this.toTheSimmer();
+    await this.fromSimmerToTheCanner();
+  }
+
+  async fromSimmerToTheCanner(): Promise<void> {
     await this.does('canner.filled', 'canner', 'filled');
     await this.does('canner.heatOn', 'canner', 'heating');
     await this.does('canner.hot', 'canner', 'hot');
-    await this.toTheSimmer();
     await this.does('pot.thick', 'damson plum', 'skimming');
     await this.does('skim.done', 'damson plum', 'straining');
     await this.does('strain.done', 'damson plum', 'blending');

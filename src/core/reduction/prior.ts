@@ -74,7 +74,7 @@ export function beliefAtBoil(stove: StoveLearned, pot: Balance, massAtBoilKg: nu
     cov: [
       [heat, shared, 0, 0],
       [shared, spit, 0, 0],
-      [0, 0, pot.targetLogSd ** 2, 0],
+      [0, 0, pot.setLogSd ** 2, 0],
       [0, 0, 0, (START_MASS_LOG_SD * massAtBoilKg) ** 2],
     ],
   };

@@ -1,0 +1,204 @@
+"""Speaks the training sentences with every training voice: python3 synth.py texts.tsv OUTDIR [--jobs N].
+
+The voices of the corpus's test side and the two tuning voices kept back (festival kal, espeak en-gb+f2)
+say nothing here but the small check set, which no weight is fitted to.
+"""
+import argparse
+import ctypes
+import os
+import random
+import subprocess
+import tempfile
+import time
+import wave
+from multiprocessing import Process
+from pathlib import Path
+
+import numpy as np
+
+SEED = 20260925
+RATE = 16000
+ESPEAK_LANGUAGES = ['en-us', 'en', 'en-gb-scotland', 'en-gb-x-gbclan', 'en-gb-x-gbcwmd', 'en-029', 'en-us-nyc']
+ESPEAK_VARIANTS = (
+    'm1 m2 m3 m4 m5 m6 m7 m8 f1 f3 f5 Alex Alicia Andrea Andy Annie Denis Diogo Gene Gene2 Henrique Hugo Jacky '
+    'Lee Marco Mario Michael Mike Nguyen Storm Tweaky adam anika antonio aunty belinda benjamin boris caleb croak '
+    'david ed edward edward2 grandma grandpa gustave iven iven2 iven3 iven4 john kaukovalta klatt klatt2 klatt3 '
+    'klatt4 linda marcelo max michel miguel norbert pablo paul pedro quincy rob robert sandro shelby steph steph2 '
+    'steph3 travis victor zac'
+).split()
+KITCHEN_TURNS = 5
+# A job of 200 sentences takes a few seconds.
+JOB_SECONDS = 45
+SHARES = {'espeak': 0.7, 'flite': 0.22, 'ked': 0.08}
+
+
+def planned(texts):
+    """(sentence, phones, voice family) of every utterance, shuffled, with the seed."""
+    draw = random.Random(SEED)
+    plan = []
+    for kind, sentence, phones in texts:
+        for _ in range(KITCHEN_TURNS if kind == 'kitchen' else 1):
+            plan.append((sentence, phones, draw.choices(list(SHARES), SHARES.values())[0]))
+    draw.shuffle(plan)
+    check = [(sentence, phones, family) for kind, sentence, phones in draw.sample(texts, 300) for family in ('kal', 'f2')]
+    return plan, check
+
+
+def resampled(sound, rate):
+    if rate == RATE or len(sound) == 0:
+        return sound
+    length = int(len(sound) * RATE / rate)
+    spectrum = np.fft.rfft(sound.astype(np.float32))[: length // 2 + 1]
+    padded = np.zeros(length // 2 + 1, np.complex64)
+    padded[: len(spectrum)] = spectrum
+    return np.clip(np.fft.irfft(padded, length) * length / len(sound), -32768, 32767).astype(np.int16)
+
+
+def read_wave(path):
+    with wave.open(str(path)) as file:
+        return resampled(np.frombuffer(file.readframes(file.getnframes()), np.int16), file.getframerate())
+
+
+espeak = None
+spoken = []
+CALLBACK = ctypes.CFUNCTYPE(ctypes.c_int, ctypes.POINTER(ctypes.c_short), ctypes.c_int, ctypes.c_void_p)
+
+
+@CALLBACK
+def keep(samples, count, _events):
+    if samples and count > 0:
+        spoken.append(np.ctypeslib.as_array(samples, (count,)).copy())
+    return 0
+
+
+def say_espeak(sentence, draw, voice=None):
+    global espeak
+    if espeak is None:
+        espeak = ctypes.CDLL('libespeak-ng.so.1')
+        espeak.rate = espeak.espeak_Initialize(2, 0, None, 0)
+        espeak.espeak_SetSynthCallback(keep)
+    voice = voice or f'{draw.choice(ESPEAK_LANGUAGES)}+{draw.choice(ESPEAK_VARIANTS)}'
+    if espeak.espeak_SetVoiceByName(voice.encode()) != 0:
+        raise ValueError(f'no voice {voice}')
+    for parameter, value in ((1, draw.randint(110, 225)), (3, draw.randint(15, 85)), (4, draw.randint(20, 90))):
+        espeak.espeak_SetParameter(parameter, value, 0)
+    spoken.clear()
+    text = sentence.encode() + b'\0'
+    espeak.espeak_Synth(text, len(text), 0, 0, 0, 1, None, None)
+    espeak.espeak_Synchronize()
+    return voice, resampled(np.concatenate(spoken), espeak.rate)
+
+
+def say_flite(sentence, draw, folder):
+    voice, low, high = draw.choice([('rms', 75, 135), ('awb', 95, 175)])
+    path = Path(folder) / 'flite.wav'
+    settings = ['--setf', f'duration_stretch={draw.uniform(0.75, 1.35):.2f}']
+    settings += ['--setf', f'int_f0_target_mean={draw.uniform(low, high):.0f}']
+    subprocess.run(['flite', '-voice', voice, *settings, '-t', sentence, '-o', path], check=True, timeout=10)
+    return f'flite {voice}', read_wave(path)
+
+
+def say_festival(sentences, draw, folder, voice):
+    """All of a worker's sentences in one run of the program: starting it costs more than speaking."""
+    lines = [f'(voice_{voice})', '(define (say text stretch file)', "(Parameter.set 'Duration_Stretch stretch)",
+             "(let ((utt (eval (list 'Utterance 'Text text)))) (utt.synth utt) (utt.save.wave utt file 'riff)))"]
+    for index, sentence in enumerate(sentences):
+        lines.append(f'(say "{sentence}" {draw.uniform(0.8, 1.3):.2f} "{folder}/{index}.wav")')
+    script = Path(folder) / 'say.scm'
+    script.write_text('\n'.join(lines))
+    subprocess.run(['festival', '-b', script], check=True, timeout=30, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+    return [read_wave(f'{folder}/{index}.wav') for index in range(len(sentences))]
+
+
+def trimmed(sound):
+    """Without the dead silence that a synthesiser puts around its words."""
+    loud = np.flatnonzero(np.abs(sound.astype(np.int32)) > 150)
+    return sound[max(0, loud[0] - 160) : loud[-1] + 320] if len(loud) else sound[:0]
+
+
+def speak(job):
+    number, plan = job
+    draw = random.Random(f'{SEED} {number}')
+    out = []
+    with tempfile.TemporaryDirectory() as folder:
+        for family, voice in (('ked', 'ked_diphone'), ('kal', 'kal_diphone')):
+            mine = [item for item in plan if item[2] == family]
+            sounds = say_festival([item[0] for item in mine], draw, folder, voice) if mine else []
+            out += [(item[1], family, trimmed(sound)) for item, sound in zip(mine, sounds)]
+        for sentence, phones, family in plan:
+            if family == 'espeak':
+                voice, sound = say_espeak(sentence, draw)
+            elif family == 'f2':
+                voice, sound = say_espeak(sentence, draw, 'en+f2')
+            elif family == 'flite':
+                voice, sound = say_flite(sentence, draw, folder)
+            else:
+                continue
+            out.append((phones, voice, trimmed(sound)))
+    return out
+
+
+def speak_to_file(job, path):
+    out = speak(job)
+    np.savez(path, phones=[phones for phones, _, _ in out], voices=[voice for _, voice, _ in out],
+             lengths=[len(sound) for _, _, sound in out], sound=np.concatenate([sound for _, _, sound in out]))
+
+
+def run_all(jobs, folder, workers, seconds):
+    """Each job in a process of its own: a synthesiser that crashes or hangs costs one job, not the night."""
+    begun, waiting, running = time.time(), list(enumerate(jobs)), []
+    while (waiting or running) and time.time() - begun < seconds:
+        while waiting and len(running) < workers:
+            index, job = waiting.pop(0)
+            process = Process(target=speak_to_file, args=(job, f'{folder}/{index}.part.npz'))
+            process.start()
+            running.append((process, index, time.time()))
+        time.sleep(0.05)
+        for entry in list(running):
+            process, index, since = entry
+            if process.is_alive() and time.time() - since > JOB_SECONDS:
+                process.kill()
+            if not process.is_alive():
+                running.remove(entry)
+                if process.exitcode == 0:
+                    os.rename(f'{folder}/{index}.part.npz', f'{folder}/{index}.npz')
+                else:
+                    print(f'job {index} lost: exit {process.exitcode} after {time.time() - since:.0f} s', flush=True)
+    for process, _, _ in running:
+        process.kill()
+    print(f'{len(waiting) + len(running)} of {len(jobs)} jobs not done after {time.time() - begun:.0f} s', flush=True)
+
+
+def gather(folder, out, name):
+    """All that was spoken, in one array, with what was said in a table beside it."""
+    sounds, lines = [], []
+    for path in sorted(Path(folder).glob('*.npz'), key=lambda path: path.name):
+        part = np.load(path)
+        ends = np.cumsum(part['lengths'])
+        for phones, voice, end, length in zip(part['phones'], part['voices'], ends, part['lengths']):
+            if 0.15 * RATE < length < 5.5 * RATE:
+                sounds.append(part['sound'][end - length : end])
+                lines.append(f'{length}\t{voice}\t{phones}')
+    np.save(out / f'{name}.npy', np.concatenate(sounds))
+    (out / f'{name}.tsv').write_text('\n'.join(lines))
+    hours = sum(map(len, sounds)) / RATE / 3600
+    print(f'{name}: {len(sounds)} utterances, {hours:.1f} h', flush=True)
+
+
+if __name__ == '__main__':
+    parser = argparse.ArgumentParser()
+    parser.add_argument('texts')
+    parser.add_argument('out', type=Path)
+    parser.add_argument('--jobs', type=int, default=os.cpu_count())
+    parser.add_argument('--seconds', type=float, default=600)
+    parser.add_argument('--limit', type=int)
+    options = parser.parse_args()
+    texts = [line.split('\t') for line in Path(options.texts).read_text().splitlines()]
+    options.out.mkdir(parents=True, exist_ok=True)
+    plan, check = planned(texts)
+    plan, check = plan[: options.limit], check[: options.limit]
+    for name, part, size, seconds in (('check', check, 60, options.seconds), ('train', plan, 200, options.seconds)):
+        jobs = [(f'{name} {at}', part[at : at + size]) for at in range(0, len(part), size)]
+        with tempfile.TemporaryDirectory() as folder:
+            run_all(jobs, folder, options.jobs, seconds)
+            gather(folder, options.out, name)

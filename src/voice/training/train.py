@@ -1,0 +1,306 @@
+"""Trains the phoneme network on the spoken sentences: python3 train.py DATADIR OUTDIR --until SECONDS.
+
+Prints a table as it goes; leaves network.onnx (8-bit weights), network.npz and fixture.json in OUTDIR.
+"""
+import argparse
+import json
+import math
+import time
+from pathlib import Path
+
+import numpy as np
+import torch
+from torch import nn
+from torch.nn import functional as F
+
+from export import save_onnx
+from features import RATE, WINDOW, features, mel_filters
+
+SEED = 20260925
+PHONES = (
+    'AA AE AH AO AW AY B CH D DH EH ER EY F G HH IH IY JH K L M N NG OW OY P R S SH T TH UH UW V W Y Z ZH'.split()
+)
+CHANNELS, HIDDEN, KERNEL = 192, 384, 9
+DILATIONS = (1, 1, 2, 2, 1, 1, 2, 1)
+BATCH = 128
+# Batches are a multiple of 0.3 s long: each new length costs the Fourier transform a plan.
+GRAIN = 4800
+TOP_RATE = 2.5e-3
+device = 'cuda'
+
+
+class Block(nn.Module):
+    def __init__(self, dilation):
+        super().__init__()
+        self.deep = nn.Conv1d(CHANNELS, CHANNELS, KERNEL, padding=KERNEL // 2 * dilation, dilation=dilation,
+                              groups=CHANNELS, bias=False)
+        self.deep_norm = nn.BatchNorm1d(CHANNELS)
+        self.widen = nn.Conv1d(CHANNELS, HIDDEN, 1, bias=False)
+        self.widen_norm = nn.BatchNorm1d(HIDDEN)
+        self.narrow = nn.Conv1d(HIDDEN, CHANNELS, 1, bias=False)
+        self.narrow_norm = nn.BatchNorm1d(CHANNELS)
+
+    def forward(self, x, inside):
+        y = F.relu(self.widen_norm(self.widen(self.deep_norm(self.deep(x)))))
+        return (x + self.narrow_norm(self.narrow(F.dropout(y, 0.1, self.training)))) * inside
+
+
+class Network(nn.Module):
+    """40 bands at 10 ms in, log probabilities of blank and 39 phones at 40 ms out."""
+
+    def __init__(self):
+        super().__init__()
+        self.first = nn.Conv1d(40, CHANNELS, 5, stride=2, padding=2, bias=False)
+        self.first_norm = nn.BatchNorm1d(CHANNELS)
+        self.second = nn.Conv1d(CHANNELS, CHANNELS, 5, stride=2, padding=2, bias=False)
+        self.second_norm = nn.BatchNorm1d(CHANNELS)
+        self.blocks = nn.ModuleList(Block(dilation) for dilation in DILATIONS)
+        self.head = nn.Conv1d(CHANNELS, len(PHONES) + 1, 1)
+
+    def forward(self, x, counts):
+        counts = (counts + 1) // 2
+        x = F.relu(self.first_norm(self.first(x)))
+        x = x * within(x, counts)
+        counts = (counts + 1) // 2
+        x = F.relu(self.second_norm(self.second(x)))
+        inside = within(x, counts)
+        x = x * inside
+        for block in self.blocks:
+            x = block(x, inside)
+        return F.log_softmax(self.head(x).float(), 1), counts
+
+
+def within(x, counts):
+    return (torch.arange(x.shape[2], device=x.device)[None] < counts[:, None]).to(x.dtype)[:, None]
+
+
+class Corpus:
+    def __init__(self, folder, name):
+        rows = [line.split('\t') for line in (folder / f'{name}.tsv').read_text().splitlines()]
+        self.sound = torch.from_numpy(np.load(folder / f'{name}.npy')).to(device)
+        lengths = np.array([int(row[0]) for row in rows])
+        self.lengths = torch.from_numpy(lengths).to(device)
+        self.offsets = torch.from_numpy(np.cumsum(lengths) - lengths).to(device)
+        number = {phone: index + 1 for index, phone in enumerate(PHONES)}
+        said = [[number[phone] for phone in row[2].split()] for row in rows]
+        self.counts = torch.tensor([len(phones) for phones in said], device=device)
+        self.phones = nn.utils.rnn.pad_sequence([torch.tensor(phones) for phones in said], True).to(device)
+
+    def batches(self, size, shuffled):
+        """Like lengths together, in random order, so that little is padding."""
+        jitter = torch.rand(len(self.lengths), device=device) * 0.2 + 0.9 if shuffled else 1
+        order = torch.argsort(self.lengths * jitter)
+        batches = list(order.split(size))
+        for index in torch.randperm(len(batches)) if shuffled else range(len(batches)):
+            yield batches[index]
+
+    def dry(self, batch, factor):
+        """The clips at a new speed and size of speaker: batch x samples, and their new lengths."""
+        lengths = (self.lengths[batch] / factor).long()
+        at = torch.arange(int(lengths.max()), device=device)[None] * factor[:, None]
+        left = at.long()
+        part = at - left
+        last = self.lengths[batch][:, None] - 1
+        base = self.offsets[batch][:, None]
+        take = lambda index: self.sound[base + torch.minimum(index, last)].float()
+        sound = take(left) * (1 - part) + take(left + 1) * part
+        inside = torch.arange(sound.shape[1], device=device)[None] < lengths[:, None]
+        return sound * inside / 32768, lengths
+
+
+def uniform(n, low, high):
+    return torch.rand(n, device=device) * (high - low) + low
+
+
+def rooms(n, length=6400):
+    """Impulse responses: the direct sound and an exponential tail that falls 60 dB in 0.1 to 0.5 s."""
+    at = torch.arange(length, device=device)[None] / RATE
+    fall = uniform(n, 0.1, 0.5)[:, None]
+    tail = torch.randn(n, length, device=device) * 10 ** (-3 * at / fall)
+    tail[:, :40] = 0
+    tail = tail / tail.norm(dim=1, keepdim=True)
+    wet = 10 ** (uniform(n, -25, 2) / 20)[:, None] * (torch.rand(n, 1, device=device) < 0.7)
+    tail = tail * wet
+    tail[:, 0] = 1
+    return tail
+
+
+def equaliser(n, bins):
+    """A random smooth gain over frequency; one clip in seven is as narrow as a telephone or a cheap microphone."""
+    knots = torch.randn(n, 1, 8, device=device) * 4
+    gain = F.interpolate(knots, bins, mode='linear', align_corners=True)[:, 0]
+    gain = gain + torch.linspace(-1, 1, bins, device=device)[None] * uniform(n, -8, 8)[:, None]
+    hz = torch.linspace(0, RATE / 2, bins, device=device)[None]
+    top = uniform(n, 3300, 4000)[:, None]
+    narrow = torch.rand(n, 1, device=device) < 0.15
+    gain = gain - narrow * ((hz > top).float() * 45 + (hz < uniform(n, 50, 300)[:, None]) * 20)
+    return 10 ** (gain / 20)
+
+
+def noise(n, length, babble):
+    """Pink, brown, white or banded noise, swelling as a boil does, or other people's talk."""
+    spectrum = torch.fft.rfft(torch.randn(n, length, device=device))
+    hz = torch.linspace(1, RATE / 2, spectrum.shape[1], device=device)[None]
+    slope = uniform(n, -1.2, 0.2)[:, None]
+    shape = (hz.clamp(min=40) / 500) ** slope
+    centre, wide = uniform(n, 200, 4000)[:, None], uniform(n, 0.3, 2)[:, None]
+    band = torch.exp(-(torch.log2(hz / centre) / wide) ** 2) * uniform(n, 0, 6)[:, None]
+    banded = torch.rand(n, 1, device=device) < 0.6
+    steady = torch.fft.irfft(spectrum * shape, length)
+    bubbling = torch.fft.irfft(torch.fft.rfft(torch.randn(n, length, device=device)) * band, length)
+    points = max(2, int(length / RATE * 11))
+    rate = torch.rand(n, 1, points, device=device)
+    swell = F.interpolate(rate, length, mode='linear', align_corners=True)[:, 0] ** uniform(n, 0, 2.5)[:, None]
+    made = unit(steady) * uniform(n, 0.1, 1)[:, None] + banded * unit(bubbling * swell) * uniform(n, 0, 1.5)[:, None]
+    talk = sum(torch.roll(babble, int(shift), 0).roll(int(at), 1) for shift, at in
+               zip(torch.randint(1, max(2, n), (4,)), torch.randint(0, length, (4,))))
+    talking = torch.rand(n, 1, device=device) < 0.12
+    return torch.where(talking, unit(talk) + 0.3 * unit(made), unit(made))
+
+
+def unit(sound):
+    return sound / sound.pow(2).mean(1, keepdim=True).sqrt().clamp(min=1e-6)
+
+
+def kitchen(corpus, batch):
+    """The clips as a kitchen might send them: new speaker size, room, microphone, noise and cut each time."""
+    n = len(batch)
+    dry, lengths = corpus.dry(batch, uniform(n, 0.85, 1.18))
+    loud = dry.pow(2).sum(1) / lengths
+    dry = dry / loud.sqrt().clamp(min=1e-4)[:, None]
+    lead, trail = uniform(n, 0.05, 0.45), uniform(n, 0.05, 0.45)
+    lead, trail = (lead * RATE).long(), (trail * RATE).long()
+    total = lengths + lead + trail
+    size = int(total.max())
+    size += -(size - WINDOW) % GRAIN
+    at = torch.arange(size, device=device)[None] - lead[:, None]
+    dry = F.pad(dry, (0, 1))
+    placed = dry.gather(1, torch.where((at >= 0) & (at < dry.shape[1]), at, dry.shape[1] - 1))
+    turns = 1 << (size + 6400 - 1).bit_length()
+    shaped = torch.fft.rfft(placed, turns) * torch.fft.rfft(rooms(n), turns)
+    speech = torch.fft.irfft(shaped * equaliser(n, shaped.shape[1]), turns)[:, :size]
+    speech = unit(speech) * (size / lengths)[:, None].sqrt()
+    below = torch.where(torch.rand(n, device=device) < 0.2, uniform(n, 28, 60), uniform(n, -3, 28))
+    sound = speech + noise(n, size, speech) * 10 ** (-below / 20)[:, None]
+    clipped = torch.rand(n, 1, device=device) < 0.1
+    return torch.where(clipped, torch.tanh(sound / 2) * 2, sound), total
+
+
+def masked(x, counts):
+    """A few bands and a short time blanked out, in half of the clips."""
+    n, bands, frames = x.shape
+    for axis, size, most in ((1, bands, 7), (1, bands, 5), (2, frames, 10)):
+        width = uniform(n, 0, most) * (torch.rand(n, device=device) < 0.5)
+        start = uniform(n, 0, 1) * (size - width)
+        at = torch.arange(size, device=device)[None]
+        hidden = (at >= start[:, None]) & (at < (start + width)[:, None])
+        x = x * ~(hidden[:, :, None] if axis == 1 else hidden[:, None])
+    return x
+
+
+def errors(logs, counts, phones, phone_counts):
+    """Edit distance of the free best path to what was said, and the number of phones said."""
+    best = logs.argmax(1).cpu().numpy()
+    wrong = 0
+    for path, count, said, length in zip(best, counts.tolist(), phones.tolist(), phone_counts.tolist()):
+        heard = [p for i, p in enumerate(path[:count]) if p != 0 and (i == 0 or p != path[i - 1])]
+        row = list(range(length + 1))
+        for i, p in enumerate(heard):
+            last, row[0] = row[0], i + 1
+            for j in range(length):
+                last, row[j + 1] = row[j + 1], min(row[j + 1] + 1, row[j] + 1, last + (p != said[j]))
+        wrong += row[length]
+    return wrong, int(phone_counts.sum())
+
+
+def check(network, corpus, filters, window, below):
+    network.eval()
+    wrong = said = 0
+    with torch.no_grad():
+        for batch in corpus.batches(100, False):
+            dry, lengths = corpus.dry(batch, torch.ones(len(batch), device=device))
+            sound = F.pad(dry, (4000, 3200))
+            sound = F.pad(sound, (0, -(sound.shape[1] - WINDOW) % GRAIN))
+            sound = unit(sound) * (sound.shape[1] / lengths)[:, None].sqrt()
+            sound = sound + noise(len(batch), sound.shape[1], sound) * 10 ** (-below / 20)
+            x, counts = features(sound, lengths + 7200, filters, window)
+            logs, counts = network(x, counts)
+            more = errors(logs, counts, corpus.phones[batch], corpus.counts[batch])
+            wrong, said = wrong + more[0], said + more[1]
+    network.train()
+    return 100 * wrong / said
+
+
+def train(folder, out, until):
+    torch.manual_seed(SEED)
+    torch.backends.cudnn.allow_tf32 = True
+    corpus, other = Corpus(folder, 'train'), Corpus(folder, 'check')
+    filters = mel_filters().to(device)
+    throats = [mel_filters(warp).to(device) for warp in np.linspace(0.9, 1.12, 23)]
+    window = torch.hann_window(WINDOW, device=device)
+    network = Network().to(device)
+    print(f'{sum(p.numel() for p in network.parameters())} weights, {len(corpus.lengths)} utterances', flush=True)
+    optimiser = torch.optim.AdamW(network.parameters(), TOP_RATE, weight_decay=0.01)
+    begun, step, epoch, sum_loss, told = time.time(), 0, 0, 0.0, 0
+    done = 0.0
+    while done < 1:
+        epoch += 1
+        for batch in corpus.batches(BATCH, True):
+            if len(batch) < 8:
+                continue
+            done = (time.time() - begun) / (until - begun)
+            if done >= 1:
+                break
+            rise = min(1, done / 0.08)
+            for group in optimiser.param_groups:
+                group['lr'] = TOP_RATE * (rise if rise < 1 else 0.5 * (1 + math.cos(math.pi * (done - 0.08) / 0.92))) + 1e-6
+            with torch.no_grad():
+                sound, lengths = kitchen(corpus, batch)
+                x, counts = features(sound, lengths, throats[step % len(throats)], window)
+                x = masked(x, counts)
+            with torch.autocast('cuda', torch.bfloat16):
+                logs, counts = network(x, counts)
+            loss = F.ctc_loss(logs.permute(2, 0, 1), corpus.phones[batch], counts, corpus.counts[batch], zero_infinity=True)
+            optimiser.zero_grad(set_to_none=True)
+            loss.backward()
+            nn.utils.clip_grad_norm_(network.parameters(), 5.0)
+            optimiser.step()
+            sum_loss += loss.detach()
+            step += 1
+            if step % 1000 == 0:
+                per = [check(network, other, filters, window, below) for below in (40, 10, 0)]
+                print(f'{time.time() - begun:5.0f} s  epoch {epoch:3d}  step {step:6d}  loss {float(sum_loss) / 1000:.3f}  '
+                      f'unseen voices, phone errors at 40, 10, 0 dB: {per[0]:.1f} % {per[1]:.1f} % {per[2]:.1f} %', flush=True)
+                sum_loss = 0.0
+                network.eval()
+                save_onnx(network, out, DILATIONS)
+                network.train()
+    per = [check(network, other, filters, window, below) for below in (40, 20, 10, 5, 0)]
+    print('end: step', step, 'epoch', epoch, 'phone errors at 40, 20, 10, 5, 0 dB:', ' '.join(f'{p:.1f} %' for p in per), flush=True)
+    network.eval()
+    torch.backends.cudnn.allow_tf32 = False
+    save_onnx(network, out, DILATIONS)
+    fixture(network, out, filters, window)
+
+
+def fixture(network, out, filters, window):
+    """A made-up sound, its features and the network's answer, for the page's tests."""
+    state, samples = 1, []
+    for index in range(12000):
+        state = (state * 1664525 + 1013904223) % 2**32
+        samples.append(0.3 * math.sin(index * (0.02 + index * 4e-6)) + 0.02 * (state / 2**31 - 1))
+    sound = torch.tensor([samples], device=device)
+    with torch.no_grad():
+        x, counts = features(sound, torch.tensor([12000], device=device), filters, window)
+        logs, _ = network(x, counts)
+    rounded = lambda grid: [[round(float(v), 4) for v in row] for row in grid]
+    Path(out, 'fixture.json').write_text(json.dumps({'features': rounded(x[0]), 'logs': rounded(logs[0])}))
+
+
+if __name__ == '__main__':
+    parser = argparse.ArgumentParser()
+    parser.add_argument('data', type=Path)
+    parser.add_argument('out', type=Path)
+    parser.add_argument('--until', type=float, required=True, help='seconds of the clock (time.time) to stop at')
+    options = parser.parse_args()
+    train(options.data, options.out, options.until)

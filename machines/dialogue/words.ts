@@ -6,14 +6,28 @@ import type { Act, DialogueEffect, Query, Situation } from './events.ts';
 import type { Message, SoundName, Urgency } from '../kitchen/effects.ts';
 import { offered } from './rules.ts';
 
+/** A read-back tells of its moment: said late, it would only puzzle. */
+export const READ_BACK_SLOT = 'dialogue/readBack';
+
 const OFFERED_AT_ONCE = 3; // more than three choices in one breath are not remembered (common practice, no source)
+
+/** What the pot or the canner says next names these by itself: "Clock started", "The clock is void". */
+const namedByTheChart: ReadonlySet<CommandId> = new Set<CommandId>([
+  'canner.fullBoil',
+  'canner.boilHolds',
+  'canner.boilDropped',
+  'jars.ready',
+]);
+
+export function isReadBack(command: CommandId): boolean {
+  return consequenceOf(command) === 'safety' && !namedByTheChart.has(command);
+}
 
 /** Safety words are read back, so that a wrong one can be refused at once. */
 export function readBack(act: Act, situation: Situation): DialogueEffect[] {
-  if (consequenceOf(act.command) !== 'safety') return [];
-  return [
-    say('clock', { key: `dialogue.readBack.${act.command}`, params: { name: nameIfNeeded(act, situation) } }),
-  ];
+  if (!isReadBack(act.command)) return [];
+  const params = { name: nameIfNeeded(act, situation) };
+  return [say('clock', { key: `dialogue.readBack.${act.command}`, params }, READ_BACK_SLOT)];
 }
 
 /** The questions, as the message by which the mouth will tell us that it says them. */

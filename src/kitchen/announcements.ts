@@ -1,5 +1,6 @@
 // The queue of the one mouth as plain data: what sounds, what waits, what wants an answer, and what comes first.
 
+import { READ_BACK_SLOT } from '../../machines/dialogue/words.ts';
 import type { Effect, SoundName, Urgency } from '../../machines/kitchen/effects.ts';
 
 export type SayEffect = Extract<Effect, { type: 'say' }>;
@@ -61,10 +62,11 @@ export const silence: Announcements = {
 
 /** Teaching that comes late teaches the wrong thing. */
 export const TEACHING_STALE_MS = 20_000;
-/** A sound tells of its moment. */
+/** A sound tells of its moment, and so does a read-back: after the words that follow from it, it says nothing. */
 export const TONE_STALE_MS = 3_000;
 export function isStale(item: Item, at: number): boolean {
   if (item.kind === 'tone') return item.urgency !== 'danger' && at - item.since > TONE_STALE_MS;
+  if (item.say.slot === READ_BACK_SLOT && !item.echo) return at - item.since > TONE_STALE_MS;
   return item.urgency === 'teaching' && at - item.since > TEACHING_STALE_MS;
 }
 

@@ -28,11 +28,7 @@ export const dialogueWords = {
   'dialogue.plain.takeBack.canner.boilDropped': 'Take that back: did the boil hold all along?',
 
   // Read back, so that a wrong one can be refused.
-  'dialogue.readBack.canner.fullBoil': 'Full boil.',
-  'dialogue.readBack.canner.boilHolds': 'Boil holds.',
-  'dialogue.readBack.canner.boilDropped': 'Boil dropped.',
   'dialogue.readBack.plate.held': '{name, select, none {} other {{name}: }}plate test passed.',
-  'dialogue.readBack.jars.ready': '{name, select, none {} other {{name}: }}jars ready.',
   'dialogue.readBack.jars.out': 'Jars out.',
   'dialogue.readBack.seals.allHeld': '{name, select, none {} other {{name}: }}all jars sealed.',
   'dialogue.readBack.batch.stopped': '{name, select, none {} other {{name}: }}batch given up.',

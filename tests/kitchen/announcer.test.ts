@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { openQuestion, silence, type SayEffect } from '../../src/kitchen/announcements.ts';
 import { announce, HUSH_LASTS_MS, type AnnounceInput } from '../../src/kitchen/announcer.ts';
+import { READ_BACK_SLOT } from '../../machines/dialogue/words.ts';
 import { raisedUrgency, repeatDueAt } from '../../src/kitchen/insistence.ts';
 import type { AnnounceAction } from '../../src/kitchen/turns.ts';
 import { soundNames } from '../../sounds/meanings.ts';
@@ -166,6 +167,14 @@ describe('nothing stale is spoken', () => {
     };
     expect(taught(20)).toBe(true);
     expect(taught(21)).toBe(false);
+  });
+
+  it('a read-back comes before the words that follow from it, or not at all', () => {
+    const readBack = { urgency: 'clock', slot: READ_BACK_SLOT } as const;
+    const after = (urgency: Urgency, seconds: number) =>
+      mouth().say('jars out', readBack).say('what follows', { urgency }).wait(seconds).finishAll().heard();
+    expect(after('clock', 1)).toEqual(['jars out', 'what follows']);
+    expect(after('danger', 5)).toEqual(['jars out', 'cut', 'what follows']);
   });
 
   it('a sound waits 3 seconds and no longer, but a danger sound always comes', () => {

@@ -32,11 +32,22 @@ describe('a command heard plainly', () => {
     expect(talk.state).toBe('listening');
   });
 
-  it('is read back where safety hangs on it', () => {
-    const talk = new Talk(cannerHeating).hear('canner.fullBoil');
-    expect(talk.acts()).toMatchObject([{ command: 'canner.fullBoil', about: 'c1' }]);
-    expect(talk.keys()).toEqual(['dialogue.readBack.canner.fullBoil']);
+  it('is read back where safety hangs on it, before it acts', () => {
+    const talk = new Talk(judging('b1')).hear('plate.held');
+    expect(talk.acts()).toMatchObject([{ command: 'plate.held', about: 'b1' }]);
+    expect(talk.keys()).toEqual(['dialogue.readBack.plate.held']);
+    const kinds = talk.effects.map(({ type }) => type);
+    expect(kinds.indexOf('say')).toBeLessThan(kinds.indexOf('act'));
   });
+
+  it.each(['canner.fullBoil', 'canner.boilHolds', 'canner.boilDropped', 'jars.ready'] as const)(
+    'is not read back where the next sentence names it: %s',
+    (command) => {
+      const talk = new Talk([open(command, 'c1', true)]).hear(command);
+      expect(talk.acts()).toMatchObject([{ command }]);
+      expect(talk.keys()).toEqual([]);
+    },
+  );
 
   it('carries its numbers along', () => {
     const talk = new Talk(simmering('b1')).hear('minutes.added', { n: 7 });

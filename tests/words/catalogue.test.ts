@@ -14,6 +14,7 @@ import {
   type CommandId,
 } from '../../machines/dialogue/commands.ts';
 import { terms, answerTo } from '../../machines/dialogue/answers.ts';
+import { isReadBack } from '../../machines/dialogue/words.ts';
 import { englishTerms } from '../../src/words/terms.en.ts';
 
 const us = createCatalogue('en', 'us');
@@ -108,7 +109,8 @@ describe('every English message', () => {
       const safety = consequenceOf(command) === 'safety';
       const counted = ['jars.filled', 'seals.failed', 'minutes.added', 'reading.taken'].includes(command);
       const needed = [
-        ...(safety ? [`dialogue.plain.${command}`, `dialogue.readBack.${command}`] : []),
+        ...(safety ? [`dialogue.plain.${command}`] : []),
+        ...(isReadBack(command) ? [`dialogue.readBack.${command}`] : []),
         ...(counted ? [`dialogue.count.${command}`] : []),
       ];
       expect(needed.filter((key) => !(keys as string[]).includes(key))).toEqual([]);

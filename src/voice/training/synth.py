@@ -173,11 +173,12 @@ def gather(folder, out, name):
     """All that was spoken, in one array, with what was said in a table beside it."""
     sounds, lines = [], []
     for path in sorted(Path(folder).glob('*.npz'), key=lambda path: path.name):
-        part = np.load(path)
-        ends = np.cumsum(part['lengths'])
+        with np.load(path) as packed:
+            part = dict(packed)  # each look into the packed file would read all of it anew
+        sound, ends = part['sound'], np.cumsum(part['lengths'])
         for phones, voice, end, length in zip(part['phones'], part['voices'], ends, part['lengths']):
             if 0.15 * RATE < length < 5.5 * RATE:
-                sounds.append(part['sound'][end - length : end])
+                sounds.append(sound[end - length : end])
                 lines.append(f'{length}\t{voice}\t{phones}')
     np.save(out / f'{name}.npy', np.concatenate(sounds))
     (out / f'{name}.tsv').write_text('\n'.join(lines))

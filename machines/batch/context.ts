@@ -31,6 +31,8 @@ export interface BatchContext {
   nextStirAt: number | null;
   /** When to ask the present state's question (again). */
   nextPromptAt: number | null;
+  /** When it is time to say that it is nearly thick. */
+  nearlyThickAt: number | null;
   saidNearlyThick: boolean;
   skimmed: boolean;
   strained: boolean;
@@ -62,6 +64,7 @@ export function newBatch(input: BatchInput): BatchContext {
     estimate: null,
     nextStirAt: null,
     nextPromptAt: null,
+    nearlyThickAt: null,
     saidNearlyThick: false,
     skimmed: false,
     strained: false,

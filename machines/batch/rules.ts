@@ -4,7 +4,6 @@ import type { BatchEvent } from '../kitchen/events.ts';
 import { countJars } from '../jar/rules.ts';
 import { HOT_FILL_LIMIT_MS } from '../canner/rules.ts';
 import type { BatchContext } from './context.ts';
-import { remaining } from './simmer.ts';
 
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
@@ -26,9 +25,6 @@ export const PLATE_WAIT_MS = 2 * MINUTE_MS;
 export const ASK_AGAIN_MS = 3 * MINUTE_MS;
 export const HOLD_ASK_MS = 30 * MINUTE_MS;
 
-/** Said this long before the likely end of the simmer: time to get plate, skimmer and jars. */
-export const NEARLY_MINUTES = 8;
-
 export function promptIsDue(batch: BatchContext, at: number): boolean {
   return batch.nextPromptAt !== null && at >= batch.nextPromptAt;
 }
@@ -38,8 +34,7 @@ export function stirIsDue(batch: BatchContext, at: number): boolean {
 }
 
 export function nearlyThick(batch: BatchContext, at: number): boolean {
-  if (batch.saidNearlyThick || !batch.estimate) return false;
-  return remaining(batch.estimate, at).likely <= NEARLY_MINUTES;
+  return !batch.saidNearlyThick && batch.nearlyThickAt !== null && at >= batch.nearlyThickAt;
 }
 
 export function mustStrain(batch: BatchContext): boolean {

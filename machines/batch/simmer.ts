@@ -19,6 +19,9 @@ import type { BatchContext } from './context.ts';
 
 const MINUTE_MS = 60_000;
 
+/** Said this long before the likely end of the simmer: time to get plate, skimmer and jars. */
+export const NEARLY_MINUTES = 8;
+
 type Noted = Partial<BatchContext>;
 
 /** At the rolling boil the reduction begins; after a plate test or a hold it goes on where it was. */
@@ -32,7 +35,12 @@ export function beginOrGoOn(batch: BatchContext, { at }: BatchEvent): Noted {
 /** Off the heat the water stays in the pot. */
 export function stop(batch: BatchContext, { at }: BatchEvent): Noted {
   if (!batch.estimate) return {};
-  return { estimate: withHeat(batch.estimate, 'off', at), nextStirAt: null, nextPromptAt: null };
+  return {
+    estimate: withHeat(batch.estimate, 'off', at),
+    nextStirAt: null,
+    nextPromptAt: null,
+    nearlyThickAt: null,
+  };
 }
 
 export function stirred(batch: BatchContext, { at }: BatchEvent): Noted {
@@ -89,7 +97,8 @@ function withPrompts(batch: BatchContext, at: number): Noted {
   const left = remainingMinutes(estimate, at);
   return {
     estimate,
-    saidNearlyThick: batch.saidNearlyThick && left.likely <= 8,
+    saidNearlyThick: batch.saidNearlyThick && left.likely <= NEARLY_MINUTES,
+    nearlyThickAt: at + (left.likely - NEARLY_MINUTES) * MINUTE_MS,
     nextStirAt: nextStir(estimate, at),
     nextPromptAt: at + Math.max(1, left.likely) * MINUTE_MS,
   };

@@ -1,7 +1,7 @@
 // A shelf of jars as plain data, each moved only by its own chart.
 
-import { transition } from 'xstate';
 import type { BatchId, JarId } from '../kitchen/events.ts';
+import { stepMachine } from '../kitchen/step.ts';
 import { jarMachine } from './chart.ts';
 import type { JarEvent, JarState } from './events.ts';
 
@@ -19,8 +19,7 @@ export interface Jar {
 export function moveJar(jar: Jar, event: JarEvent, at: number): Jar {
   const before = jarMachine.resolveState({ value: jar.state, context: { mayShelve: jar.mayShelve } });
   if (before.status === 'done') return jar;
-  const [after] = transition(jarMachine, before, event);
-  const state = after.value as JarState;
+  const state = stepMachine(jarMachine, before, event).snapshot.value as JarState;
   return state === jar.state ? jar : { ...jar, state, at };
 }
 

@@ -39,9 +39,10 @@ export async function openHouse(which: Which, settings: () => Settings): Promise
   const clock = new KitchenClock({
     sources: browserSources,
     pace: which.pace,
-    anchor: anchor && { ...anchor, pace: which.pace },
+    anchor,
     keepAnchor: (tie) => void log.writeNote('anchor', writeAnchor(tie)),
   });
+  clock.setPace(which.pace); // the time away went by at the pace it was left at
   const ear = createEar();
   const mouth = openMouth({ voice: which.voice });
   const catalogues = { us: createCatalogue('en', 'us'), metric: createCatalogue('en', 'metric') };
@@ -58,6 +59,7 @@ export async function openHouse(which: Which, settings: () => Settings): Promise
     sayIt: (command) => sayIt(command),
     pace: () => clock.pace,
     practice: which.practice,
+    madeBy: import.meta.env['VITE_MADE_BY'] as string | undefined,
     onEntry: (entry) => tabs.post(entry),
   });
   mouth.onSpeaking((speaking) => ear.mask(speaking));

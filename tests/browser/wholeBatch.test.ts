@@ -82,10 +82,10 @@ async function untilServed(): Promise<void> {
 }
 
 test('the rest, the seals and the shelf, after the page was opened anew at another pace', async () => {
-  await kitchen.page.goto(`${kitchen.url}/?practice=1800&voice=bundled`);
+  await kitchen.page.goto(`${kitchen.url}/?practice=900&voice=bundled`);
   expect(await cook.sees(WHO, 'resting', 20_000), 'the same batch in the same state').toBe(true);
   await kitchen.page.mouse.click(400, 30);
-  expect(await cook.sees(WHO, 'checkingSeals', 90_000), 'a day of rest').toBe(true);
+  expect(await cook.sees(WHO, 'checkingSeals', 150_000), 'a day of rest').toBe(true);
   await kitchen.page.waitForFunction(() => document.querySelector('.ear.listening') !== null, undefined, {
     timeout: 60_000,
   });

@@ -10,12 +10,18 @@ import type { Account } from './watcher.ts';
 const MIN = 60_000;
 const HOUR = 60 * MIN;
 
-const region = (at: number | null | undefined, now: number): string =>
-  at == null ? '-' : now < at ? '<' : now === at ? '=' : '>';
+/** Whether an instant has come; what hangs on it may begin exactly then. */
+const come = (at: number | null | undefined, now: number): string =>
+  at == null ? '-' : now >= at ? 'come' : 'to come';
+
+/** Whether an instant is over; what hangs on it may happen until then, and at that instant still. */
+const over = (at: number | null | undefined, now: number): string =>
+  at == null ? '-' : now > at ? 'over' : 'not over';
 
 const after = (from: number | null | undefined, ms: number): number | null =>
   from == null ? null : from + ms;
 
+/** A deadline is told apart only in the states that ask for it: elsewhere it would only multiply the moments. */
 export function keyOf(kitchen: Kitchen, account: Account): string {
   const batch = kitchen.batches[BATCH];
   const canner = kitchen.canners[CANNER];
@@ -23,55 +29,61 @@ export function keyOf(kitchen: Kitchen, account: Account): string {
   const { now } = account;
   const b = batch.context;
   const c = canner.context;
-  const jars = b.jars.map(({ state, whole }) => `${state}${whole ? '' : '*'}`).toSorted();
+  const state = batchState(batch);
+  const cannerNow = cannerState(canner);
+  const only = (wanted: boolean, what: () => string): string => (wanted ? what() : '');
+  const onTheStove = batch.matches('cooking') || state === 'held' || state === 'caught';
+  const jars = b.jars.map(({ state: jar, whole }) => `${jar}${whole ? '' : '*'}`).toSorted();
   return [
-    batchState(batch),
-    // Where a hold goes back to.
-    Object.values(batch.historyValue)
-      .map((nodes) => nodes.map(({ key }) => key).join())
-      .join(),
-    flags(
-      b.skimmed,
-      b.strained,
-      b.blended,
-      b.saidNearlyThick,
-      b.saidRested,
-      b.jarsReadyAt !== null,
-      b.estimate !== null,
+    state,
+    only(state === 'held' || state === 'caught', () => goesBackTo(batch)),
+    only(onTheStove, () => flags(b.skimmed, b.strained, b.blended, b.estimate !== null)),
+    flags(b.jarsReadyAt !== null),
+    only(
+      state === 'simmering',
+      () => flags(b.saidNearlyThick) + come(b.nextStirAt, now) + come(b.nearlyThickAt, now),
     ),
-    b.estimate?.heat ?? '-',
-    Math.min(1, b.plateTests.length),
-    region(b.nextPromptAt, now) + region(b.nextStirAt, now),
-    region(after(b.plateInFreezerAt, 15 * MIN), now),
-    region(after(b.plateSpoonedAt, 2 * MIN), now),
-    region(after(b.filledAt, 10 * MIN), now),
-    region(after(b.restFrom, 12 * HOUR), now) + region(after(b.restFrom, 24 * HOUR), now),
+    only(onTheStove, () => come(b.nextPromptAt, now)),
+    only(onTheStove, () => come(after(b.plateInFreezerAt, 15 * MIN), now)),
+    only(state === 'cooling', () => come(after(b.plateSpoonedAt, 2 * MIN), now)),
+    only(state === 'waitingForCanner', () => over(after(b.filledAt, 10 * MIN), now)),
+    only(b.restFrom !== null, () => flags(b.saidRested) + come(after(b.restFrom, 12 * HOUR), now)),
+    only(
+      b.restFrom !== null,
+      () => come(after(b.restFrom, 24 * HOUR), now) + over(after(b.restFrom, 24 * HOUR), now),
+    ),
     jars.join(),
     b.inCanner,
-    cannerState(canner),
-    region(after(c.heatOnAt, c.preheatMs), now),
-    c.waiting.map(({ jars: n, filledAt }) => `${n}${region(filledAt + 10 * MIN, now)}`).join(),
+    cannerNow,
+    only(cannerNow === 'heating', () => come(after(c.heatOnAt, c.preheatMs), now)),
+    c.waiting.map(({ jars: n, filledAt }) => `${n}${over(filledAt + 10 * MIN, now)}`).join(),
     c.load.map(({ jars: n }) => n).join(),
-    region(c.clock?.until, now) + region(c.nextCheckAt, now),
+    only(c.load.length > 0, () => come(c.clock?.until, now) + come(c.nextCheckAt, now)),
     looked(c.clock?.from, c.lastAskedAt, c.lastConfirmedAt),
-    region(after(c.since, 5 * MIN), now),
-    flags(c.waterLow, c.brokenJars > 0, c.voids.length > 0),
+    only(cannerNow === 'standing', () => come(after(c.since, 5 * MIN), now)),
     // The watcher's own account, so that no road is given up because another led to the same place.
     flags(
       account.jarsSaidReady,
-      account.skimmed,
-      account.strained,
       account.cannerSaidHot,
       account.jarsIn,
       account.servedOk,
       account.processed,
-      account.saidNearly,
       account.saidRested,
-      account.lastStirCallAt !== null,
     ),
+    only(onTheStove, () => flags(account.skimmed, account.strained)),
     looked(account.fullBoilSince, account.askedAt, account.answeredAt),
-    region(after(account.outAt, 12 * HOUR), now) + region(after(account.outAt, 24 * HOUR), now),
+    only(
+      account.processed,
+      () => come(after(account.outAt, 12 * HOUR), now) + over(after(account.outAt, 24 * HOUR), now),
+    ),
   ].join('|');
+}
+
+/** Where a hold goes back to. */
+function goesBackTo(batch: NonNullable<Kitchen['batches'][string]>): string {
+  return Object.values(batch.historyValue)
+    .flatMap((nodes) => nodes.map(({ key }) => key))
+    .join();
 }
 
 function flags(...all: boolean[]): string {

@@ -115,6 +115,7 @@ export function deadlines(kitchen: Kitchen): number[] {
   return [
     ...after(batch?.nextPromptAt, 0),
     ...after(batch?.nextStirAt, 0),
+    ...after(batch?.nearlyThickAt, 0),
     ...after(batch?.plateSpoonedAt, 2 * MIN),
     ...after(batch?.filledAt, 10 * MIN),
     ...after(batch?.restFrom, 12 * HOUR),

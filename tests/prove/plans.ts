@@ -1,0 +1,14 @@
+// The plans that the search cooks: together they take every branch of the charts.
+
+import type { BatchPlan } from '../../src/core/types.ts';
+import { planOf } from '../machines/evening.ts';
+
+export const plans: Record<string, BatchPlan> = {
+  'damson butter for the shelf: must be strained and blended': planOf(),
+  'strawberry jam for the shelf: neither strained nor blended': planOf({
+    fruit: 'strawberry',
+    product: 'jam',
+  }),
+  'raspberry jam for the shelf: may be strained': planOf({ fruit: 'raspberry', product: 'jam' }),
+  'pumpkin butter, asked for the shelf and refused': planOf({ fruit: 'pumpkin' }),
+};

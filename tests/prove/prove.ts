@@ -1,0 +1,39 @@
+// `npm run prove`: the exhaustive search over every plan, then the mutants, and what was visited.
+
+import { mutants, ourCharts } from './mutants.ts';
+import { plans } from './plans.ts';
+import { search } from './search.ts';
+
+let failures = 0;
+
+console.log(
+  'Every reachable moment of one batch and its canner, with everything that can be said in each:\n',
+);
+for (const [name, plan] of Object.entries(plans)) {
+  const begun = Date.now();
+  const found = search({ plan, charts: ourCharts, mostStates: Number(process.env['MOST'] ?? Infinity) });
+  const seconds = ((Date.now() - begun) / 1000).toFixed(0);
+  console.log(`${name}: ${found.states} moments, ${found.edges} steps, ${seconds} s`);
+  console.log(`  batch: ${[...found.batchStates].toSorted().join(', ')}`);
+  console.log(`  canner: ${[...found.cannerStates].toSorted().join(', ')}`);
+  for (const { property, road } of found.violations)
+    console.log(`  BROKEN: ${property}\n    ${road.join(' > ')}`);
+  for (const road of found.stuck.slice(0, 3)) console.log(`  STUCK: ${road.join(' > ')}`);
+  failures += found.violations.length + found.stuck.length;
+}
+
+console.log('\nEach guard taken out in turn:\n');
+for (const { name, charts } of mutants()) {
+  const caught = Object.values(plans)
+    .map((plan) => search({ plan, charts, untilFirst: true }).violations[0])
+    .find((violation) => violation !== undefined);
+  console.log(`${caught ? 'caught' : 'MISSED'}  ${name}${caught ? `: ${caught.property}` : ''}`);
+  if (!caught) failures += 1;
+}
+
+console.log(
+  failures === 0
+    ? '\nNothing unsafe is reachable, and every guard is missed when it is gone.'
+    : `\n${failures} faults.`,
+);
+process.exitCode = failures === 0 ? 0 : 1;

@@ -17,6 +17,7 @@ export const vouching: ReadonlySet<CommandId> = new Set<CommandId>([
   'jars.ready',
   'jars.out',
   'seals.allHeld',
+  'batch.mixedUp', // it may carry over any of the others
 ]);
 
 /** Cannot be undone by saying so: always asked first, however well it was heard. */

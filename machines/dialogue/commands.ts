@@ -66,6 +66,13 @@ export const cannerCommands = {
   'canner.off': 'step',
 } as const satisfies Record<CannerHappening['type'], Consequence>;
 
+/** Commands that put right what was told before; the chart's own words follow from the log, read anew. */
+export const correctionCommands = {
+  'boil.droppedEarlier': 'safety', // "it dropped two minutes ago": slot `agoMinutes`
+  'boil.saidTooEarly': 'safety', // "i said full boil too early"
+  'batch.mixedUp': 'safety', // "that was the plum not the pear": slot `insteadOf`
+} as const satisfies Record<string, Consequence>;
+
 /** Commands to the assistant itself: always open, in every state. */
 export const talkCommands = {
   next: 'step', // "done", "next": whatever the one open step is
@@ -86,7 +93,8 @@ export const talkCommands = {
 export type BatchCommand = keyof typeof batchCommands;
 export type CannerCommand = keyof typeof cannerCommands;
 export type TalkCommand = keyof typeof talkCommands;
-export type CommandId = BatchCommand | CannerCommand | TalkCommand;
+export type CorrectionCommand = keyof typeof correctionCommands;
+export type CommandId = BatchCommand | CannerCommand | CorrectionCommand | TalkCommand;
 
 /** What fills the gaps of a sentence; readings come in SI units, as `reading.taken` wants them. */
 export interface Slots {
@@ -100,6 +108,10 @@ export interface Slots {
   spare?: number;
   /** Whether the full boil never stopped while water was added. */
   keptBoiling?: boolean;
+  /** How long ago it really happened. */
+  agoMinutes?: number;
+  /** The fruit it was told of by mistake. */
+  insteadOf?: string;
   /** A "no" that only says how things stand, "not boiling yet": it answers a question and takes nothing back. */
   notYet?: boolean;
   /** Said in words that a twin shares: what is open, or the cook, says which of them is meant. */
@@ -114,5 +126,5 @@ export interface Understood {
 }
 
 export function consequenceOf(command: CommandId): Consequence {
-  return { ...batchCommands, ...cannerCommands, ...talkCommands }[command];
+  return { ...batchCommands, ...cannerCommands, ...correctionCommands, ...talkCommands }[command];
 }

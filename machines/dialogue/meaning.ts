@@ -4,6 +4,7 @@ import {
   batchCommands,
   cannerCommands,
   consequenceOf,
+  correctionCommands,
   type CommandId,
   type TalkCommand,
 } from './commands.ts';
@@ -142,5 +143,5 @@ function isForAll(command: CommandId): boolean {
 }
 
 function isHappening(command: CommandId): command is Exclude<CommandId, TalkCommand> {
-  return command in batchCommands || command in cannerCommands;
+  return command in batchCommands || command in cannerCommands || command in correctionCommands;
 }

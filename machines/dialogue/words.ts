@@ -17,6 +17,9 @@ const namedByTheChart: ReadonlySet<CommandId> = new Set<CommandId>([
   'canner.boilHolds',
   'canner.boilDropped',
   'jars.ready',
+  'boil.droppedEarlier',
+  'boil.saidTooEarly',
+  'batch.mixedUp',
 ]);
 
 export function isReadBack(command: CommandId): boolean {

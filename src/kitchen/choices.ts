@@ -7,6 +7,7 @@ import {
   type BatchCommand,
   type CannerCommand,
   type CommandId,
+  type CorrectionCommand,
   type Slots,
 } from '../../machines/dialogue/commands.ts';
 import type { BatchId, CannerId, KitchenEvent } from '../../machines/kitchen/events.ts';
@@ -17,23 +18,28 @@ const asks: { [Command in CommandId]?: NonNullable<Choice['asks']> } = {
   'seals.failed': 'count',
   'minutes.added': 'minutes',
   'reading.taken': 'reading',
+  'boil.droppedEarlier': 'minutes',
 };
 
 /** The plain sentence to offer for a command. */
 export type SayIt = (command: CommandId) => string;
 
 export function choiceOf(
-  command: BatchCommand | CannerCommand,
+  command: BatchCommand | CannerCommand | CorrectionCommand,
   about: BatchId | CannerId,
   main: boolean,
   sayIt: SayIt,
+  slots: Choice['slots'] = {},
 ): Choice {
   const asked = asks[command];
   return {
     command,
-    slots: {},
+    slots,
     about,
-    label: { key: `choice.${command}` },
+    label: {
+      key: `choice.${command}`,
+      ...(slots.insteadOf ? { params: { insteadOf: slots.insteadOf } } : {}),
+    },
     sayIt: sayIt(command),
     consequence: consequenceOf(command),
     main,

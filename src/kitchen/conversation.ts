@@ -1,18 +1,19 @@
 // The talk between cook and kitchen: what is heard becomes acts and answers, what is said opens questions.
 
-import type { BatchCommand, CannerCommand, Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
+import type { Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { Act, Query } from '../../machines/dialogue/events.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
-import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { Announcer, Caption } from './announcing.ts';
 import { helpWith, howLong, status, whatNext } from './answers.ts';
-import { eventOf } from './choices.ts';
 import type { Actors } from './kitchenView.ts';
 import { unnamed } from './naming.ts';
 import type { Catalogue, EntrySource, Hearing } from './ports.ts';
 import type { Situation } from '../../machines/dialogue/events.ts';
 import { Talk } from './talk.ts';
 import type { BatchView, CannerView, KitchenView } from './view.ts';
+
+/** Something the cook said or tapped. */
+export type Did = Pick<Act, 'command' | 'about' | 'slots'>;
 
 export interface ConversationPorts {
   announcer: Announcer;
@@ -22,7 +23,7 @@ export interface ConversationPorts {
   wall: () => number;
   actors: () => Actors;
   focus: () => string | null;
-  tell(event: KitchenEvent, source: EntrySource): void;
+  act(did: Did, source: EntrySource): void;
   takeBack(source: EntrySource): Promise<boolean>;
   lookAt(about: string): void;
 }
@@ -103,12 +104,11 @@ export class Conversation {
 
   #act({ command, about, slots }: Act): void {
     if (command === 'go.back') return void this.#takeBack('voice');
-    const event = about && eventOf(command as BatchCommand | CannerCommand, about, slots, this.#ports.now());
-    if (event) this.#ports.tell(event, 'voice');
+    this.#ports.act({ command, about, slots }, 'voice');
   }
 
   async #takeBack(source: EntrySource): Promise<void> {
-    if (!(await this.#ports.takeBack(source))) this.#say({ key: 'kitchen.nothingToTakeBack' });
+    if (!(await this.#ports.takeBack(source))) this.say({ key: 'kitchen.nothingToTakeBack' });
   }
 
   /** Yes and no on the screen answer the question that is open, or else what the mouth has asked last. */
@@ -138,19 +138,19 @@ export class Conversation {
         announcer.hush();
         return this.#talk.take({ type: 'hushed', at: wall() });
       case 'how.long':
-        return this.#say(howLong(actor, actors, now()));
+        return this.say(howLong(actor, actors, now()));
       case 'status':
-        return status(actors, word, now()).forEach((line, i) => this.#say(line, `status-${i}`));
+        return status(actors, word, now()).forEach((line, i) => this.say(line, `status-${i}`));
       case 'what.next':
-        return this.#say(whatNext(actor, word));
+        return this.say(whatNext(actor, word));
       case 'why':
-        return this.#say(
+        return this.say(
           announcer.last().findLast((line) => line.say.why)?.say.why ?? { key: 'kitchen.noReason' },
         );
       case 'switch.batch':
         return this.#lookAt(about, slots);
       case 'help':
-        return this.#say(helpWith(actor));
+        return this.say(helpWith(actor));
       default:
         return;
     }
@@ -158,11 +158,11 @@ export class Conversation {
 
   #lookAt(about: string | null, { fruit }: Slots): void {
     const actor = this.#actor(about);
-    if (!actor) return this.#say({ key: 'kitchen.nothingOn' });
+    if (!actor) return this.say({ key: 'kitchen.nothingOn' });
     this.#ports.lookAt(actor.id);
     const doing = this.#ports.catalogue().text(actor.doing);
     const key = 'plan' in actor ? 'kitchen.nowWith' : 'kitchen.nowWithCanner';
-    this.#say({ key, params: { name: fruit ?? '', doing } });
+    this.say({ key, params: { name: fruit ?? '', doing } });
   }
 
   #actor(id: string | null): BatchView | CannerView | null {
@@ -170,7 +170,8 @@ export class Conversation {
     return [...batches, ...canners].find((actor) => actor.id === id) ?? null;
   }
 
-  #say(message: Message, slot = 'answer'): void {
+  /** An answer, to nobody's work in particular. */
+  say(message: Message, slot = 'answer'): void {
     this.#ports.announcer.effect({
       type: 'say',
       message,

@@ -28,17 +28,22 @@ type Correction = Extract<KitchenEvent, { type: 'log.corrected' }>;
 export function foldLog(entries: readonly LogEntry[]): Folded {
   const events = happenings(entries);
   const kitchen = events.reduce((now, event) => stepKitchen(now, event).kitchen, emptyKitchen);
-  const lastAt = entries.reduce((latest, entry) => Math.max(latest, entry.event.at), 0);
-  return { entries: [...entries], kitchen, lastAt };
+  return { entries: [...entries], kitchen, lastAt: lastInstant(entries) };
 }
 
-/** The log with one more entry. */
-export function foldOne(log: Folded, entry: LogEntry): FoldStep {
+/** The latest instant that any entry tells of, when it was told or when it is now said to have happened. */
+export function lastInstant(entries: readonly LogEntry[]): number {
+  return entries.reduce((latest, { event }) => {
+    const corrected = event.type === 'log.corrected' && event.how.kind === 'when' ? event.how.at : 0;
+    return Math.max(latest, event.at, corrected);
+  }, 0);
+}
+
+/** The log with one more entry; `foldAll` reads the past anew where that entry reaches back into it. */
+export function foldOne(log: Folded, entry: LogEntry, foldAll = foldLog): FoldStep {
   const { event } = entry;
-  if (event.type === 'log.corrected' || event.at < log.lastAt) {
-    const folded = foldLog([...log.entries, entry]);
-    return { ...folded, lastAt: Math.max(log.lastAt, event.at), effects: [], changed: true, rewritten: true };
-  }
+  if (event.type === 'log.corrected' || event.at < log.lastAt)
+    return { ...foldAll([...log.entries, entry]), effects: [], changed: true, rewritten: true };
   const { kitchen, effects, changed } = stepKitchen(log.kitchen, event);
   return {
     entries: appended(log.entries, entry),
@@ -58,35 +63,64 @@ function appended(entries: readonly LogEntry[], entry: LogEntry): readonly LogEn
 
 /** What really happened, in the order in which it happened, with the corrections applied. */
 export function happenings(entries: readonly LogEntry[]): KitchenEvent[] {
-  const corrections = new Map<number, Correction['how']>();
-  for (const { event } of entries) if (event.type === 'log.corrected') corrections.set(event.seq, event.how);
-  return entries
-    .filter(({ event }) => event.type !== 'log.corrected')
-    .flatMap(({ seq, event }) => corrected(event, corrections.get(seq)))
-    .map((event, order) => ({ event, order }))
+  return standing(entries)
+    .map(({ event }, order) => ({ event, order }))
     .toSorted((a, b) => a.event.at - b.event.at || a.order - b.order)
     .map(({ event }) => event);
 }
 
-function corrected(event: KitchenEvent, how: Correction['how'] | undefined): KitchenEvent[] {
+/** The entries that still stand, in the order in which they were told, each as it was corrected. */
+export function standing(entries: readonly LogEntry[]): LogEntry[] {
+  const corrections = correctionsIn(entries);
+  return entries
+    .filter(({ event }) => event.type !== 'log.corrected')
+    .flatMap((entry) => corrected(entry, corrections.get(entry.seq)));
+}
+
+type Corrections = Map<number, Correction['how']>;
+
+function correctionsIn(entries: readonly LogEntry[]): Corrections {
+  const corrections: Corrections = new Map();
+  for (const entry of entries.toReversed()) meet(corrections, entry);
+  return corrections;
+}
+
+/** Met from the end of the log: the latest word on an entry holds, unless that word was itself taken back. */
+function meet(corrections: Corrections, { seq, event }: LogEntry): void {
+  const holds = event.type === 'log.corrected' && corrections.get(seq)?.kind !== 'never';
+  if (holds && !corrections.has(event.seq)) corrections.set(event.seq, event.how);
+}
+
+function corrected(entry: LogEntry, how: Correction['how'] | undefined): LogEntry[] {
+  const { event } = entry;
   switch (how?.kind) {
     case undefined:
-      return [event];
+      return [entry];
     case 'never':
       return [];
     case 'when':
-      return [{ ...event, at: how.at }];
+      return [{ ...entry, event: { ...event, at: how.at } }];
     case 'batch':
-      return 'batch' in event ? [{ ...event, batch: how.batch }] : [event];
+      return 'batch' in event
+        ? [{ ...entry, event: { ...event, batch: how.batch } as KitchenEvent }]
+        : [entry];
   }
 }
 
-/** The last thing the cook told that still stands: what "go back" takes back. */
+/** The last thing the cook told that still stands: what "go back" takes back. Reads no more of the log than it must. */
 export function lastTold(entries: readonly LogEntry[]): LogEntry | null {
-  const taken = new Set(entries.flatMap(({ event }) => (event.type === 'log.corrected' ? [event.seq] : [])));
-  return entries.findLast((entry) => canBeTakenBack(entry) && !taken.has(entry.seq)) ?? null;
+  const corrections: Corrections = new Map();
+  for (let i = entries.length - 1; i >= 0; i--) {
+    const entry = entries[i];
+    if (!entry) continue;
+    if (canBeTakenBack(entry) && corrections.get(entry.seq)?.kind !== 'never') return entry;
+    meet(corrections, entry);
+  }
+  return null;
 }
 
+/** A "go back" is not itself gone back on: the one before it is next. */
 function canBeTakenBack({ event, source }: LogEntry): boolean {
-  return source !== 'clock' && !['batch.planned', 'canner.set', 'log.corrected'].includes(event.type);
+  if (event.type === 'log.corrected') return event.how.kind !== 'never';
+  return source !== 'clock' && event.type !== 'batch.planned' && event.type !== 'canner.set';
 }

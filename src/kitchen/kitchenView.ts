@@ -4,7 +4,8 @@ import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { BatchId, CannerId } from '../../machines/kitchen/events.ts';
 import { batchView } from './batchView.ts';
 import { cannerView } from './cannerView.ts';
-import type { SayIt } from './choices.ts';
+import { choiceOf, type SayIt } from './choices.ts';
+import type { Correctable } from './corrections.ts';
 import type { BatchView, CannerView, ClockView } from './view.ts';
 
 export interface Actors {
@@ -17,6 +18,22 @@ export function actorsOf(kitchen: Kitchen, now: number, sayIt: SayIt): Actors {
     batches: Object.values(kitchen.batches).map((snapshot) => batchView(snapshot, now, sayIt)),
     canners: Object.values(kitchen.canners).map((snapshot) => cannerView(snapshot, now, sayIt)),
   };
+}
+
+/** What can be put right stands after what can be done, on the batch or canner that it is about. */
+export function withCorrections(actors: Actors, corrections: readonly Correctable[], sayIt: SayIt): Actors {
+  const added = <One extends BatchView | CannerView>(actor: One): One => ({
+    ...actor,
+    choices: [
+      ...actor.choices,
+      ...corrections
+        .filter(({ about }) => about === actor.id)
+        .map(({ command, about, insteadOf }) =>
+          choiceOf(command, about, false, sayIt, insteadOf === undefined ? {} : { insteadOf }),
+        ),
+    ],
+  });
+  return { batches: actors.batches.map(added), canners: actors.canners.map(added) };
 }
 
 /** A batch that is put away asks for nothing more; it stays until the evening is over. */

@@ -10,7 +10,8 @@ import { MAIN_CANNER } from '../../machines/kitchen/kitchen.ts';
 import type { BatchPlan } from '../core/types.ts';
 import { createAnnouncer, type Announcer } from './announcing.ts';
 import { eventOf, type SayIt } from './choices.ts';
-import { Conversation } from './conversation.ts';
+import { isCorrection, putRight } from './corrections.ts';
+import { Conversation, type Did } from './conversation.ts';
 import { lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { isOver } from './kitchenView.ts';
@@ -78,7 +79,7 @@ export class LiveKitchen {
       wall: ports.wall,
       actors: () => this.#picture.actors,
       focus: () => this.#picture.focus,
-      tell: (event, source) => void this.#tell(event, source),
+      act: (act, source) => void this.#act(act, source),
       takeBack: async (source) => (await this.#keeper?.takeBack(now(), source)) != null,
       lookAt: (about) => this.focus(about),
     });
@@ -100,7 +101,7 @@ export class LiveKitchen {
     });
     const lastSeenAt = await keeper.open();
     this.#keeper = keeper;
-    this.#picture.of(keeper.log.kitchen);
+    this.#picture.of(keeper.log);
     if (leads) await this.#wake(lastSeenAt);
     this.#stopBeat = this.#ports.clock.beat((now) =>
       leads ? this.#beat(now, keeper, store) : this.#refresh(),
@@ -144,10 +145,7 @@ export class LiveKitchen {
   /** The cook tapped or pressed a choice. */
   async choose({ command, about, slots }: Choice, answer: Slots, source: EntrySource): Promise<void> {
     this.#conversation.touched();
-    const now = this.#ports.clock.now();
-    const event =
-      about && eventOf(command as BatchCommand | CannerCommand, about, { ...slots, ...answer }, now);
-    if (event) await this.#tell(event, source);
+    await this.#act({ command, about, slots: { ...slots, ...answer } }, source);
   }
 
   /** The cook used a button or a key of the assistant itself. */
@@ -205,6 +203,19 @@ export class LiveKitchen {
     }
   }
 
+  /** What the cook said or tapped, as an event of the log; one that puts an earlier one right may not fit. */
+  async #act({ command, about, slots }: Did, source: EntrySource): Promise<void> {
+    const [log, now] = [this.#keeper?.log, this.#ports.clock.now()];
+    if (!log || about === null) return;
+    if (!isCorrection(command)) {
+      const event = eventOf(command as BatchCommand | CannerCommand, about, slots, now);
+      return event ? this.#tell(event, source) : undefined;
+    }
+    const right = putRight(log, command, about, slots, now);
+    if (right.kind === 'refused') return this.#conversation.say(right.message);
+    await this.#tell(right.event, source);
+  }
+
   /** Coming back: whoever has a pot or a canner on says what went on meanwhile. */
   async #wake(lastSeenAt: number | null): Promise<void> {
     const now = this.#ports.clock.now();
@@ -213,12 +224,12 @@ export class LiveKitchen {
   }
 
   #acted({ before, step, entry }: Acted, leads: boolean): void {
-    this.#picture.of(step.kitchen);
+    this.#picture.of(step);
     if (leads) {
       for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
       if (entry.source !== 'clock') this.#announcer.happened();
       const effects = step.rewritten
-        ? wordsForRewrite(before.kitchen, step.kitchen, (id) => this.#doing(id))
+        ? wordsForRewrite(before.kitchen, step.kitchen, entry.event, (id) => this.#doing(id))
         : step.effects;
       for (const effect of effects) this.#announce(effect);
       this.#ports.onEntry?.(entry);

@@ -1,8 +1,9 @@
 // Which batches and canners moved in one step of the log, and what is said when the past was read anew.
 
-import { batchState } from '../../machines/batch/choices.ts';
+import { batchState, type BatchState } from '../../machines/batch/choices.ts';
 import { cannerState, type CannerState } from '../../machines/canner/choices.ts';
 import type { Effect, Message } from '../../machines/kitchen/effects.ts';
+import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 
 export function movesBetween(before: Kitchen, after: Kitchen): string[] {
@@ -18,24 +19,52 @@ export function movesBetween(before: Kitchen, after: Kitchen): string[] {
 }
 
 const servedStates: readonly CannerState[] = ['standing', 'ready', 'hot'];
+const timedStates: readonly CannerState[] = ['fullBoil', 'unsureOfTheBoil'];
+const untimedStates: readonly CannerState[] = ['comingToFullBoil', 'boilLost'];
+const afterTheCanner: readonly BatchState[] = ['resting', 'checkingSeals', 'puttingAway', 'putAway'];
 
-/** A canner that had served its time, and by the corrected log has not. */
-export function reopenedClock(before: Kitchen, after: Kitchen): string | null {
-  const reopened = Object.entries(after.canners).find(([id, snapshot]) => {
-    const old = before.canners[id];
-    return old && servedStates.includes(cannerState(old)) && snapshot.matches('loaded');
-  });
-  return reopened?.[0] ?? null;
-}
+type Doing = (id: string) => string;
 
-export function wordsForRewrite(before: Kitchen, after: Kitchen, doing: (id: string) => string): Effect[] {
+/**
+ * What is said when the past was read anew. A time that was served, or was running, and now does not
+ * count comes before all else.
+ */
+export function wordsForRewrite(before: Kitchen, after: Kitchen, told: KitchenEvent, doing: Doing): Effect[] {
+  const grave = [...lostClocks(before, after, doing), ...lostLoads(before, after)];
+  if (grave.length > 0) return grave;
+  const takenBack = told.type === 'log.corrected' && told.how.kind === 'never';
+  const key = takenBack ? 'kitchen.takenBack' : 'kitchen.putRight';
   const moved = movesBetween(before, after);
-  const reopened = reopenedClock(before, after);
-  if (reopened !== null)
-    return [say({ key: 'kitchen.clockReopened', params: { doing: doing(reopened) } }, reopened, 'danger')];
-  return moved.map((id) => say({ key: 'kitchen.takenBack', params: { doing: doing(id) } }, id, 'step'));
+  if (moved.length === 0)
+    return [say({ key: takenBack ? 'dialogue.takenBack' : 'dialogue.noted' }, null, 'step')];
+  return moved.map((id) => say({ key, params: { doing: doing(id) } }, id, 'step'));
 }
 
-function say(message: Message, about: string, urgency: 'danger' | 'step'): Effect {
-  return { type: 'say', message, urgency, about, slot: `${about}/step` };
+/** Canners whose clock had run out, or ran, and by the corrected log does not count. */
+function lostClocks(before: Kitchen, after: Kitchen, doing: Doing): Effect[] {
+  return Object.entries(after.canners).flatMap(([id, snapshot]) => {
+    const old = before.canners[id];
+    if (!old || !untimedStates.includes(cannerState(snapshot))) return [];
+    const was = cannerState(old);
+    if (!servedStates.includes(was) && !timedStates.includes(was)) return [];
+    const key = servedStates.includes(was) ? 'kitchen.clockReopened' : 'kitchen.clockVoid';
+    return danger({ key, params: { doing: doing(id) } }, id);
+  });
+}
+
+/** Batches whose jars had come out of the canner as served, and by the corrected log had not been. */
+function lostLoads(before: Kitchen, after: Kitchen): Effect[] {
+  return Object.entries(after.batches).flatMap(([id, snapshot]) => {
+    const old = before.batches[id];
+    const lost = old && afterTheCanner.includes(batchState(old)) && batchState(snapshot) === 'unprocessed';
+    return lost ? danger({ key: 'kitchen.notServed' }, id) : [];
+  });
+}
+
+function danger(message: Message, about: string): Effect[] {
+  return [{ type: 'sound', sound: 'clock-void', about }, say(message, about, 'danger')];
+}
+
+function say(message: Message, about: string | null, urgency: 'danger' | 'step'): Effect {
+  return { type: 'say', message, urgency, about, slot: `${about ?? 'kitchen'}/step` };
 }

@@ -1,8 +1,10 @@
 // The kitchen at this moment, worked out once from the log and asked for many times.
 
-import { emptyKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { SayIt } from './choices.ts';
-import { actorsOf, focusOf, isOver, type Actors } from './kitchenView.ts';
+import { correctable } from './corrections.ts';
+import { foldLog, type Folded } from './fold.ts';
+import { actorsOf, focusOf, isOver, withCorrections, type Actors } from './kitchenView.ts';
 
 /** A cook who asked to see another batch sees it for this long, wall time. */
 const ASKED_FOCUS_MS = 90_000;
@@ -11,7 +13,7 @@ export class Picture {
   readonly #now: () => number;
   readonly #wall: () => number;
   readonly #sayIt: SayIt;
-  #kitchen: Kitchen = emptyKitchen;
+  #log: Folded = foldLog([]);
   #seen: { kitchen: Kitchen; now: number; actors: Actors } | null = null;
   #asked: { about: string; until: number } | null = null;
 
@@ -21,14 +23,17 @@ export class Picture {
     this.#sayIt = ports.sayIt;
   }
 
-  of(kitchen: Kitchen): void {
-    this.#kitchen = kitchen;
+  of(log: Folded): void {
+    this.#log = log;
   }
 
   get actors(): Actors {
-    const [kitchen, now] = [this.#kitchen, this.#now()];
-    if (this.#seen?.kitchen !== kitchen || this.#seen.now !== now)
-      this.#seen = { kitchen, now, actors: actorsOf(kitchen, now, this.#sayIt) };
+    const [log, now] = [this.#log, this.#now()];
+    const { kitchen } = log;
+    if (this.#seen?.kitchen !== kitchen || this.#seen.now !== now) {
+      const actors = actorsOf(kitchen, now, this.#sayIt);
+      this.#seen = { kitchen, now, actors: withCorrections(actors, correctable(log, now), this.#sayIt) };
+    }
     return this.#seen.actors;
   }
 

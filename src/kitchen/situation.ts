@@ -1,6 +1,11 @@
 // What the dialogue and the ear need to know about this moment: what is open, what it is called, what can be said.
 
-import { cannerCommands, type CannerCommand, type CommandId } from '../../machines/dialogue/commands.ts';
+import {
+  cannerCommands,
+  correctionCommands,
+  type CannerCommand,
+  type CommandId,
+} from '../../machines/dialogue/commands.ts';
 import type { Named, Open, Situation } from '../../machines/dialogue/events.ts';
 import { talkCommands } from '../../machines/dialogue/commands.ts';
 import type { LogEntry, NumberBounds, OpenCommand, OpenPhrase } from './ports.ts';
@@ -19,7 +24,12 @@ export function situationOf({ actors, focus, last }: Moment): Situation {
   const choices: Open[] = all.flatMap(({ id, choices: open }) =>
     open.map(({ command, main, sayIt }) => ({ command, about: id, main, sayIt })),
   );
-  return { choices, names, focus, last: last ? (last.event.type as CommandId) : null };
+  return { choices, names, focus, last: last && commandOf(last) };
+}
+
+/** A correction that "go back" can take back gave an event to another batch. */
+function commandOf({ event }: LogEntry): CommandId {
+  return event.type === 'log.corrected' ? 'batch.mixedUp' : (event.type as CommandId);
 }
 
 /** Batches go by their fruit, the canner by its name; two of a fruit are told apart when they are planned. */
@@ -42,6 +52,7 @@ export function openCommands({ actors }: Pick<Moment, 'actors'>): OpenCommand[] 
 }
 
 function fruitsFor(command: CommandId, { batches }: Actors): { fruits?: string[] } {
+  if (command in correctionCommands) return {}; // both the right fruit and the wrong one are named
   if (command in cannerCommands && !isLoadWord(command as CannerCommand)) return {};
   const takers = batches.filter(({ choices }) => choices.some((choice) => choice.command === command));
   return takers.length > 0 ? { fruits: takers.map(({ name }) => name) } : {};

@@ -7,6 +7,7 @@ export const dialogueWords = {
   'dialogue.clearAnswer': 'Say: yes, that is right. Or: no, that is wrong.',
   'dialogue.notNow': 'Not now. Ask me: what is next.',
   'dialogue.takenBack': 'Taken back.',
+  'dialogue.noted': 'Noted.',
   'dialogue.pardon': 'Say that again, please.',
   'dialogue.offer':
     'You can say: {count, plural, =0 {status, or help} =1 {{first}} =2 {{first}; or {second}} other {{first}; {second}; or {third}}}.',
@@ -24,6 +25,9 @@ export const dialogueWords = {
   'dialogue.plain.jars.ready': 'Are the {name, select, none {} other {{name}}} jars hot and ready to fill?',
   'dialogue.plain.jars.out': 'Are the jars out of the canner?',
   'dialogue.plain.seals.allHeld': 'Is every {name, select, none {} other {{name}}} lid down and firm?',
+  'dialogue.plain.boil.droppedEarlier': 'Did the boil drop before now?',
+  'dialogue.plain.boil.saidTooEarly': 'Was it not yet at a full boil?',
+  'dialogue.plain.batch.mixedUp': 'Was that the {name, select, none {other batch} other {{name}}}?',
   'dialogue.plain.batch.stopped': 'Give up the {name, select, none {} other {{name}}} batch for good?',
   'dialogue.plain.takeBack.canner.boilDropped': 'Take that back: did the boil hold all along?',
 
@@ -37,6 +41,7 @@ export const dialogueWords = {
   'dialogue.count.jars.filled': 'How many jars? Say it like: nine jars filled.',
   'dialogue.count.seals.failed': 'How many did not seal? Say it like: one did not seal.',
   'dialogue.count.minutes.added': 'How many minutes? Say it like: add five minutes.',
+  'dialogue.count.boil.droppedEarlier': 'How long ago? Say it like: it dropped two minutes ago.',
   'dialogue.count.reading.taken': 'How much? Say it like: it weighs four pounds.',
 
   // Answers to what the cook asks, for the kitchen to fill.

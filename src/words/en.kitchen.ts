@@ -15,6 +15,13 @@ export const kitchenWords = {
   'kitchen.noReason': 'I have no more to say about that.',
   'kitchen.takenBack': 'Taken back. {doing}.',
   'kitchen.nothingToTakeBack': 'There is nothing to take back.',
+  'kitchen.putRight': 'Put right. {doing}.',
+  'kitchen.tooLongAgo': 'That is too long ago. I can go back one hour.',
+  'kitchen.beforeItBegan': 'That was before this batch began. Say when it was since then.',
+  'kitchen.notThen': 'That does not fit what you told me before. Nothing is changed.',
+  'kitchen.clockVoid': 'Then the clock does not count. {doing}. The full time starts over.',
+  'kitchen.notServed':
+    'Then the time was not served. These jars are not safe for the shelf: refrigerate, or empty and reheat.',
   'kitchen.clockReopened': 'Then the time was not served. {doing}.',
   'kitchen.nowWith': 'The {name}. {doing}.',
   'kitchen.nowWithCanner': 'The canner. {doing}.',

@@ -25,6 +25,7 @@ export const sheetWords = {
   'screen.count.failed': 'Jars that did not seal',
   'screen.count.any': 'How many?',
   'screen.count.minutes': 'Minutes',
+  'screen.count.ago': 'Minutes ago',
   'screen.count.less': 'One less: {what}',
   'screen.count.more': 'One more: {what}',
   'screen.count.done': 'That is right',

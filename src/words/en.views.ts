@@ -131,6 +131,9 @@ const choiceWords = {
   'choice.jar.broke': 'A jar broke',
   'choice.jars.out': 'Jars are out',
   'choice.canner.off': 'Canner off',
+  'choice.boil.droppedEarlier': 'It dropped earlier',
+  'choice.boil.saidTooEarly': 'Full boil said too early',
+  'choice.batch.mixedUp': 'It was this one, not the {insteadOf}',
 } as const;
 
 export const viewWords = {

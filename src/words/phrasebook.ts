@@ -82,6 +82,7 @@ function expandAll(
   return language.patterns[open.command]
     .filter((pattern) => open.fruitNeeded !== true || hasGap(pattern, 'f'))
     .flatMap((pattern) => expand(pattern, (name, noun) => language.gaps(name, noun, named, bounds)))
+    .filter(({ slots }) => slots.fruit === undefined || slots.fruit !== slots.insteadOf)
     .map(({ words, slots }) => ({ command: open.command, slots, words }));
 }
 

@@ -85,6 +85,11 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'jars.out': ['[the] jars are out', 'all [the] jars are out', 'the {f} jars are out', 'i took the jars out', 'the jars are on the towel'],
   'canner.off': ['[the] heat is off', '[the] burner is off', 'i turned off the heat', '[the] heat is off under the canner', 'the canner is off', 'i turned off the canner'],
 
+  // What was told before, put right.
+  'boil.droppedEarlier': ['(it|the boil) dropped {ago} ago', 'the boil (stopped|died down) {ago} ago', 'it stopped boiling {ago} ago'],
+  'boil.saidTooEarly': ['i said full boil too early', 'i called the full boil too early', 'i started the clock too early'],
+  'batch.mixedUp': ['that was the {f} not the {insteadOf}', 'i meant the {f} not the {insteadOf}', 'that was the other (batch|fruit)', 'i meant the other (batch|fruit)'],
+
   // The assistant itself.
   next: ['next', 'next step', 'next one please', 'done', "(that is|that's) done", "(i am|i'm) done", 'ready for the next step', 'i have finished', '[the] {f} is done', 'done with the {f}'],
   yes: ['yes', 'yes [that is|it is|it does|they are|i am] right', 'yes (that is|it is|it does|it did)', 'yes please', 'correct', 'yes i am sure'],
@@ -110,12 +115,19 @@ const english: PhraseLanguage = {
     switch (name) {
       case 'f':
         return fruits.map((fruit) => ({ words: fruit.toLowerCase(), slots: { fruit } }));
+      case 'insteadOf':
+        return fruits.map((fruit) => ({ words: fruit.toLowerCase(), slots: { insteadOf: fruit } }));
       case 'minutes':
         return minutes.map((n) => numbered(n, noun));
       case 'thirty':
         return upTo(30).map((n) => numbered(n, noun));
       case 'few':
         return [1, 2, 3, 4, 5, 10, 15, 20].map((n) => numbered(n, noun));
+      case 'ago':
+        return [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 30].map((n) => ({
+          words: counted(n, 'minute'),
+          slots: { agoMinutes: n },
+        }));
       case 'jars':
         return upTo(bounds.jars).map((n) => numbered(n, noun));
       case 'some': // a number that means nothing certain: "four jars sealed" must never pass for "all"

@@ -187,6 +187,68 @@ describe('taking back', () => {
   });
 });
 
+describe('putting right', () => {
+  async function toFullBoil() {
+    await live.plan(planOf());
+    await settle();
+    await toTheCanner();
+    await say('plate test passed');
+    await say('the jars are ready');
+    await say('six jars filled');
+    await say('the jars are in');
+    await say('it is at a full rolling boil');
+    await turn(3 * MIN);
+  }
+
+  test('“it dropped two minutes ago” voids the clock from then, and says so', async () => {
+    await toFullBoil();
+    const from = clock.now();
+    await say('it dropped two minutes ago');
+    expect(canner()?.state).toBe('boilLost');
+    expect(canner()?.voids.at(-1)?.to).toBeLessThanOrEqual(from - 1.9 * MIN);
+    await turn(4_000);
+    expect(mouth.said.at(-1)).toMatch(/^The clock is void|^Then the clock does not count/);
+    expect(mouth.sounded).toContain('clock-void');
+  });
+
+  test('what cannot have been is answered with a sentence, and the clock runs on', async () => {
+    await toFullBoil();
+    await say('it dropped twenty minutes ago');
+    await turn(4_000);
+    expect(canner()?.state).toBe('fullBoil');
+    expect(mouth.said.at(-1)).toContain('That does not fit what you told me before.');
+  });
+
+  test('“I said full boil too early” takes the clock back, by voice and by touch', async () => {
+    await toFullBoil();
+    await say('i said full boil too early');
+    expect(canner()?.state).toBe('comingToFullBoil');
+    await say('it is at a full rolling boil');
+    const choice = canner()?.choices.find(({ command }) => command === 'boil.droppedEarlier');
+    expect(choice).toMatchObject({ asks: 'minutes', main: false });
+    await turn(2 * MIN);
+    if (choice) await live.choose(choice, { n: 1 }, 'touch');
+    expect(canner()?.state).toBe('boilLost');
+  });
+
+  test('“that was the pear, not the damson”', async () => {
+    await live.plan(planOf());
+    await settle();
+    await live.plan(planOf({ fruit: 'pear', product: 'jam' }));
+    await settle();
+    const [plum = '', pear = ''] = live.view.batches.map(({ name }) => name);
+    const states = () => live.view.batches.map(({ state }) => state);
+    live.focus(live.view.batches[0]?.id ?? '');
+    await say('everything is ready');
+    expect(states()).toEqual(['mashing', 'settingUp']);
+    await say(`that was the ${pear} not the ${plum}`);
+    expect(states()).toEqual(['settingUp', 'mashing']);
+    await say('go back');
+    expect(states()).toEqual(['mashing', 'settingUp']);
+    expect(log.entries.filter(({ event }) => event.type === 'log.corrected')).toHaveLength(2);
+  });
+});
+
 describe('what the cook asks', () => {
   test('how long, status, what is next, help and why get an answer', async () => {
     await live.plan(planOf());

@@ -3,10 +3,16 @@
 import {
   batchCommands,
   cannerCommands,
+  correctionCommands,
   talkCommands,
   type CommandId,
 } from '../../machines/dialogue/commands.ts';
 
 export function commandsOf(): CommandId[] {
-  return Object.keys({ ...batchCommands, ...cannerCommands, ...talkCommands }) as CommandId[];
+  return Object.keys({
+    ...batchCommands,
+    ...cannerCommands,
+    ...correctionCommands,
+    ...talkCommands,
+  }) as CommandId[];
 }

@@ -9,6 +9,7 @@ import { english, englishMessages, type MessageKey } from '../../src/words/en.ts
 import {
   batchCommands,
   cannerCommands,
+  correctionCommands,
   consequenceOf,
   talkCommands,
   type CommandId,
@@ -103,22 +104,32 @@ describe('every English message', () => {
     expect(named.filter(({ key }) => !(keys as string[]).includes(key))).toEqual([]);
   });
 
-  it.each(Object.keys({ ...batchCommands, ...cannerCommands, ...talkCommands }) as CommandId[])(
-    'has the words that the dialogue needs for %s',
-    (command) => {
-      const safety = consequenceOf(command) === 'safety';
-      const counted = ['jars.filled', 'seals.failed', 'minutes.added', 'reading.taken'].includes(command);
-      const needed = [
-        ...(safety ? [`dialogue.plain.${command}`] : []),
-        ...(isReadBack(command) ? [`dialogue.readBack.${command}`] : []),
-        ...(counted ? [`dialogue.count.${command}`] : []),
-      ];
-      expect(needed.filter((key) => !(keys as string[]).includes(key))).toEqual([]);
-      for (const key of needed)
-        for (const name of ['none', 'plum'])
-          expect(us.text({ key, params: { name } })).toMatch(/^[A-Z].*[.?]$/);
-    },
-  );
+  it.each(
+    Object.keys({
+      ...batchCommands,
+      ...cannerCommands,
+      ...correctionCommands,
+      ...talkCommands,
+    }) as CommandId[],
+  )('has the words that the dialogue needs for %s', (command) => {
+    const safety = consequenceOf(command) === 'safety';
+    const counted = [
+      'jars.filled',
+      'seals.failed',
+      'minutes.added',
+      'reading.taken',
+      'boil.droppedEarlier',
+    ].includes(command);
+    const needed = [
+      ...(safety ? [`dialogue.plain.${command}`] : []),
+      ...(isReadBack(command) ? [`dialogue.readBack.${command}`] : []),
+      ...(counted ? [`dialogue.count.${command}`] : []),
+    ];
+    expect(needed.filter((key) => !(keys as string[]).includes(key))).toEqual([]);
+    for (const key of needed)
+      for (const name of ['none', 'plum'])
+        expect(us.text({ key, params: { name } })).toMatch(/^[A-Z].*[.?]$/);
+  });
 });
 
 /** Keys written out in the source as `key: '...'`. */

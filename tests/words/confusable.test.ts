@@ -5,10 +5,13 @@
 // reason why it is borne; a new one fails until it is given other words, or a reason.
 
 import { readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { consequenceOf, type CommandId } from '../../machines/dialogue/commands.ts';
 import { allPhrases, openPhrases } from '../../src/words/phrases.en.ts';
 import { supplement } from '../../src/voice/pronunciations.en.ts';
+
+// Every safety sentence beside every other one: a million pairs, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const borne: Record<string, string> = {
   'canner.boilDropped ~ canner.fullBoil':

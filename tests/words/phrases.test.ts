@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import {
   batchCommands,
   cannerCommands,
+  correctionCommands,
   talkCommands,
   type CommandId,
 } from '../../machines/dialogue/commands.ts';
@@ -13,7 +14,12 @@ import { allPhrases, openPhrases } from '../../src/words/phrases.en.ts';
 
 const fruits = ['plum', 'pear', 'crab apple'];
 const all = allPhrases(fruits);
-const commands = Object.keys({ ...batchCommands, ...cannerCommands, ...talkCommands }) as CommandId[];
+const commands = Object.keys({
+  ...batchCommands,
+  ...cannerCommands,
+  ...correctionCommands,
+  ...talkCommands,
+}) as CommandId[];
 
 function meaning(words: string, open?: CommandId[]) {
   const phrases =
@@ -136,6 +142,29 @@ describe('the sentences that must be understood', () => {
     expect(meaning('i added water and it kept boiling')?.slots).toEqual({ keptBoiling: true });
     expect(meaning('i added water and the boil dropped')?.slots).toEqual({ keptBoiling: false });
     expect(meaning('i topped up the water')?.slots).toEqual({});
+  });
+});
+
+describe('putting right what was told before', () => {
+  it('says how many minutes ago the boil dropped', () => {
+    for (const [words, agoMinutes] of [
+      ['it dropped two minutes ago', 2],
+      ['the boil dropped one minute ago', 1],
+      ['it stopped boiling fifteen minutes ago', 15],
+    ] as const)
+      expect(meaning(words)).toMatchObject({ command: 'boil.droppedEarlier', slots: { agoMinutes } });
+  });
+
+  it('names the right fruit and the wrong one, which are never the same', () => {
+    expect(meaning('that was the plum not the crab apple')).toMatchObject({
+      command: 'batch.mixedUp',
+      slots: { fruit: 'plum', insteadOf: 'crab apple' },
+    });
+    expect(meaning('that was the plum not the plum')).toBeUndefined();
+  });
+
+  it('takes "full boil too early" for no full boil', () => {
+    expect(meaning('i said full boil too early')?.command).toBe('boil.saidTooEarly');
   });
 });
 

@@ -4,13 +4,19 @@ import { describe, expect, it } from 'vitest';
 import {
   batchCommands,
   cannerCommands,
+  correctionCommands,
   talkCommands,
   type CommandId,
 } from '../../machines/dialogue/commands.ts';
 import { openPhrases } from '../../src/words/phrases.en.ts';
 import { sayIt } from '../../src/words/sayit.en.ts';
 
-const commands = Object.keys({ ...batchCommands, ...cannerCommands, ...talkCommands }) as CommandId[];
+const commands = Object.keys({
+  ...batchCommands,
+  ...cannerCommands,
+  ...correctionCommands,
+  ...talkCommands,
+}) as CommandId[];
 
 describe('the sentence offered for a command', () => {
   it.each(commands)('is one by which %s is understood', (command) => {

@@ -58,6 +58,7 @@ export function CountSheet({ choice, expected, catalogue, onAnswer, onClose }: C
 }
 
 function whatIsCounted(choice: Choice): string {
+  if (choice.command === 'boil.droppedEarlier') return 'screen.count.ago';
   if (choice.asks === 'minutes') return 'screen.count.minutes';
   if (choice.command === 'jars.filled') return 'screen.count.full';
   return choice.command === 'seals.failed' ? 'screen.count.failed' : 'screen.count.any';

@@ -1,5 +1,6 @@
 // What the thumb reaches: the answer to the question, or the step that carries the work on, and at most two more.
 
+import { correctionCommands } from '../../../machines/dialogue/commands.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Choice, KitchenView } from '../../kitchen/view.ts';
 import type { Actions } from '../actions.ts';
@@ -78,11 +79,15 @@ function Answers({ guarded, catalogue, talk }: AnswersProps) {
 /** One main step and two beside it; a fourth target would push the words off a small screen. */
 const NEAR = 3;
 
+/** Giving up, and what puts an earlier word right, stand under "More". */
+const seldom = (command: Choice['command']): boolean =>
+  command === 'batch.stopped' || command in correctionCommands;
+
 /** The step that carries the work on comes first, then what a jar's safety hangs on; giving up is never near. */
 export function inReach(choices: Choice[]): Choice[] {
   const rank = (choice: Choice) => (choice.main ? 0 : choice.consequence === 'safety' ? 1 : 2);
   return choices
-    .filter((choice) => choice.consequence !== 'ask' && choice.command !== 'batch.stopped')
+    .filter(({ consequence, command }) => consequence !== 'ask' && !seldom(command))
     .toSorted((a, b) => rank(a) - rank(b));
 }
 

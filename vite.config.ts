@@ -15,6 +15,8 @@ function rememberSources(): Plugin {
   return {
     name: 'remember-sources',
     apply: 'build',
+    // The page too must know which build it is: what another build kept of the kitchen's state is not believed.
+    config: () => ({ define: { 'import.meta.env.VITE_MADE_BY': JSON.stringify(sourcesFingerprint(root)) } }),
     buildStart() {
       source = sourcesFingerprint(root); // before anything is read: a source saved meanwhile counts as newer
     },

@@ -14,7 +14,19 @@ import type { BatchView, ClockView, PotView } from './view.ts';
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
 
+/** What is put away changes no more with the time: worked out once for each, however many a year has brought. */
+const putAway = new WeakMap<BatchSnapshot, { sayIt: SayIt; view: BatchView }>();
+
 export function batchView(snapshot: BatchSnapshot, now: number, sayIt: SayIt): BatchView {
+  if (batchState(snapshot) !== 'putAway') return viewOf(snapshot, now, sayIt);
+  const kept = putAway.get(snapshot);
+  if (kept?.sayIt === sayIt) return kept.view;
+  const view = viewOf(snapshot, now, sayIt);
+  putAway.set(snapshot, { sayIt, view });
+  return view;
+}
+
+function viewOf(snapshot: BatchSnapshot, now: number, sayIt: SayIt): BatchView {
   const { context } = snapshot;
   const state = batchState(snapshot);
   const main = mainOfBatch[state];

@@ -2,9 +2,11 @@
 
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import { kitchenEventSchema } from './entry.ts';
+import { Checkpoints, type Checkpoint } from './checkpoint.ts';
 import { foldLog, foldOne, lastTold, type Folded, type FoldStep } from './fold.ts';
 import { stepKitchen } from '../../machines/kitchen/kitchen.ts';
 import type { EntrySource, LogEntry, LogStore, StoreTrouble } from './ports.ts';
+import { readSnapshot, writeSnapshot } from './snapshot.ts';
 
 export interface Acted {
   before: Folded;
@@ -16,12 +18,17 @@ export interface KeeperListener {
   /** The event is on disk and has acted. */
   acted(acted: Acted): void;
   trouble(trouble: StoreTrouble): void;
+  /** What tells this build from any other: what another build kept of the state is not believed. Without it nothing is kept. */
+  madeBy?: string | undefined;
+  /** Puts off what has time. */
+  later?: (work: () => void) => void;
 }
 
 export class LogKeeper {
   #log: Folded = foldLog([]);
   /** Events act one after the other, in the order in which they came in. */
   #queue: Promise<unknown> = Promise.resolve();
+  readonly #checkpoints = new Checkpoints();
   readonly #store: LogStore;
   readonly #listener: KeeperListener;
 
@@ -37,7 +44,8 @@ export class LogKeeper {
   /** Takes up the log where it was left. Resolves with the last instant anybody was known to listen. */
   async open(): Promise<number | null> {
     const { entries, lastSeenAt, trouble } = await this.#store.open();
-    this.#log = foldLog(entries);
+    this.#log = this.#checkpoints.open(entries, await this.#lastCheckpoint());
+    this.#noteCheckpoint();
     for (const one of trouble) this.#listener.trouble(one);
     return lastSeenAt;
   }
@@ -85,8 +93,26 @@ export class LogKeeper {
 
   #act(entry: LogEntry): void {
     const before = this.#log;
-    const step = foldOne(before, entry);
+    const step = foldOne(before, entry, (entries) => this.#checkpoints.fold(entries));
     this.#log = { entries: step.entries, kitchen: step.kitchen, lastAt: step.lastAt };
+    this.#noteCheckpoint();
     this.#listener.acted({ before, step, entry });
+  }
+
+  async #lastCheckpoint(): Promise<Checkpoint | null> {
+    const { madeBy } = this.#listener;
+    const kept = madeBy && (await this.#store.readSnapshot?.());
+    return kept ? readSnapshot(kept.data, madeBy) : null;
+  }
+
+  /** Now and then the state is kept, so that the next start need not fold the whole log. */
+  #noteCheckpoint(): void {
+    const due = this.#checkpoints.note(this.#log);
+    const { madeBy, later = (work) => setTimeout(work) } = this.#listener;
+    if (!due || !madeBy) return;
+    later(() => {
+      // One that cannot be kept costs the next start a moment; the log stands without it.
+      this.#store.writeSnapshot?.(due.seq, writeSnapshot(due, madeBy)).catch(() => undefined);
+    });
   }
 }

@@ -9,7 +9,7 @@ import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import { MAIN_CANNER } from '../../machines/kitchen/kitchen.ts';
 import type { BatchPlan } from '../core/types.ts';
 import { createAnnouncer, type Announcer } from './announcing.ts';
-import { eventOf, type SayIt } from './choices.ts';
+import { eventOf } from './choices.ts';
 import { isCorrection, putRight } from './corrections.ts';
 import { Conversation, type Did } from './conversation.ts';
 import { lastTold } from './fold.ts';
@@ -19,29 +19,13 @@ import { movesBetween, wordsForRewrite } from './moves.ts';
 import { named, nameFor, unnamed } from './naming.ts';
 import { Notices } from './notices.ts';
 import { Picture } from './picture.ts';
-import type { Catalogue, Clock, Ear, EntrySource, LogEntry, LogStore, Mouth, Reminder } from './ports.ts';
-import { boundsOf, openCommands, situationOf, type PhraseBookOf } from './situation.ts';
+import type { LivePorts } from './live-ports.ts';
+import type { EntrySource, LogEntry, LogStore } from './ports.ts';
+import { boundsOf, openCommands, situationOf } from './situation.ts';
 import type { Choice, KitchenView } from './view.ts';
 
 /** Away for less than this is a reload; longer, and it says what went on meanwhile. */
 const AWAY_MS = 20_000;
-
-export interface LivePorts {
-  clock: Clock;
-  /** Wall time, ms: people answer at the same speed in a practice kitchen. */
-  wall: () => number;
-  ear: Ear;
-  mouth: Mouth;
-  reminder: Reminder;
-  catalogue: () => Catalogue;
-  units: () => 'us' | 'metric';
-  phrases: PhraseBookOf;
-  sayIt: SayIt;
-  pace: () => number;
-  practice: boolean;
-  /** Every entry that has acted, for the tabs that mirror this one. */
-  onEntry?: (entry: LogEntry) => void;
-}
 
 export class LiveKitchen {
   readonly #ports: LivePorts;
@@ -98,6 +82,7 @@ export class LiveKitchen {
     const keeper = new LogKeeper(store, {
       acted: (acted) => this.#acted(acted, leads),
       trouble: ({ kind, says }) => this.trouble(`store-${kind}`, says, true),
+      madeBy: this.#ports.madeBy,
     });
     const lastSeenAt = await keeper.open();
     this.#keeper = keeper;

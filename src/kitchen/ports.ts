@@ -34,6 +34,9 @@ export interface LogStore {
   seen(at: number): void;
   /** The whole log as a file the cook can keep. */
   exportFile(): Promise<Blob>;
+  /** The state after entry `seq`, if one was kept of this very log. Only to start quicker: whoever reads it can do without. */
+  readSnapshot?(): Promise<{ seq: number; data: unknown } | null>;
+  writeSnapshot?(seq: number, data: unknown): Promise<void>;
 }
 
 /** A command that may be given now, before it is put into the sentences of a language. */

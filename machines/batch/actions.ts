@@ -87,6 +87,11 @@ const notes = {
     jars: breakOneInTheCanner(batch.jars, at),
     inCanner: Math.max(0, batch.inCanner - 1),
   })),
+  /** Short jars, and what did not fit the rack, have cooled by now: they are not processed. */
+  chillWhatDidNotGoIn: note((batch, { at }) => ({
+    jars: moveJars(batch.jars, ['filled'], { type: 'put.inFridge' }, at),
+    inCanner: 0,
+  })),
   noteServed: note((batch, { at }) => ({
     jars: moveJars(batch.jars, ['filled'], { type: 'process.served' }, at, batch.inCanner),
     inCanner: 0,

@@ -12,7 +12,15 @@ export const batchMachine = batch.createMachine({
   context: ({ input }) => newBatch(input),
   initial: 'settingUp',
   on: {
-    'batch.stopped': '.stopped',
+    'batch.stopped': [
+      {
+        guard: 'anEarlierLoadRests',
+        target: '.resting',
+        actions: ['withdrawTheLoad', 'chillWhatDidNotGoIn'],
+      },
+      { target: '.stopped' },
+    ],
+    'ping.heard': { guard: 'anEarlierLoadRests', actions: ['countThePing', 'sayPing'] },
     'kitchen.returned': { actions: 'sayWhereWeAre' },
   },
   states: {
@@ -69,6 +77,11 @@ export const batchMachine = batch.createMachine({
       on: {
         'jars.filled': [
           { guard: 'goesToTheShelf', target: 'waitingForCanner', actions: ['countTheJars', 'offerTheLoad'] },
+          {
+            guard: 'lastOfTheRestIsShort',
+            target: 'resting',
+            actions: ['countTheJars', 'chillWhatDidNotGoIn'],
+          },
           { guard: 'somethingWasFilled', target: 'puttingAway', actions: 'countTheJars' },
         ],
       },
@@ -79,7 +92,14 @@ export const batchMachine = batch.createMachine({
       entry: ['noteTheTime', 'sayToTheCanner'],
       on: {
         'canner.took': { target: 'processing', actions: 'noteInCanner' },
-        'jars.toFridge': { target: 'puttingAway', actions: 'withdrawTheLoad' },
+        'jars.toFridge': [
+          {
+            guard: 'anEarlierLoadRests',
+            target: 'resting',
+            actions: ['withdrawTheLoad', 'chillWhatDidNotGoIn'],
+          },
+          { target: 'puttingAway', actions: 'withdrawTheLoad' },
+        ],
         tick: { guard: 'wentCold', target: 'unprocessed', actions: ['withdrawTheLoad', 'sayWentCold'] },
         'kitchen.returned': [
           { guard: 'wentCold', target: 'unprocessed', actions: ['withdrawTheLoad', 'sayWentCold'] },
@@ -108,15 +128,20 @@ export const batchMachine = batch.createMachine({
       entry: 'noteTheTime',
       on: {
         'jars.emptied': { target: 'reheating', actions: 'emptyTheJars' },
-        'jars.toFridge': 'puttingAway',
+        'jars.toFridge': [
+          { guard: 'anEarlierLoadRests', target: 'resting', actions: 'chillWhatDidNotGoIn' },
+          { target: 'puttingAway' },
+        ],
       },
     },
 
     reheating: {
-      description: 'Back to a boil, to be filled into clean hot jars with new lids and given the full time.',
+      description:
+        'What came out of jars, or was kept hot for another load: to a boil, then clean hot jars and the full time.',
       entry: ['noteTheTime', 'forgetTheJarsWereHot', 'sayReheat'],
       on: {
         'pot.rollingBoil': 'readyingJars',
+        'jars.toFridge': { guard: 'anEarlierLoadRests', target: 'resting' },
       },
     },
 
@@ -126,6 +151,7 @@ export const batchMachine = batch.createMachine({
       on: {
         'batch.stopped': {},
         'ping.heard': { actions: ['countThePing', 'sayPing'] },
+        'pot.more': { guard: 'potIsStillHot', target: 'reheating', actions: 'chillWhatDidNotGoIn' },
         'rest.over': [{ guard: 'restedTwelveHours', target: 'checkingSeals' }, { actions: 'sayRestLonger' }],
         'seals.failed': [
           { guard: 'restedTwelveHours', target: 'checkingSeals' },

@@ -21,6 +21,9 @@ export const PLATE_COLD_MS = 15 * MINUTE_MS;
 /** How long a spoonful cools on the plate: one to two minutes is common practice, no source; two is the surer. */
 export const PLATE_WAIT_MS = 2 * MINUTE_MS;
 
+/** Longer than this after its first load a pot is no longer "kept hot". Common practice, no source. */
+export const POT_KEPT_HOT_MS = HOUR_MS;
+
 /** A question not answered is asked again after this. Common practice, no source. */
 export const ASK_AGAIN_MS = 3 * MINUTE_MS;
 export const HOLD_ASK_MS = 30 * MINUTE_MS;
@@ -76,6 +79,22 @@ export function somethingWasFilled(event: BatchEvent): boolean {
 
 export function wentCold(batch: BatchContext, at: number): boolean {
   return batch.filledAt !== null && at > batch.filledAt + HOT_FILL_LIMIT_MS;
+}
+
+/** Jars of an earlier load have served their time and rest on the towel. */
+export function anEarlierLoadRests(batch: BatchContext): boolean {
+  return countJars(batch.jars, 'processed') > 0;
+}
+
+/** What is left in the pot was kept hot, just below the boil, while the load before was in the canner. */
+export function potIsStillHot(batch: BatchContext, at: number): boolean {
+  return goesToTheShelf(batch) && batch.restFrom !== null && at <= batch.restFrom + POT_KEPT_HOT_MS;
+}
+
+/** Whole jars that the pot still holds, by the plan; what was emptied is back in it. */
+export function jarsToCome(batch: BatchContext): number {
+  const gone = batch.jars.filter(({ whole, state }) => whole && state !== 'emptied').length;
+  return Math.max(0, Math.round(batch.plan.jars.count.likely) - gone);
 }
 
 export function restedHours(batch: BatchContext, at: number): number {

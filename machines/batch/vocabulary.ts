@@ -28,6 +28,10 @@ export const batch = setup({
     jarsAreReady: ({ context }) => context.jarsReadyAt !== null,
     somethingWasFilled: ({ event }) => rules.somethingWasFilled(event),
     goesToTheShelf: ({ context, event }) => rules.goesToTheShelf(context) && rules.wholeJarsIn(event) > 0,
+    lastOfTheRestIsShort: ({ context, event }) =>
+      rules.anEarlierLoadRests(context) && rules.somethingWasFilled(event),
+    anEarlierLoadRests: ({ context }) => rules.anEarlierLoadRests(context),
+    potIsStillHot: ({ context, event }) => rules.potIsStillHot(context, event.at),
     wentCold: ({ context, event }) => rules.wentCold(context, event.at),
     servedItsTime: ({ event }) => event.type === 'canner.gaveBack' && event.served,
     restedTwelveHours: ({ context, event }) => rules.restedHours(context, event.at) >= rules.REST_LEAST_HOURS,

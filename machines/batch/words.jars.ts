@@ -4,7 +4,14 @@ import type { Effect } from '../kitchen/effects.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
 import { countJars } from '../jar/rules.ts';
 import type { BatchContext } from './context.ts';
-import { goesToTheShelf, restedHours, REST_LEAST_HOURS } from './rules.ts';
+import {
+  anEarlierLoadRests,
+  goesToTheShelf,
+  jarsToCome,
+  potIsStillHot,
+  restedHours,
+  REST_LEAST_HOURS,
+} from './rules.ts';
 import { say } from './saying.ts';
 
 const MINUTE_MS = 60_000;
@@ -36,7 +43,7 @@ export function fill(batch: BatchContext): Effect {
     headspaceMm: batch.plan.process?.headspaceMm ?? batch.plan.headspaceMm,
     keep: batch.plan.request.keep,
     fits: batch.plan.canner?.jarsPerLoad ?? 0,
-    jars: batch.plan.jars.count.likely,
+    tooMany: goesToTheShelf(batch) && jarsToCome(batch) > (batch.plan.canner?.jarsPerLoad ?? Infinity),
   };
   return say(batch, 'clock', 'step', { key: 'batch.fill', params }, { why: { key: 'batch.fill.why' } });
 }
@@ -73,7 +80,8 @@ export function notServed(batch: BatchContext): Effect {
 }
 
 export function reheat(batch: BatchContext): Effect {
-  return say(batch, 'step', 'step', { key: 'batch.reheat' }, { why: { key: 'batch.reheat.why' } });
+  const key = anEarlierLoadRests(batch) ? 'batch.nextLoad' : 'batch.reheat';
+  return say(batch, 'step', 'step', { key }, { why: { key: `${key}.why` } });
 }
 
 export function offerTheLoad(batch: BatchContext, at: number): Effect {
@@ -99,8 +107,9 @@ export function withdrawTheLoad(batch: BatchContext, at: number): Effect {
 
 // --- After the canner ---
 
-export function rest(batch: BatchContext): Effect {
-  return say(batch, 'step', 'step', { key: 'batch.rest' }, { why: { key: 'batch.rest.why' } });
+export function rest(batch: BatchContext, at: number): Effect {
+  const params = { more: potIsStillHot(batch, at) && jarsToCome(batch) > 0 };
+  return say(batch, 'step', 'step', { key: 'batch.rest', params }, { why: { key: 'batch.rest.why' } });
 }
 
 export function ping(batch: BatchContext): Effect {

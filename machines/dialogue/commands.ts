@@ -38,6 +38,7 @@ export const batchCommands = {
   'pot.loosened': 'step',
   'jars.ready': 'safety',
   'jars.filled': 'step',
+  'pot.more': 'step',
   'ping.heard': 'step',
   'rest.over': 'step',
   'seals.allHeld': 'safety',

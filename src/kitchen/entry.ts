@@ -51,6 +51,7 @@ const batchWords = [
   batchWord('jars.ready'),
   batchWord('jars.emptied'),
   batchWord('jars.toFridge'),
+  batchWord('pot.more'),
   batchWord('ping.heard'),
   batchWord('rest.over'),
   batchWord('seals.allHeld'),

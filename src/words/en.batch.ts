@@ -64,7 +64,7 @@ export const batchWords = {
   'batch.readyJars.why':
     'Hot fruit cracks a cold jar. Jars that are processed less than ten minutes must be boiled first.',
   'batch.fill':
-    '{keep, select, shelf {Fill the hot jars to {headspaceMm} from the top. Bubbles out, rims wiped, lids fingertip tight.} freezer {Cool it, then fill, leaving {headspaceMm}. Lids on.} other {Fill the jars. Leave {headspaceMm}. Lids on.}} Tell me how many jars.',
+    '{keep, select, shelf {Fill the hot jars to {headspaceMm} from the top. Bubbles out, rims wiped, lids fingertip tight.{tooMany, select, true { Only {fits}: the canner takes no more. Keep the rest hot in the pot.} other {}}} freezer {Cool it, then fill, leaving {headspaceMm}. Lids on.} other {Fill the jars. Leave {headspaceMm}. Lids on.}} Tell me how many jars.',
   'batch.fill.why':
     '{keep, select, shelf {The space lets air out and draws the lid down. Food on the rim breaks the seal. The canner takes {fits, plural, one {# jar} other {# jars}} a load.} other {It swells a little as it cools or freezes.}}',
   'batch.toTheCanner': '{jars, plural, one {# jar} other {# jars}} to the canner now, while hot.',
@@ -77,7 +77,11 @@ export const batchWords = {
   'batch.notServed.why': 'The time was not served at an unbroken full boil, so nobody knows that it is safe.',
   'batch.reheat': 'Pot back to a rolling boil. Clean hot jars, new lids. Tell me: rolling boil.',
   'batch.reheat.why': 'Processing again is a whole new start: hot fruit, hot jars, new lids, the full time.',
-  'batch.rest': 'Let the jars rest a day. Do not touch, tilt or tighten.',
+  'batch.nextLoad': 'Bring the rest back to a boil. Clean hot jars again. Tell me: rolling boil.',
+  'batch.nextLoad.why':
+    'Each load goes into hot jars, hot, and gets the full time. Jars that missed the canner go to the fridge.',
+  'batch.rest':
+    'Let the jars rest a day. Do not touch, tilt or tighten.{more, select, true { Say: there is more in the pot.} other {}}',
   'batch.rest.why': 'The seal forms as the jar cools. Leave it 12 to 24 hours, out of the draught.',
   'batch.ping':
     '{pings, plural, one {That is one lid down. A good sign, but no proof.} other {# pings. Check them all tomorrow.}}',

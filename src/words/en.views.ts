@@ -109,6 +109,7 @@ const choiceWords = {
   'choice.pot.loosened': 'Loosened',
   'choice.jars.ready': 'Jars are ready',
   'choice.jars.filled': 'Jars filled',
+  'choice.pot.more': 'More in the pot',
   'choice.ping.heard': 'A ping',
   'choice.rest.over': 'Rest is over',
   'choice.seals.allHeld': 'All sealed',

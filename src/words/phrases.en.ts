@@ -60,6 +60,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'pot.loosened': ['i loosened it', "(it is|it's) looser now", 'i thinned it', 'the {f} is loosened'],
   'jars.ready': ['the jars are ready', 'the jars are hot and ready', 'the jars are sterile', 'the jars have boiled their minutes'],
   'jars.filled': ['{jars:jar} filled', 'i filled {jars:jar}', '{jars:jar} of {f}', ['{jars:jar} and a small one', { spare: 1 }], ['{jars:jar} filled and a small one', { spare: 1 }]],
+  'pot.more': ['there is more in the pot', 'there is [more] {f} left in the pot', 'i have another load', 'now the second load'],
   'ping.heard': ['i heard a ping', 'a (lid|jar) (popped|pinged)', 'that was a ping', 'a lid went down'],
   'rest.over': ['the rest is over', 'the rest is done', 'the jars have rested', 'the jars have cooled down'],
   'seals.allHeld': ['all [the] jars sealed', 'all [the] jars are sealed', 'every jar sealed', 'every jar is sealed', 'every lid is down', 'all the {f} jars sealed', 'they all sealed'],

@@ -7,7 +7,13 @@ import { openToBatch } from '../../machines/batch/choices.ts';
 import { openToCanner } from '../../machines/canner/choices.ts';
 import type { BatchCommand, CannerCommand } from '../../machines/dialogue/commands.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
-import { emptyKitchen, stepKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import {
+  emptyKitchen,
+  stepKitchen,
+  type BatchSnapshot,
+  type CannerSnapshot,
+  type Kitchen,
+} from '../../machines/kitchen/kitchen.ts';
 import { eventOf } from '../../src/kitchen/choices.ts';
 import { foldLog } from '../../src/kitchen/fold.ts';
 import type { LogEntry } from '../../src/kitchen/ports.ts';
@@ -103,14 +109,16 @@ function clean(entries: readonly LogEntry[]): KitchenEvent[] {
 
 /** All that a machine remembers, as plain data. */
 function remembered({ batches, canners }: Kitchen) {
-  return [...Object.entries(batches), ...Object.entries(canners)].map(
-    ([id, { value, context, historyValue }]) => [
-      id,
-      value,
-      context,
-      Object.values(historyValue).map((nodes) => (nodes ?? []).map(({ key }) => key)),
-    ],
-  );
+  const all: [string, BatchSnapshot | CannerSnapshot][] = [
+    ...Object.entries(batches),
+    ...Object.entries(canners),
+  ];
+  return all.map(([id, { value, context, historyValue }]) => [
+    id,
+    value,
+    context,
+    Object.values(historyValue).map((nodes) => nodes.map(({ key }) => key)),
+  ]);
 }
 
 describe('folding the log', () => {

@@ -216,6 +216,97 @@ describe('to the shelf', () => {
   });
 });
 
+describe('more than one load', () => {
+  /** Seven jars to a load, and a pot for more; the first load is out. */
+  const firstLoadOut = () => evening().toLoaded(4).serve().wait(5).canner('jars.out');
+  const secondLoad = (it: ReturnType<typeof evening>) =>
+    it
+      .tell('pot.more')
+      .tell('pot.rollingBoil')
+      .tell('jars.ready')
+      .tell('jars.filled', { full: 3, spare: 0 })
+      .canner('jars.in');
+
+  test('the fill says how many the canner takes, and to keep the rest hot in the pot', () => {
+    const told = (jarsPerLoad: number) =>
+      evening(planOf({ jarsPerLoad }))
+        .toPlate()
+        .tell('jars.ready')
+        .listen()
+        .tell('plate.held')
+        .said()
+        .find(({ key }) => key === 'batch.fill')?.params;
+    expect(told(4)).toMatchObject({ fits: 4, tooMany: true });
+    expect(told(20)).toMatchObject({ fits: 20, tooMany: false });
+  });
+
+  test('what is left in the pot is boiled again and goes into hot jars, hot, for the full time', () => {
+    const it = firstLoadOut().tell('pot.more');
+    expect(it.state()).toBe('reheating');
+    expect(it.heard('batch.nextLoad')).toBe(1);
+    expect(it.tell('pot.rollingBoil').state()).toBe('readyingJars');
+    expect(it.tell('jars.ready').tell('jars.filled', { full: 3, spare: 0 }).state()).toBe('waitingForCanner');
+    expect(it.canner('jars.in').cannerContext().load).toMatchObject([{ jars: 3 }]);
+    it.serve().wait(5).canner('jars.out');
+    expect(it.jars().filter((state) => state === 'processed')).toHaveLength(7);
+  });
+
+  test('what did not fit the first load is never offered to the second', () => {
+    const it = secondLoad(evening(planOf(), 4).toLoaded(6).serve().wait(5).canner('jars.out'));
+    expect(it.cannerContext().load).toMatchObject([{ jars: 3 }]);
+    it.serve().wait(5).canner('jars.out');
+    expect(it.jars().filter((state) => state === 'inFridge')).toHaveLength(3); // two too many and the short one
+    expect(it.jars().filter((state) => state === 'processed')).toHaveLength(7);
+  });
+
+  test('the rest counts from the last load, and the seal check covers all', () => {
+    const it = secondLoad(firstLoadOut().wait(30)).serve().wait(5).canner('jars.out');
+    it.wait(11.5 * 60, 30);
+    expect(it.tell('seals.allHeld').state()).toBe('resting');
+    it.wait(30, 30).tell('rest.over').tell('seals.failed', { count: 1 }).tell('jars.putAway');
+    expect(it.jars().filter((state) => state === 'onShelf')).toHaveLength(6);
+    expect(it.jars().filter((state) => state === 'inFridge')).toHaveLength(2);
+  });
+
+  test('a second load that did not serve its time leaves the first as it is', () => {
+    const it = secondLoad(firstLoadOut()).canner('canner.fullBoil').wait(3).canner('jars.out');
+    expect(it.state()).toBe('unprocessed');
+    expect(it.tell('jars.toFridge').state()).toBe('resting');
+    it.wait(12 * 60, 30)
+      .tell('seals.allHeld')
+      .tell('jars.putAway');
+    expect(it.jars().filter((state) => state === 'onShelf')).toHaveLength(4);
+    expect(it.jars().filter((state) => state === 'inFridge')).toHaveLength(4);
+  });
+
+  test.each([
+    ['before it boils', []],
+    ['with the jars ready', ['pot.rollingBoil', 'jars.ready']],
+  ] as const)('giving up the rest, %s, lets the first load rest on', (_, steps) => {
+    const it = firstLoadOut().tell('pot.more');
+    for (const step of steps) it.tell(step);
+    expect(it.tell('batch.stopped').state()).toBe('resting');
+    expect(it.jars()).toContain('processed');
+  });
+
+  test('a rest that fills only a short jar goes to the fridge, and the first load rests on', () => {
+    const it = firstLoadOut().tell('pot.more').tell('pot.rollingBoil').tell('jars.ready');
+    expect(it.tell('jars.filled', { full: 0, spare: 1 }).state()).toBe('resting');
+    expect(it.jars().filter((state) => state === 'inFridge')).toHaveLength(2);
+  });
+
+  test('a pot that stood for more than an hour is not another load', () => {
+    expect(firstLoadOut().wait(60).tell('pot.more').state()).toBe('reheating');
+    expect(firstLoadOut().wait(60.5).tell('pot.more').state()).toBe('resting');
+  });
+
+  test('a ping of the first load is heard while the second is made', () => {
+    const it = firstLoadOut().tell('pot.more').tell('ping.heard');
+    expect(it.context().pings).toBe(1);
+    expect(it.state()).toBe('reheating');
+  });
+});
+
 describe('rest and seals', () => {
   test('a seal is not judged before twelve hours', () => {
     const it = evening()

@@ -39,12 +39,17 @@ function print(kind: string, sentence: string): void {
 }
 
 const sentencesOf = (fruits: readonly string[]) => allPhrases(fruits).map(({ words }) => words);
-const kitchen = [...new Set([...Array(10).keys()].flatMap((i) => sentencesOf(FRUITS.slice(3 * i, 3 * i + 3))))];
+const kitchen = [
+  ...new Set([...Array(10).keys()].flatMap((i) => sentencesOf(FRUITS.slice(3 * i, 3 * i + 3)))),
+];
 for (const sentence of kitchen) print('kitchen', sentence);
 
 const kitchenWords = [...new Set(kitchen.flatMap((sentence) => sentence.split(' ')))];
 for (let i = 0; i < SHUFFLED_SENTENCES; i++)
-  print('shuffled', Array.from({ length: 1 + Math.floor(4 * random()) }, () => oneOf(kitchenWords)).join(' '));
+  print(
+    'shuffled',
+    Array.from({ length: 1 + Math.floor(4 * random()) }, () => oneOf(kitchenWords)).join(' '),
+  );
 
 const common = readFileSync(process.argv[2]!, 'utf8')
   .split('\n')

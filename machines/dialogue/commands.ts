@@ -109,6 +109,8 @@ export interface Slots {
   spare?: number;
   /** Whether the full boil never stopped while water was added. */
   keptBoiling?: boolean;
+  /** The batch whose jar it is, where two share the canner. */
+  batch?: string;
   /** How long ago it really happened. */
   agoMinutes?: number;
   /** The fruit it was told of by mistake. */

@@ -15,6 +15,8 @@ export interface Open {
   main: boolean;
   /** The plain sentence to say for it. */
   sayIt: string;
+  /** It happened to the jars of one of these batches: which, the cook must say. */
+  whose?: readonly Named[];
 }
 
 /** What a batch or canner is called: the plum, the canner. */

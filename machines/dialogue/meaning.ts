@@ -61,7 +61,7 @@ function happening(words: Words, situation: Situation): Meaning {
   const { command, slots } = words.understood;
   const wanted = slots.either === true ? twinsOf(command) : [command];
   const open = narrowed(situation, slots.fruit, (choice) => wanted.includes(choice.command));
-  const acts = oncePerPlace(open).map((choice) => actOf(choice, words));
+  const acts = oncePerPlace(open).flatMap((choice) => actsOf(choice, words));
   if (acts.length > 1 && slots.fruit === undefined && isForAll(command) && words.kind === 'heard')
     return { kind: 'clear', acts };
   return oneOf(acts, words, situation);
@@ -78,9 +78,9 @@ function oneOf(acts: readonly Act[], words: Words, situation: Situation): Meanin
   const [only, another] = acts;
   if (only === undefined) return { kind: 'notNow' };
   if (another === undefined) return weighed(only, words, situation);
-  const atHand = acts.find((act) => act.about === situation.focus);
+  const [atHand, besides] = acts.filter((act) => act.about === situation.focus);
   const safe = acts.every((act) => consequenceOf(act.command) !== 'safety');
-  return atHand && safe ? weighed(atHand, words, situation) : { kind: 'several', acts };
+  return atHand && !besides && safe ? weighed(atHand, words, situation) : { kind: 'several', acts };
 }
 
 /**
@@ -104,6 +104,8 @@ function lacksCount({ command, slots }: Act): boolean {
   return ['jars.filled', 'seals.failed', 'minutes.added'].includes(command) && slots.n === undefined;
 }
 
+const ofJarsInTheCanner: ReadonlySet<CommandId> = new Set<CommandId>(['jars.in', 'jars.out', 'jar.broke']);
+
 /** Of the batch named; or, where words about the canner name the fruit in it, of the canner. */
 function narrowed(
   situation: Situation,
@@ -113,9 +115,7 @@ function narrowed(
   const open = situation.choices.filter(wanted);
   if (fruit === undefined) return open;
   const ofTheFruit = open.filter(({ about }) => about === named(fruit, situation));
-  return ofTheFruit.length > 0
-    ? ofTheFruit
-    : open.filter(({ command }) => command === 'jars.in' || command === 'jars.out');
+  return ofTheFruit.length > 0 ? ofTheFruit : open.filter(({ command }) => ofJarsInTheCanner.has(command));
 }
 
 /** Where one batch takes two twins, the costlier one: it is asked for with more care. */
@@ -126,6 +126,16 @@ function oncePerPlace(open: readonly Open[]): Open[] {
 
 export function named(fruit: string | undefined, { names }: Situation): string | null {
   return names.find(({ name }) => name === fruit)?.about ?? null;
+}
+
+/** One act; or, where two batches share the canner, one for each whose jar it may be. */
+function actsOf(choice: Open, words: Words): Act[] {
+  const { fruit } = words.understood.slots;
+  const act = actOf(choice, words);
+  if (!choice.whose) return [act];
+  return choice.whose
+    .filter(({ name }) => fruit === undefined || name === fruit)
+    .map(({ about, name }) => ({ ...act, slots: { ...act.slots, fruit: name, batch: about } }));
 }
 
 function actOf(choice: Open, { understood }: Words): Act {

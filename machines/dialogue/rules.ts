@@ -68,7 +68,9 @@ export function answerOf(context: DialogueContext, hearing: Heard, at: number): 
   if (command === 'no') return judged('no', question.no, hearing, situation);
   if (command !== 'switch.batch') return null;
   const about = named(slots.fruit, situation);
-  const act = question.options.find((option) => option.about === about && isStillOpen(option, situation));
+  const act = question.options.find(
+    (option) => (option.slots.batch ?? option.about) === about && isStillOpen(option, situation),
+  );
   return act ? { kind: 'chosen', act, words: hearing } : null;
 }
 

@@ -92,7 +92,7 @@ export function sound(name: SoundName): DialogueEffect {
 }
 
 function nameOf(act: Act, { names }: Situation): string {
-  return names.find(({ about }) => about === act.about)?.name ?? '';
+  return names.find(({ about }) => about === (act.slots.batch ?? act.about))?.name ?? '';
 }
 
 /** A batch is named only where there is more than one it could be. */

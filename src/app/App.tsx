@@ -5,11 +5,13 @@ import type { Choice } from '../kitchen/view.ts';
 import type { AppProps, Answer } from './actions.ts';
 import type { KeyAct } from './keys.ts';
 import { PlanPage } from './plan/PlanPage.tsx';
+import { BoilSheet } from './sheets/BoilSheet.tsx';
 import { CountSheet } from './sheets/CountSheet.tsx';
 import { HelpSheet } from './sheets/HelpSheet.tsx';
 import { MoreSheet } from './sheets/MoreSheet.tsx';
 import { ReadingSheet } from './sheets/ReadingSheet.tsx';
 import { SettingsSheet } from './sheets/SettingsSheet.tsx';
+import { WhoseSheet } from './sheets/WhoseSheet.tsx';
 import { yesNo } from './stove/question.ts';
 import { subjectOf, type Subject } from './stove/glance.ts';
 import { choicesOf, StoveScreen } from './stove/StoveScreen.tsx';
@@ -59,7 +61,7 @@ export function App(props: AppProps) {
   );
 }
 
-/** A choice that needs a number opens its sheet; any other goes straight to the kitchen. */
+/** A choice that needs a word more opens its sheet; any other goes straight to the kitchen. */
 function chooser({ actions }: AppProps, setOpen: (open: Open) => void) {
   return (choice: Choice) => {
     if (choice.asks) return setOpen(choice);
@@ -100,6 +102,8 @@ function OpenSheet(props: OpenSheetProps) {
       <ReadingSheet {...props} title={props.catalogue.text(open.label)} onAnswer={answer} onClose={close} />
     );
   }
+  if (open.asks === 'keptBoiling') return <BoilSheet {...props} onAnswer={answer} onClose={close} />;
+  if (open.asks === 'whose') return <WhoseSheet {...props} choice={open} onAnswer={answer} onClose={close} />;
   const expected = subject?.kind === 'batch' ? Math.round(subject.batch.plan.jars.count.likely) : 1;
   return <CountSheet {...props} choice={open} expected={expected} onAnswer={answer} onClose={close} />;
 }

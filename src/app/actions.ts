@@ -22,6 +22,8 @@ export interface Settings {
 export type Answer =
   | { kind: 'count'; count: number; spare?: number }
   | { kind: 'minutes'; minutes: number }
+  | { kind: 'keptBoiling'; keptBoiling: boolean }
+  | { kind: 'whose'; batch: BatchId; name: string }
   | { kind: 'reading'; massKg?: number; depthM?: number; tempC?: number };
 
 /** A batch that came with the page: from a link, or a file the cook opened. */

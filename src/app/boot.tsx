@@ -74,6 +74,10 @@ function slotsOf(answer: Answer | undefined): Slots {
       return { n: answer.count, ...(answer.spare === undefined ? {} : { spare: answer.spare }) };
     case 'minutes':
       return { n: answer.minutes };
+    case 'keptBoiling':
+      return { keptBoiling: answer.keptBoiling };
+    case 'whose':
+      return { batch: answer.batch, fruit: answer.name };
     case 'reading': {
       const { kind: _, ...reading } = answer;
       return reading;

@@ -2,14 +2,21 @@
 
 import { cannerState, mainOfCanner, openToCanner, type CannerState } from '../../machines/canner/choices.ts';
 import { STAND_MS, type CannerContext } from '../../machines/canner/rules.ts';
+import type { BatchId } from '../../machines/kitchen/events.ts';
 import type { CannerSnapshot } from '../../machines/kitchen/kitchen.ts';
 import { choiceOf, type SayIt } from './choices.ts';
-import type { CannerView, ClockView } from './view.ts';
+import type { CannerView, Choice, ClockView } from './view.ts';
 
-export function cannerView(snapshot: CannerSnapshot, now: number, sayIt: SayIt): CannerView {
+export function cannerView(
+  snapshot: CannerSnapshot,
+  now: number,
+  sayIt: SayIt,
+  nameOf: (batch: BatchId) => string,
+): CannerView {
   const { context } = snapshot;
   const state = cannerState(snapshot);
   const main = mainOfCanner[state];
+  const load = context.load.map(({ batch }) => ({ about: batch, name: nameOf(batch) }));
   return {
     id: context.id,
     state,
@@ -17,7 +24,7 @@ export function cannerView(snapshot: CannerSnapshot, now: number, sayIt: SayIt):
     doing: { key: `screen.act.canner.${state}` },
     clock: clockOf(state, context),
     choices: openToCanner(snapshot, now).map((command) =>
-      choiceOf(command, context.id, command === main, sayIt),
+      withItsQuestion(choiceOf(command, context.id, command === main, sayIt), state, load),
     ),
     load: context.load.map(({ batch, jars }) => ({ batch, jars })),
     voids: context.voids,
@@ -28,6 +35,14 @@ export function cannerView(snapshot: CannerSnapshot, now: number, sayIt: SayIt):
         ? { key: 'screen.warn.canner.clockVoid' }
         : null,
   };
+}
+
+/** Added water may have broken a boil that is timed; a broken jar belongs to one of the batches in the load. */
+function withItsQuestion(choice: Choice, state: CannerState, load: NonNullable<Choice['whose']>): Choice {
+  if (choice.command === 'canner.waterAdded' && state === 'fullBoil')
+    return { ...choice, asks: 'keptBoiling' };
+  if (choice.command !== 'jar.broke') return choice;
+  return load.length < 2 ? { ...choice, whose: load } : { ...choice, whose: load, asks: 'whose' };
 }
 
 function clockOf(state: CannerState, canner: CannerContext): ClockView | null {

@@ -62,6 +62,7 @@ export function eventOf(
 function cannerEvent(type: CannerCommand, canner: CannerId, slots: Slots, at: number): KitchenEvent {
   // Water that was not said to have kept boiling did not: the safe reading starts the clock over.
   if (type === 'canner.waterAdded') return { type, at, canner, keptBoiling: slots.keptBoiling ?? false };
+  if (type === 'jar.broke' && slots.batch !== undefined) return { type, at, canner, batch: slots.batch };
   return { type, at, canner } as KitchenEvent; // every other canner command carries nothing more
 }
 

@@ -89,7 +89,6 @@ const cannerWords = [
   cannerWord('canner.boilDropped'),
   cannerWord('canner.boilHolds'),
   cannerWord('canner.waterLow'),
-  cannerWord('jar.broke'),
   cannerWord('jars.out'),
   cannerWord('canner.off'),
 ] as const;
@@ -98,6 +97,12 @@ const waterAdded = z.strictObject({
   at,
   canner: id,
   keptBoiling: z.boolean(),
+});
+const jarBroke = z.strictObject({
+  type: z.literal('jar.broke'),
+  at,
+  canner: id,
+  batch: id.exactOptional(),
 });
 
 const tick = z.strictObject({ type: z.literal('tick'), at });
@@ -124,6 +129,7 @@ export const kitchenEventSchema = z.discriminatedUnion('type', [
   sealsFailed,
   ...cannerWords,
   waterAdded,
+  jarBroke,
   tick,
   returned,
   corrected,

@@ -14,9 +14,10 @@ export interface Actors {
 }
 
 export function actorsOf(kitchen: Kitchen, now: number, sayIt: SayIt): Actors {
+  const nameOf = (batch: BatchId) => kitchen.batches[batch]?.context.name ?? batch;
   return {
     batches: Object.values(kitchen.batches).map((snapshot) => batchView(snapshot, now, sayIt)),
-    canners: Object.values(kitchen.canners).map((snapshot) => cannerView(snapshot, now, sayIt)),
+    canners: Object.values(kitchen.canners).map((snapshot) => cannerView(snapshot, now, sayIt, nameOf)),
   };
 }
 

@@ -22,7 +22,13 @@ export function situationOf({ actors, focus, last }: Moment): Situation {
   const names = namesOf(actors);
   const all = [...actors.batches, ...actors.canners];
   const choices: Open[] = all.flatMap(({ id, choices: open }) =>
-    open.map(({ command, main, sayIt }) => ({ command, about: id, main, sayIt })),
+    open.map(({ command, main, sayIt, whose }) => ({
+      command,
+      about: id,
+      main,
+      sayIt,
+      ...(whose ? { whose } : {}),
+    })),
   );
   return { choices, names, focus, last: last && commandOf(last) };
 }
@@ -59,7 +65,7 @@ function fruitsFor(command: CommandId, { batches }: Actors): { fruits?: string[]
 }
 
 function isLoadWord(command: CannerCommand): boolean {
-  return command === 'jars.in' || command === 'jars.out';
+  return command === 'jars.in' || command === 'jars.out' || command === 'jar.broke';
 }
 
 /** Keeps the numbers that can be said to those that make sense now. */

@@ -17,8 +17,10 @@ export interface Choice {
   consequence: Consequence;
   /** The one that carries the work forward. */
   main: boolean;
-  /** Needs a count from the cook (jars filled, minutes, jars that failed); the screen asks for it. */
-  asks?: 'count' | 'minutes' | 'reading';
+  /** Needs a word more from the cook (how many, how long, what it weighs, whether it kept boiling, whose jar); the screen asks for it. */
+  asks?: 'count' | 'minutes' | 'reading' | 'keptBoiling' | 'whose';
+  /** The batches whose jar it may be. */
+  whose?: { about: BatchId; name: string }[];
 }
 
 export type ClockView =

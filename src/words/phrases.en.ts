@@ -82,7 +82,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'canner.boilHolds': [...fullBoil, 'still at a (rolling|full|full rolling) boil', "(it is|it's) still at a (rolling|full|full rolling) boil", 'a full boil all along', 'the full boil is holding'],
   'canner.waterLow': ['[the] water is [getting] low', 'the canner is low on water', 'the jars are not covered', 'i can see the lids'],
   'canner.waterAdded': ['i added [boiling] water', 'i topped up the water', 'i topped up the canner', ['i added water and it kept boiling', { keptBoiling: true }], ['i added water and the boil dropped', { keptBoiling: false }]],
-  'jar.broke': ['a jar (broke|cracked|burst)', 'one jar broke', 'i have a broken jar'],
+  'jar.broke': ['a jar (broke|cracked|burst)', 'a {f} jar (broke|cracked)', 'a jar of {f} (broke|cracked)', 'one jar broke', 'i have a broken jar'],
   'jars.out': ['[the] jars are out', 'all [the] jars are out', 'the {f} jars are out', 'i took the jars out', 'the jars are on the towel'],
   'canner.off': ['[the] heat is off', '[the] burner is off', 'i turned off the heat', '[the] heat is off under the canner', 'the canner is off', 'i turned off the canner'],
 

@@ -100,6 +100,7 @@ const ofAFruit: Partial<Record<CommandId, string>> = {
   'batch.resumed': 'carry on with the {f}',
   'batch.stopped': 'give up on the {f} batch',
   'jars.in': 'the {f} jars are in',
+  'jar.broke': 'a jar of {f} broke',
   'jars.out': 'the {f} jars are out',
   next: 'done with the {f}',
   'how.long': 'how much longer for the {f}',

@@ -117,7 +117,7 @@ function remembered({ batches, canners }: Kitchen) {
     id,
     value,
     context,
-    Object.values(historyValue).map((nodes) => nodes.map(({ key }) => key)),
+    Object.values<readonly { key: string }[]>(historyValue).map((nodes) => nodes.map(({ key }) => key)),
   ]);
 }
 

@@ -7,6 +7,7 @@ import { createCatalogue } from '../../src/words/catalogue.ts';
 import { openPhrases } from '../../src/words/phrases.en.ts';
 import { sayIt } from '../../src/words/sayit.en.ts';
 import { planOf } from '../machines/evening.ts';
+import { logbook } from './logbook.ts';
 import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
 
 // A whole evening of beats, sentence by sentence, on a machine that may be busy.
@@ -64,6 +65,16 @@ async function turn(ms: number, every = 20_000) {
     clock.turn(Math.min(every, left));
     await settle();
   }
+}
+
+/** Two batches, filled together and put into the canner together. */
+function twoBatchesLoaded() {
+  const book = logbook(['plum', 'pear']);
+  book.canner('canner.filled').canner('canner.heatOn').canner('canner.hot').toPlate('plum').toPlate('pear');
+  for (const name of ['plum', 'pear'])
+    book.tell('plate.held', name).tell('jars.ready', name).tell('jars.filled', name, { full: 3, spare: 0 });
+  book.canner('jars.in');
+  return { kitchen: [...book.entries], now: book.now };
 }
 
 const batch = () => live.view.batches[0];
@@ -246,6 +257,49 @@ describe('putting right', () => {
     await say('go back');
     expect(states()).toEqual(['mashing', 'settingUp']);
     expect(log.entries.filter(({ event }) => event.type === 'log.corrected')).toHaveLength(2);
+  });
+});
+
+describe('what a choice asks', () => {
+  const choice = (command: string) => canner()?.choices.find((one) => one.command === command);
+
+  /** Two batches ride in one load. */
+  async function twoInTheCanner() {
+    const { kitchen, now } = twoBatchesLoaded();
+    log = new MemoryLog(kitchen);
+    clock = new HandClock(now);
+    await openKitchen();
+  }
+
+  test('whose jar broke, where two batches share the canner', async () => {
+    await twoInTheCanner();
+    expect(choice('jar.broke')).toMatchObject({
+      asks: 'whose',
+      whose: [{ name: 'plum' }, { name: 'pear' }],
+    });
+    await say('a jar broke');
+    await turn(2_000);
+    expect(mouth.said.join(' ')).toContain('Which one: the plum or the pear?');
+    await say('the pear');
+    expect(log.entries.at(-1)?.event).toMatchObject({ type: 'jar.broke', batch: 'pear' });
+    await say('a jar of plum broke');
+    expect(log.entries.at(-1)?.event).toMatchObject({ type: 'jar.broke', batch: 'plum' });
+    expect(
+      live.view.batches.map(({ jars }) => jars.filter(({ state }) => state === 'broken').length),
+    ).toEqual([1, 1]);
+  });
+
+  test('whether it kept boiling, while the clock runs', async () => {
+    await twoInTheCanner();
+    expect(choice('canner.waterAdded')).toBeUndefined();
+    await say('it is at a full rolling boil');
+    const water = choice('canner.waterAdded');
+    expect(water).toMatchObject({ asks: 'keptBoiling' });
+    if (water) await live.choose(water, { keptBoiling: true }, 'touch');
+    expect(canner()?.state).toBe('fullBoil');
+    if (water) await live.choose(water, { keptBoiling: false }, 'touch');
+    expect(canner()?.state).toBe('boilLost');
+    expect(choice('canner.waterAdded')).not.toHaveProperty('asks');
   });
 });
 

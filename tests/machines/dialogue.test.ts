@@ -223,6 +223,35 @@ describe('going back', () => {
   });
 });
 
+describe('a jar that breaks with two batches in the canner', () => {
+  const whose = [
+    { about: 'b1', name: 'plum' },
+    { about: 'b2', name: 'pear' },
+  ];
+  const shared = [{ ...open('jar.broke', 'c1'), whose }];
+
+  it('is asked whose it was, and told of that batch', () => {
+    const talk = new Talk(shared).hear('jar.broke');
+    expect(talk.said()).toMatchObject([
+      { key: 'dialogue.which', params: { count: 2, first: 'plum', second: 'pear' } },
+    ]);
+    expect(talk.mouth().hear('switch.batch', { fruit: 'pear' }).acts()).toMatchObject([
+      { command: 'jar.broke', about: 'c1', slots: { batch: 'b2' } },
+    ]);
+  });
+
+  it('is told at once where the fruit was named', () => {
+    const talk = new Talk(shared).hear('jar.broke', { fruit: 'plum' });
+    expect(talk.acts()).toMatchObject([{ command: 'jar.broke', about: 'c1', slots: { batch: 'b1' } }]);
+  });
+
+  it('is not asked where only one batch is in it, and not believed of a fruit that is not', () => {
+    const alone = [{ ...open('jar.broke', 'c1'), whose: whose.slice(0, 1) }];
+    expect(new Talk(alone).hear('jar.broke').acts()).toMatchObject([{ slots: { batch: 'b1' } }]);
+    expect(new Talk(alone).hear('jar.broke', { fruit: 'pear' }).keys()).toEqual(['dialogue.notNow']);
+  });
+});
+
 describe('next, and done', () => {
   it('mean the one step that carries the work forward', () => {
     expect(

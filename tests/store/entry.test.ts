@@ -39,6 +39,9 @@ describe('an entry', () => {
       'water that was added without losing the boil',
       { type: 'canner.waterAdded', at: EVENING, canner: 'c', keptBoiling: true },
     ],
+    ['a jar that broke', { type: 'jar.broke', at: EVENING, canner: 'c' }],
+    ['a jar that broke, and whose', { type: 'jar.broke', at: EVENING, canner: 'c', batch: 'pear' }],
+    ['that there is more in the pot', { type: 'pot.more', at: EVENING, batch: 'pear' }],
     ['a reading of the depth alone', { type: 'reading.taken', at: EVENING, batch: 'pear', depthM: 0.04 }],
     ['a return after an absence', { type: 'kitchen.returned', at: EVENING, awaySince: EVENING - 1000 }],
     [

@@ -2,7 +2,7 @@
 
 import type { KitchenView } from '../kitchen/view.ts';
 
-export function showStates({ batches, canners }: KitchenView): void {
+export function showStates({ now, batches, canners }: KitchenView): void {
   const states = [
     ...batches.map(({ name, state }) => [name, state]),
     ...canners.map(({ state }) => ['canner', state]),
@@ -12,5 +12,6 @@ export function showStates({ batches, canners }: KitchenView): void {
   const until = canners.flatMap(({ clock }) => (clock?.kind === 'until' ? [clock.until] : []))[0];
   const simmer = batches.flatMap(({ clock }) => (clock?.kind === 'about' ? [clock.until.likely] : []))[0];
   shown['clockUntil'] = until === undefined ? '' : String(Math.round(until));
+  shown['now'] = String(Math.round(now));
   shown['simmerUntil'] = simmer === undefined ? '' : String(Math.round(simmer));
 }

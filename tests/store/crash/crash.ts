@@ -74,7 +74,7 @@ async function startLife(
 ): Promise<{ opened: Promise<boolean>; kill: () => Promise<void> }> {
   let hearOpened = (_well: boolean) => {};
   const opened = new Promise<boolean>((resolve) => (hearOpened = resolve));
-  const { kill } = await startBrowser(stage, (report) => {
+  const { kill } = await startBrowser(stage, (report: Report) => {
     tally.hear(report);
     if (report.kind === 'opened' || report.kind === 'broke') hearOpened(report.kind === 'opened');
   });

@@ -1,14 +1,15 @@
-// npm run crash -- --kills N [--seed S]: kills the browser N times while it writes, and prints the toll.
+// npm run crash:log -- --kills N [--seed S]: kills the browser N times while it writes, and prints the toll.
 
 import { parseArgs } from 'node:util';
 import { crash } from './crash.ts';
+import { seededRandom } from './random.ts';
 
 const { values } = parseArgs({
   options: { kills: { type: 'string', default: '20' }, seed: { type: 'string' } },
 });
 const kills = Number(values.kills);
 if (!Number.isInteger(kills) || kills < 1) {
-  console.error('Say how often to kill the browser: npm run crash -- --kills 20');
+  console.error('Say how often to kill the browser: npm run crash:log -- --kills 20');
   process.exit(2);
 }
 const seed = Number(values.seed ?? Date.now() % 1_000_000);
@@ -23,14 +24,3 @@ console.log(
   bad ? 'FAILED: something acknowledged was lost, wrong or not mended.' : 'Nothing acknowledged was lost.',
 );
 process.exit(bad ? 1 : 0);
-
-/** Mulberry32, so that a run can be repeated with the same instants. */
-function seededRandom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}

@@ -5,10 +5,9 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { chromium } from 'playwright-core';
+import { chromium, type Page } from 'playwright-core';
 import { build, preview } from 'vite';
 import { findChromium } from '../../browser/harness/chromium.mjs';
-import type { Report } from './report.ts';
 
 const START_WITHIN_MS = 60_000;
 
@@ -45,10 +44,11 @@ export async function setStage(): Promise<Stage> {
 }
 
 /** A browser with every process in a group of its own, so that one signal ends all of them at once. */
-export async function startBrowser(
-  { url, profile }: Stage,
+export async function startBrowser<Report>(
+  { url, profile }: Pick<Stage, 'url' | 'profile'>,
   onReport: (report: Report) => void,
-): Promise<{ kill: () => Promise<void> }> {
+  inPage: () => void = () => {},
+): Promise<{ page: Page; kill: () => Promise<void> }> {
   const program = findChromium();
   if (!program) throw new Error('The crash test needs Chromium or Chrome.');
   await rm(join(profile, 'DevToolsActivePort'), { force: true });
@@ -78,12 +78,15 @@ export async function startBrowser(
     if (!context) throw new Error('The browser has no window to cook in.');
     await context.exposeBinding('report', (_source, report: Report) => onReport(report));
     const page = context.pages()[0] ?? (await context.newPage());
+    // The runner that strips the types wraps every named function in this, also those that are sent to the page.
+    await page.addInitScript({ content: 'globalThis.__name ??= (named) => named;' });
+    await page.addInitScript(inPage);
     await page.goto(url, { waitUntil: 'commit' });
+    return { page, kill };
   } catch (error) {
     await kill();
     throw error;
   }
-  return { kill };
 }
 
 async function addressOf(profile: string): Promise<string> {

@@ -4,6 +4,7 @@ import { useSyncExternalStore } from 'react';
 import { createRoot } from 'react-dom/client';
 import type { Slots } from '../../machines/dialogue/commands.ts';
 import { planBatch } from '../core/index.ts';
+import { withLearned } from '../kitchen/learning.ts';
 import { App } from './App.tsx';
 import { earFeed, type Actions, type Answer } from './actions.ts';
 import { openHouse } from './house.ts';
@@ -24,7 +25,7 @@ const { live } = house;
 
 const actions: Actions = {
   start: starting.start,
-  plan: (request) => void live.plan(planBatch(request)),
+  plan: (request) => void live.plan(planBatch(withLearned(request, live.view.learned))),
   choose: (choice, answer) => void live.choose(choice, slotsOf(answer), 'touch'),
   talk: (command) => void live.ask(command, 'touch'),
   focus: (on) => live.focus(on),

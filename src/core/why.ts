@@ -91,7 +91,10 @@ function timeWhys(
   const kind = request.burner?.kind;
   const source = kind ? cite(burnerEfficiency[kind]) : `${cite(burnerKinds)}; ${cite(burnerEfficiency.gas)}`;
   const burner = request.burner ? `${request.burner.powerW} W` : `${burnerPowerW.value.watts} W assumed`;
-  const how = `${burner} x ${efficiencyOf(request.burner).share.toFixed(2)} into the pot`;
+  const before = request.learned?.batches ?? 0;
+  const taught =
+    before === 0 ? '' : `, put right by ${before === 1 ? 'one batch' : `${before} batches`} on this stove`;
+  const how = `${burner} x ${efficiencyOf(request.burner).share.toFixed(2)} into the pot${taught}`;
   return {
     heatMinutes: { says: 'From cold to a rolling boil on full heat.', how, source },
     simmerMinutes: {

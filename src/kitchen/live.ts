@@ -248,6 +248,7 @@ export class LiveKitchen {
       practice: this.#ports.practice,
       focus: this.#picture.focus,
       ...this.#picture.actors,
+      learned: this.#picture.learned,
       question: question && { ...unnamed(question.say), urgency: question.urgency },
       caption: this.#conversation.caption,
       lastHeard: this.#conversation.lastHeard,

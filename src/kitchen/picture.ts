@@ -4,6 +4,7 @@ import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { SayIt } from './choices.ts';
 import { correctable } from './corrections.ts';
 import { foldLog, type Folded } from './fold.ts';
+import { learnedFrom, type StoveMemory } from './learning.ts';
 import { actorsOf, focusOf, isOver, withCorrections, type Actors } from './kitchenView.ts';
 
 /** A cook who asked to see another batch sees it for this long, wall time. */
@@ -15,6 +16,7 @@ export class Picture {
   readonly #sayIt: SayIt;
   #log: Folded = foldLog([]);
   #seen: { kitchen: Kitchen; now: number; actors: Actors } | null = null;
+  #taught: { kitchen: Kitchen; learned: StoveMemory } | null = null;
   #asked: { about: string; until: number } | null = null;
 
   constructor(ports: { now: () => number; wall: () => number; sayIt: SayIt }) {
@@ -35,6 +37,13 @@ export class Picture {
       this.#seen = { kitchen, now, actors: withCorrections(actors, correctable(log, now), this.#sayIt) };
     }
     return this.#seen.actors;
+  }
+
+  /** What was learnt of each pot on each burner: the same object while nothing happens. */
+  get learned(): StoveMemory {
+    const { kitchen } = this.#log;
+    if (this.#taught?.kitchen !== kitchen) this.#taught = { kitchen, learned: learnedFrom(kitchen) };
+    return this.#taught.learned;
   }
 
   lookAt(about: string): void {

@@ -4,6 +4,7 @@ import type { BatchPlan, Range } from '../core/types.ts';
 import type { CommandId, Consequence, Understood } from '../../machines/dialogue/commands.ts';
 import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
 import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
+import type { StoveMemory } from './learning.ts';
 
 /** Something the cook can say, tap or press now. */
 export interface Choice {
@@ -93,6 +94,8 @@ export interface KitchenView {
   focus: BatchId | CannerId | null;
   batches: BatchView[];
   canners: CannerView[];
+  /** What finished batches taught of each pot on each burner, for the next plan. */
+  learned: StoveMemory;
   /** The question that waits for an answer, if any. */
   question: { message: Message; urgency: Urgency; about?: BatchId | CannerId | null } | null;
   /** What is being said right now, or was said last. */

@@ -145,6 +145,7 @@ function kitchen(over: Partial<KitchenView>): KitchenView {
     now: NOW,
     pace: 1,
     practice: false,
+    learned: {},
     focus: over.batches?.[0]?.id ?? over.canners?.[0]?.id ?? null,
     batches: [],
     canners: [],

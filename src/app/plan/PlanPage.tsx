@@ -25,7 +25,7 @@ export function PlanPage(props: PlanPageProps) {
   const [draft, setDraft] = useState<Draft>(() =>
     arrival?.kind === 'request' ? fromRequest(arrival.request) : startingDraft(view.batches),
   );
-  const outcome = useMemo(() => outcomeOf(draft), [draft]);
+  const outcome = useMemo(() => outcomeOf(draft, view.learned), [draft, view.learned]);
   const take = (next: Arrival) => {
     setCame(next);
     if (next.kind === 'request') setDraft(fromRequest(next.request));

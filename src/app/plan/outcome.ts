@@ -1,6 +1,7 @@
 // What comes of a draft: nothing yet, a plan, or sentences by the fields that must change.
 
 import { batchRequestSchema, planBatch, type BatchRequest } from '../../core/index.ts';
+import { withLearned, type StoveMemory } from '../../kitchen/learning.ts';
 import type { BatchPlan } from '../../core/types.ts';
 import { missing, toRequest, type Draft } from './draft.ts';
 
@@ -34,12 +35,13 @@ const FIELDS: readonly Field[] = [
   'burner',
 ];
 
-export function outcomeOf(draft: Draft): Outcome {
+/** `learned` is what this kitchen knows of its stove: it sharpens the plan, and is not part of what is shared. */
+export function outcomeOf(draft: Draft, learned: StoveMemory = {}): Outcome {
   const asked = toRequest(draft);
   if (asked === null) return { kind: 'waiting', missing: missing(draft) };
   const parsed = batchRequestSchema.safeParse(asked);
   if (!parsed.success) return { kind: 'refused', troubles: byField(parsed.error.issues) };
-  return { kind: 'plan', request: parsed.data, plan: planBatch(parsed.data) };
+  return { kind: 'plan', request: parsed.data, plan: planBatch(withLearned(parsed.data, learned)) };
 }
 
 function byField(

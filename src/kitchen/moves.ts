@@ -18,7 +18,7 @@ export function movesBetween(before: Kitchen, after: Kitchen): string[] {
   return [...batches, ...canners].map(([id]) => id);
 }
 
-const servedStates: readonly CannerState[] = ['standing', 'ready', 'hot'];
+const servedStates: readonly CannerState[] = ['standing', 'ready'];
 const timedStates: readonly CannerState[] = ['fullBoil', 'unsureOfTheBoil'];
 const untimedStates: readonly CannerState[] = ['comingToFullBoil', 'boilLost'];
 const afterTheCanner: readonly BatchState[] = ['resting', 'checkingSeals', 'puttingAway', 'putAway'];
@@ -46,8 +46,9 @@ function lostClocks(before: Kitchen, after: Kitchen, doing: Doing): Effect[] {
     const old = before.canners[id];
     if (!old || !untimedStates.includes(cannerState(snapshot))) return [];
     const was = cannerState(old);
-    if (!servedStates.includes(was) && !timedStates.includes(was)) return [];
-    const key = servedStates.includes(was) ? 'kitchen.clockReopened' : 'kitchen.clockVoid';
+    const served = servedStates.includes(was) || old.context.loadsServed > snapshot.context.loadsServed;
+    if (!served && !timedStates.includes(was)) return [];
+    const key = served ? 'kitchen.clockReopened' : 'kitchen.clockVoid';
     return danger({ key, params: { doing: doing(id) } }, id);
   });
 }

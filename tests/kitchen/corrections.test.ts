@@ -122,6 +122,23 @@ describe('the full boil was said too early', () => {
   });
 });
 
+describe('the jars were not out', () => {
+  const notOut = (it: Logbook) => {
+    it.enter({ type: 'log.corrected', at: it.now, seq: it.entries.length, how: { kind: 'never' } });
+    return wordsForRewrite(it.before, it.log.kitchen, it.entries.at(-1)!.event, () => 'so').map((effect) =>
+      effect.type === 'say' ? `${effect.urgency}: ${effect.message.key}` : effect.type,
+    );
+  };
+
+  test('takes nothing from a clock that never ran, nor from one that was served', () => {
+    const early = logbook().toLoaded().canner('jars.out');
+    expect(notOut(early)).toEqual(['step: kitchen.takenBack', 'step: kitchen.takenBack']);
+    const served = logbook().toLoaded().serve().wait(5).canner('jars.out');
+    expect(notOut(served)).toEqual(['step: kitchen.takenBack', 'step: kitchen.takenBack']);
+    expect(served.cannerState()).toBe('ready');
+  });
+});
+
 describe('it was the other batch', () => {
   const two = () => logbook(['plum', 'pear']);
 

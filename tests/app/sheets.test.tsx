@@ -1,0 +1,41 @@
+// The sheets that ask one word more: did it keep boiling, and whose jar was it?
+
+import { renderToStaticMarkup } from 'react-dom/server';
+import { describe, expect, test } from 'vitest';
+import { BoilSheet } from '../../src/app/sheets/BoilSheet.tsx';
+import { CountSheet } from '../../src/app/sheets/CountSheet.tsx';
+import { WhoseSheet } from '../../src/app/sheets/WhoseSheet.tsx';
+import { choiceOf } from '../../src/kitchen/choices.ts';
+import { sayIt } from '../../src/words/sayit.en.ts';
+import { catalogue } from './fixtures.ts';
+
+const nothing = () => undefined;
+const sheet = { catalogue, onAnswer: nothing, onClose: nothing };
+
+describe('water was added', () => {
+  test('a yes vouches for the clock and is held; a no is a tap, and the first thing at hand', () => {
+    const html = renderToStaticMarkup(<BoilSheet {...sheet} />);
+    expect(html).toContain('Did it keep boiling hard all the while?');
+    expect(html).toMatch(/class="choice guarded[^"]*"[^]*It boiled hard all along/);
+    expect(html).toMatch(/class="choice main"><span class="choice-label">No, or not sure/);
+  });
+});
+
+describe('a jar broke', () => {
+  test('each batch in the load is a button', () => {
+    const whose = ['plum', 'pear'].map((name) => ({ about: name, name }));
+    const choice = { ...choiceOf('jar.broke', 'canner-1', false, sayIt), asks: 'whose' as const, whose };
+    const html = renderToStaticMarkup(<WhoseSheet {...sheet} choice={choice} />);
+    expect(html).toContain('Whose jar broke?');
+    expect(html).toContain('The plum');
+    expect(html).toContain('The pear');
+  });
+});
+
+describe('the boil dropped earlier', () => {
+  test('how many minutes ago is counted', () => {
+    const choice = choiceOf('boil.droppedEarlier', 'canner-1', false, sayIt);
+    const html = renderToStaticMarkup(<CountSheet {...sheet} choice={choice} expected={1} />);
+    expect(html).toContain('Minutes ago');
+  });
+});

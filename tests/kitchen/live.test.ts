@@ -77,6 +77,12 @@ function twoBatchesLoaded() {
   return { kitchen: [...book.entries], now: book.now };
 }
 
+/** The first load is out of the canner and rests. */
+function firstLoadOut() {
+  const { entries, now } = logbook().toLoaded(4).serve().wait(5).canner('jars.out');
+  return { entries: [...entries], now };
+}
+
 const batch = () => live.view.batches[0];
 const canner = () => live.view.canners[0];
 
@@ -242,6 +248,19 @@ describe('putting right', () => {
     expect(canner()?.state).toBe('boilLost');
   });
 
+  test('a full boil said too early is told as danger when the jars rest already', async () => {
+    const { entries, now } = firstLoadOut();
+    [log, clock] = [new MemoryLog(entries), new HandClock(now)];
+    await openKitchen();
+    expect(batch()?.state).toBe('resting');
+    await say('i said full boil too early');
+    await turn(4_000);
+    expect(batch()?.state).toBe('unprocessed');
+    expect(mouth.said.join(' ')).toContain(
+      'Then the time was not served. These jars are not safe for the shelf',
+    );
+  });
+
   test('“that was the pear, not the damson”', async () => {
     await live.plan(planOf());
     await settle();
@@ -257,6 +276,23 @@ describe('putting right', () => {
     await say('go back');
     expect(states()).toEqual(['mashing', 'settingUp']);
     expect(log.entries.filter(({ event }) => event.type === 'log.corrected')).toHaveLength(2);
+  });
+});
+
+describe('a second load', () => {
+  test('by voice: what was kept hot in the pot, boiled again, into hot jars', async () => {
+    const { entries, now } = firstLoadOut();
+    [log, clock] = [new MemoryLog(entries), new HandClock(now)];
+    await openKitchen();
+    await say('there is more in the pot');
+    await turn(4_000);
+    expect(mouth.said.at(-1)).toContain('Bring the rest back to a boil.');
+    await say('the pot is at a rolling boil');
+    await say('the jars are hot and ready');
+    await say('three jars filled');
+    await say('the jars are in');
+    expect(batch()?.state).toBe('processing');
+    expect(canner()?.load).toMatchObject([{ jars: 3 }]);
   });
 });
 

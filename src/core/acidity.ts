@@ -57,7 +57,7 @@ const dose = (kind: AcidDose['kind'], lemonMl: number, neededForShelf: boolean):
     : { kind, massKg: (lemonMl / 1000) * lemonJuice.value.kgPerL, volumeMl: lemonMl, neededForShelf };
 
 /** Bottled lemon juice that would sour as much as this dose, mL. */
-export const asLemonMl = (acid: AcidDose | null): number =>
+export const asLemonMl = (acid: Pick<AcidDose, 'kind' | 'massKg' | 'volumeMl'> | null): number =>
   acid === null
     ? 0
     : acid.kind === 'citric-acid'
@@ -76,13 +76,10 @@ export function acidDose(request: BatchRequest, parts: Ingredients, volumeL: num
 }
 
 function givenLemonMl(asked: Exclude<BatchRequest['acid'], undefined>): number | undefined {
-  if (asked.kind === 'citric-acid')
-    return asked.massKg === undefined ? undefined : asked.massKg / CITRIC_KG_PER_LEMON_ML;
-  if (asked.kind !== 'bottled-lemon-juice') return undefined;
-  return (
-    asked.volumeMl ??
-    (asked.massKg === undefined ? undefined : (asked.massKg / lemonJuice.value.kgPerL) * 1000)
-  );
+  if (asked.kind === 'auto' || asked.kind === 'none') return undefined;
+  const { kind, massKg } = asked;
+  if (kind === 'bottled-lemon-juice' && asked.volumeMl !== undefined) return asked.volumeMl;
+  return massKg === undefined ? undefined : asLemonMl({ kind, massKg, volumeMl: null });
 }
 
 export const acidMass = (acid: AcidDose | null): AcidMass =>

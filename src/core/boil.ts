@@ -16,5 +16,5 @@ export const waterBoilsC = (request: Pick<BatchRequest, 'elevationM' | 'measured
 /** Boiling point of the batch at these solids, C. */
 export function finishC(request: BatchRequest, solubleSolidsPct: number): number {
   const pressure = pressureOf(request);
-  return boilsAtC(pressure) + spreadRiseC(pressure, Math.min(88, solubleSolidsPct), request.product);
+  return boilsAtC(pressure) + spreadRiseC(pressure, solubleSolidsPct, request.product);
 }

@@ -36,11 +36,15 @@ export function mixOf(request: BatchRequest): Mix {
   return { pot, acid, finishedL: finishedVolumeL(pot) };
 }
 
-/** A target must lie above what is in the pot before heating; null where it does. */
+/** Drier than this no formula for sugar in water holds, and no pot is stirred: it would set as a sweet. */
+const DRIEST_PCT = 88;
+
+/** The end must lie above what is in the pot before heating and below what sets as a sweet; null where it does. */
 export function refuseTarget(request: BatchRequest): string | null {
-  const asked = request.targetSolubleSolidsPct;
-  if (asked === undefined) return null;
-  const startPct = mixOf(request).pot.startSolidsPct;
-  if (asked > 1.0001 * startPct) return null;
-  return `Fruit and sugar are at ${startPct.toFixed(0)} % solids before heating: aim for more than that, or take less sugar.`;
+  const { acidKg, preparedKg, startSolidsPct, targetSolidsPct } = mixOf(request).pot;
+  if (acidKg > preparedKg) return 'That is more acid than fruit: check both amounts.';
+  if (targetSolidsPct > DRIEST_PCT)
+    return `It would end at ${targetSolidsPct.toFixed(0)} % solids, too dry for a spread: take less sugar.`;
+  if (targetSolidsPct > 1.0001 * startSolidsPct) return null;
+  return `Fruit and sugar are at ${startSolidsPct.toFixed(0)} % solids before heating: aim for more than that, or take less sugar.`;
 }

@@ -19,7 +19,7 @@ import { whysOf } from './why.ts';
 /** Depth of a mass at these solids in the cook's pot; null where the pot is not known. */
 function depthM(request: BatchRequest, massKg: number, solidsPct: number): number | null {
   if (!request.pot) return null;
-  const litres = massKg / densityKgPerL({ solubleSolidsPct: Math.min(88, solidsPct), tempC: 95 });
+  const litres = massKg / densityKgPerL({ solubleSolidsPct: solidsPct, tempC: 95 });
   return litres / 1000 / bottomM2(request.pot.diameterM);
 }
 
@@ -35,9 +35,7 @@ function timesOf(request: BatchRequest, mix: Mix): Times {
   const estimate = estimateOf(request, pot, 0, null);
   const belief = beliefAtBoil(stove, pot, pot.startKg);
   return {
-    heatMinutes: atQuantile(belief, [true, false, false, false], (s) =>
-      heatMinutes(simmer, pot, s[LOG_HEAT]),
-    ),
+    heatMinutes: atQuantile(belief, (s) => heatMinutes(simmer, pot, s[LOG_HEAT])),
     simmerMinutes: pot.shortBoil ? HARD_BOIL : remainingMinutes(estimate, 0),
     stirEveryMinutes: {
       start: stirEvery(thicknessOf(simmer, pot.startKg), 'low'),

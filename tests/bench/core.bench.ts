@@ -8,7 +8,7 @@ import {
   startEstimate,
   withReading,
 } from '../../src/core/index.ts';
-import { coreGzipBytes } from './coreSize.ts';
+import { coreGzipBytes } from '../core/coreSize.ts';
 
 const september = batchRequestSchema.parse({
   fruit: 'damson',

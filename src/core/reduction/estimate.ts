@@ -8,7 +8,7 @@ import { specificHeatJPerKgK } from '../sugar-water.ts';
 import type { BatchPlan } from '../types.ts';
 import { pressureOf, finishC } from '../boil.ts';
 import { observeBelowZero, varianceAlong, type Belief, type Gradient } from './filter.ts';
-import { beliefAtBoil, heatMinutes, massAtBoilKg, simmerFor, stoveBelief } from './prior.ts';
+import { beliefAtBoil, massAtBoilKg, simmerFor, stoveBelief } from './prior.ts';
 import { MODEL_LOG_SD } from './quantile.ts';
 import { LOG_TARGET, MASS, massAfter, minutesTo, wallLossW, type Heat, type Simmer } from './simmer.ts';
 
@@ -47,7 +47,7 @@ export function estimateOf(
   const pressurePa = pressureOf(request);
   const simmer = simmerFor(request, pot, finishC(request, pot.startSolidsPct));
   const stove = stoveBelief(request, learned ?? request.learned ?? null);
-  const massKg = massAtBoilKg(simmer, pot, heatMinutes(simmer, pot, stove.logHeat.mean));
+  const massKg = massAtBoilKg(simmer, pot, stove.logHeat.mean);
   return {
     simmer,
     belief: beliefAtBoil(stove, pot, massKg),

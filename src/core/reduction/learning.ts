@@ -21,10 +21,6 @@ const inverse = ([[a, b], [c, d]]: Two): Two => {
     [-c / determinant, a / determinant],
   ];
 };
-const transpose = ([[a, b], [c, d]]: Two): Two => [
-  [a, c],
-  [b, d],
-];
 
 /**
  * The stove's own heat and spitting, from what one evening at it showed: the backward step of a Kalman smoother,
@@ -34,14 +30,16 @@ export function learnFromBatch(prior: StoveLearned | null, e: Estimate): StoveLe
   const before = prior ?? e.stoveBefore;
   const own = two(stoveCovariance(before));
   const evening = two(eveningCovariance(before));
-  const gain = product(own, inverse(evening));
+  const precision = inverse(evening);
+  const gain = product(own, precision);
   const shift = [e.belief.mean[0] - before.logHeat.mean, e.belief.mean[1] - before.logSpit.mean] as const;
   const after = two(e.belief.cov);
   const narrowed: Two = [
     [after[0][0] - evening[0][0], after[0][1] - evening[0][1]],
     [after[1][0] - evening[1][0], after[1][1] - evening[1][1]],
   ];
-  const change = product(product(gain, narrowed), transpose(gain));
+  // Both are symmetric, so the gain's transpose is their product the other way round.
+  const change = product(product(gain, narrowed), product(precision, own));
   const heatSd = Math.sqrt(Math.max(1e-6, own[0][0] + change[0][0]));
   const spitSd = Math.sqrt(Math.max(1e-6, own[1][1] + change[1][1]));
   const correlation = (own[0][1] + change[0][1]) / (heatSd * spitSd);

@@ -12,14 +12,11 @@ export function remainingMinutes(e: Estimate, at: number): Range {
   const belief = beliefAt(e, at);
   const heat: Heat = e.heat === 'high' ? 'high' : 'low';
   const wait = e.heat === 'off' ? 0 : Math.max(0, e.boilsFrom - at) / MS_PER_MIN;
-  const minutes = atQuantile(belief, aimed, (state) =>
+  const minutes = atQuantile(belief, (state) =>
     minutesTo(e.simmer, state, Math.exp(state[LOG_TARGET]), heat),
   );
   return { low: minutes.low + wait, likely: minutes.likely + wait, high: minutes.high + wait };
 }
-
-/** A cook aims at the target's weight: that it might hold at another one is the plate's to say. */
-const aimed = [true, true, false, true] as const;
 
 /** Minutes more after a runny plate, counted from the plate. */
 export function extraMinutesAfterRunnyPlate(e: Estimate, at: number): Range {

@@ -84,16 +84,24 @@ export function beliefAtBoil(stove: StoveLearned, pot: Balance, massAtBoilKg: nu
 export function heatMinutes(simmer: Simmer, pot: Balance, logHeat: number): number {
   const capacity = pot.startKg * specificHeatJPerKgK(pot.startSolidsPct) + STEEL_POT_J_PER_K;
   const intoW = simmer.fullHeatW * Math.exp(logHeat);
-  const lossW = 0.5 * wallLossW(simmer, pot.startKg) + dryingKgPerS(simmer) * 2.3e6;
-  return (capacity * (simmer.boilsC - ROOM_C)) / Math.max(intoW - lossW, 0.2 * intoW) / 60;
+  const lossW = 0.5 * wallLossW(simmer, pot.startKg) + dryingW(simmer, logHeat);
+  return (capacity * (simmer.boilsC - ROOM_C)) / Math.max(intoW - lossW, (1 - MOST_DRYING) * intoW) / 60;
 }
 
-const dryingKgPerS = (simmer: Simmer): number =>
-  boilSigns.value.warmingKgPerM2S * bottomM2(simmer.potDiameterM);
+const STEAM_J_PER_KG = 2.3e6;
+/** At least a fifth of the heat warms the pot: steam cannot carry off more than the burner gives. */
+const MOST_DRYING = 0.8;
 
-/** What the surface of the warming pot dries off before it boils, kg; never below the target. */
-export function massAtBoilKg(simmer: Simmer, pot: Balance, warmingMinutes: number): number {
-  const dried = dryingKgPerS(simmer) * 60 * warmingMinutes;
+/** Heat that leaves with the steam of a warming pot, W. */
+const dryingW = (simmer: Simmer, logHeat: number): number =>
+  Math.min(
+    boilSigns.value.warmingKgPerM2S * bottomM2(simmer.potDiameterM) * STEAM_J_PER_KG,
+    MOST_DRYING * simmer.fullHeatW * Math.exp(logHeat),
+  );
+
+/** What is left when it boils, the surface of the warming pot having dried meanwhile, kg; never below the target. */
+export function massAtBoilKg(simmer: Simmer, pot: Balance, logHeat: number): number {
+  const dried = (dryingW(simmer, logHeat) / STEAM_J_PER_KG) * 60 * heatMinutes(simmer, pot, logHeat);
   return Math.max(
     pot.startKg - dried,
     Math.min(pot.startKg, pot.targetKg + 0.1 * (pot.startKg - pot.targetKg)),

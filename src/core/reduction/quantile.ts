@@ -1,8 +1,8 @@
 // Between which values does a quantity lie, four times in five, when the state behind it is a Gaussian guess?
 
 import type { Range } from '../types.ts';
-import type { Belief, Gradient } from './filter.ts';
-import type { State } from './simmer.ts';
+import type { Belief } from './filter.ts';
+import { LOG_TARGET, MASS, type State } from './simmer.ts';
 
 /** 80 in 100 of a normal lie within this many standard deviations. */
 export const Z80 = 1.2816;
@@ -10,22 +10,16 @@ export const Z80 = 1.2816;
 /** Even with every parameter known the model misses the rate by this, over ten minutes. */
 export const MODEL_LOG_SD = 0.03;
 
-const STEPS: Gradient = [0.02, 0.02, 0.002, 0.002];
-
 /**
  * The quantity at the mean, and at the likeliest states that are 1.28 sd up and down its gradient: so a lopsided
- * quantity gets a lopsided range. Parts of the state that are not `free` are held at their means.
+ * quantity gets a lopsided range. The target is held: a cook aims at its weight; that it might hold at another is the plate's to say.
  */
-export function atQuantile(
-  belief: Belief,
-  free: readonly [boolean, boolean, boolean, boolean],
-  quantity: (state: State) => number,
-): Range {
+export function atQuantile(belief: Belief, quantity: (state: State) => number): Range {
   const { mean, cov } = belief;
   const likely = quantity(mean);
   const gradient = mean.map((value, i) => {
-    if (!free[i]) return 0;
-    const step = i === 3 ? (STEPS[3] ?? 0) * value : (STEPS[i] ?? 0);
+    if (i === LOG_TARGET) return 0;
+    const step = i === MASS ? 0.002 * value : 0.02;
     return (quantity(moved(mean, i, step)) - quantity(moved(mean, i, -step))) / (2 * step);
   });
   const reach = cov.map((row) => row.reduce((sum, c, j) => sum + c * (gradient[j] ?? 0), 0));
@@ -35,7 +29,7 @@ export function atQuantile(
   const at = (z: number): number =>
     quantity(
       [0, 1, 2, 3].map(
-        (i) => (mean[i] ?? 0) + (free[i] ? (z * (reach[i] ?? 0)) / sd : 0),
+        (i) => (mean[i] ?? 0) + (i === LOG_TARGET ? 0 : (z * (reach[i] ?? 0)) / sd),
       ) as unknown as State,
     );
   const wide = Z80 * Math.sqrt(1 + (MODEL_LOG_SD * likely) ** 2 / own);

@@ -95,11 +95,13 @@ const notes = {
   noteServed: note((batch, { at }) => ({
     jars: moveJars(batch.jars, ['filled'], { type: 'process.served' }, at, batch.inCanner),
     inCanner: 0,
+    firstOutAt: batch.firstOutAt ?? at,
   })),
   emptyTheJars: note((batch, { at }) => ({
     jars: moveJars(batch.jars, ['filled', 'unsealed'], { type: 'jar.emptied' }, at),
     inCanner: 0,
     filledAt: null,
+    firstOutAt: rules.anEarlierLoadRests(batch) ? batch.firstOutAt : null,
   })),
 
   noteRestBegan: note((_batch, { at }) => ({ restFrom: at, saidRested: false })),

@@ -115,6 +115,7 @@ export const batchMachine = batch.createMachine({
         'batch.stopped': {},
         'canner.jarBroke': { actions: 'loseAJar' },
         'canner.gaveBack': [
+          { guard: 'everyJarBroke', target: 'puttingAway' },
           { guard: 'servedItsTime', target: 'resting', actions: 'noteServed' },
           { target: 'unprocessed', actions: 'sayNotServed' },
         ],

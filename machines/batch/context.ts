@@ -47,6 +47,8 @@ export interface BatchContext {
   jars: Jar[];
   /** How many of the filled jars the canner has. */
   inCanner: number;
+  /** When the first of its loads came out of the canner. */
+  firstOutAt: number | null;
   restFrom: number | null;
   saidRested: boolean;
   pings: number;
@@ -77,6 +79,7 @@ export function newBatch(input: BatchInput): BatchContext {
     filledAt: null,
     jars: [],
     inCanner: 0,
+    firstOutAt: null,
     restFrom: null,
     saidRested: false,
     pings: 0,

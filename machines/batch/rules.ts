@@ -110,6 +110,8 @@ export function mayBeProcessedAgain(batch: BatchContext, at: number): boolean {
   return (
     goesToTheShelf(batch) &&
     countJars(batch.jars, 'unsealed') > 0 &&
-    restedHours(batch, at) <= REPROCESS_WITHIN_HOURS
+    // From the first load: which of two loads an unsealed jar came from, nobody wrote down.
+    batch.firstOutAt !== null &&
+    at - batch.firstOutAt <= REPROCESS_WITHIN_HOURS * HOUR_MS
   );
 }

@@ -33,6 +33,7 @@ export const batch = setup({
     anEarlierLoadRests: ({ context }) => rules.anEarlierLoadRests(context),
     potIsStillHot: ({ context, event }) => rules.potIsStillHot(context, event.at),
     wentCold: ({ context, event }) => rules.wentCold(context, event.at),
+    everyJarBroke: ({ context }) => context.inCanner === 0 && !rules.anEarlierLoadRests(context),
     servedItsTime: ({ event }) => event.type === 'canner.gaveBack' && event.served,
     restedTwelveHours: ({ context, event }) => rules.restedHours(context, event.at) >= rules.REST_LEAST_HOURS,
     restedTwelveHoursUnsaid: ({ context, event }) =>

@@ -3,6 +3,7 @@
 
 import { batchState } from '../../machines/batch/choices.ts';
 import { cannerState } from '../../machines/canner/choices.ts';
+import type { Jar } from '../../machines/jar/rules.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { BATCH, CANNER } from './events.ts';
 import type { Account } from './watcher.ts';
@@ -33,7 +34,6 @@ export function keyOf(kitchen: Kitchen, account: Account): string {
   const cannerNow = cannerState(canner);
   const only = (wanted: boolean, what: () => string): string => (wanted ? what() : '');
   const onTheStove = batch.matches('cooking') || state === 'held' || state === 'caught';
-  const jars = b.jars.map(({ state: jar, whole }) => `${jar}${whole ? '' : '*'}`).toSorted();
   return [
     state,
     only(state === 'held' || state === 'caught', () => goesBackTo(batch)),
@@ -52,7 +52,7 @@ export function keyOf(kitchen: Kitchen, account: Account): string {
       b.restFrom !== null,
       () => come(after(b.restFrom, 24 * HOUR), now) + over(after(b.restFrom, 24 * HOUR), now),
     ),
-    jars.join(),
+    jarsOf(b.jars),
     b.inCanner,
     cannerNow,
     only(cannerNow === 'heating', () => come(after(c.heatOnAt, c.preheatMs), now)),
@@ -62,21 +62,30 @@ export function keyOf(kitchen: Kitchen, account: Account): string {
     looked(c.clock?.from, c.lastAskedAt, c.lastConfirmedAt),
     only(cannerNow === 'standing', () => come(after(c.since, 5 * MIN), now)),
     // The watcher's own account, so that no road is given up because another led to the same place.
-    flags(
-      account.jarsSaidReady,
-      account.cannerSaidHot,
-      account.jarsIn,
-      account.servedOk,
-      account.processed,
-      account.saidRested,
-    ),
+    flags(account.jarsSaidReady, account.cannerSaidHot, account.jarsIn, account.servedOk, account.saidRested),
     only(onTheStove, () => flags(account.skimmed, account.strained)),
     looked(account.fullBoilSince, account.askedAt, account.answeredAt),
+    Math.min(3, account.processedJars - account.shelvedJars),
+    only(state === 'resting', () => over(after(b.restFrom, HOUR), now)),
     only(
-      account.processed,
-      () => come(after(account.outAt, 12 * HOUR), now) + over(after(account.outAt, 24 * HOUR), now),
+      account.outAt !== null,
+      () => come(after(account.outAt, 12 * HOUR), now) + over(after(account.firstOutAt, 24 * HOUR), now),
     ),
   ].join('|');
+}
+
+/** Of each kind none, one, or more; what is emptied or broken has left the story, and refilling has no end. */
+function jarsOf(jars: readonly Jar[]): string {
+  const kinds = new Map<string, number>();
+  for (const { state, whole } of jars) {
+    if (state === 'emptied' || state === 'broken' || state === 'discarded') continue;
+    const kind = `${state}${whole ? '' : '*'}`;
+    kinds.set(kind, Math.min(2, (kinds.get(kind) ?? 0) + 1));
+  }
+  return [...kinds]
+    .map((pair) => pair.join(':'))
+    .toSorted()
+    .join();
 }
 
 /** Where a hold goes back to. */

@@ -39,6 +39,7 @@ const toBatch: Told[] = [
       'jars.putAway',
       'jars.emptied',
       'jars.toFridge',
+      'pot.more',
       'batch.held',
       'batch.resumed',
       'batch.stopped',
@@ -92,12 +93,14 @@ export function sayings(now: number): Move[] {
   }));
 }
 
-/** Time passes to just before and just at each deadline that is open, seen second by second or slept through. */
+/**
+ * Time passes to just before, at, and just after each deadline that is open, beaten or slept through. A beat
+ * may come late (a throttled tab), so any deadline can be the next one, whatever fell due before it.
+ */
 export function passings(kitchen: Kitchen, now: number): Move[] {
-  const instants = [...new Set(deadlines(kitchen).flatMap((at) => [at - 1, at, at + 1]))]
-    .filter((at) => at > now)
-    .toSorted((a, b) => a - b)
-    .slice(0, 2);
+  const instants = [...new Set(deadlines(kitchen).flatMap((at) => [at - 1, at, at + 1]))].filter(
+    (at) => at > now,
+  );
   return instants.flatMap((at) => [
     { label: 'tick', event: { type: 'tick', at }, said: false } satisfies Move,
     { label: 'away', event: { type: 'kitchen.returned', at, awaySince: now }, said: false } satisfies Move,
@@ -118,8 +121,10 @@ export function deadlines(kitchen: Kitchen): number[] {
     ...after(batch?.nearlyThickAt, 0),
     ...after(batch?.plateSpoonedAt, 2 * MIN),
     ...after(batch?.filledAt, 10 * MIN),
+    ...after(batch?.restFrom, HOUR),
     ...after(batch?.restFrom, 12 * HOUR),
     ...after(batch?.restFrom, 24 * HOUR),
+    ...after(batch?.firstOutAt, 24 * HOUR),
     ...after(canner?.heatOnAt, canner?.preheatMs ?? 0),
     ...after(canner?.clock?.until, 0),
     ...after(canner?.nextCheckAt, 0),

@@ -41,7 +41,7 @@ export const properties: Record<string, Property> = {
     jarsGained('onShelf') <= 0 ||
     (seen.plan.shelf.allowed && seen.plan.process !== null && seen.plan.request.keep === 'shelf'),
   'no jar on a shelf without the whole unbroken process': ({ seen, jarsGained }) =>
-    jarsGained('onShelf') <= 0 || seen.accountBefore.processed,
+    jarsGained('onShelf') <= 0 || seen.account.shelvedJars <= seen.account.processedJars,
   'no jar on a shelf that was not rested': ({ seen, jarsGained }) =>
     jarsGained('onShelf') <= 0 || restedHours(seen.account) >= 12,
   'no jar on a shelf without a verdict on its seal': ({ seen, jarsGained }) => {
@@ -78,10 +78,21 @@ export const properties: Record<string, Property> = {
     !(from === 'waitingForCanner' && to === 'unprocessed') ||
     (seen.accountBefore.filledAt !== null && seen.event.at - seen.accountBefore.filledAt > 10 * MIN),
   'processed again only within a day': ({ from, to, seen }) =>
-    !(from === 'puttingAway' && to === 'reheating') || restedHours(seen.account) <= 24,
+    !(from === 'puttingAway' && to === 'reheating') ||
+    (seen.accountBefore.firstOutAt !== null &&
+      seen.event.at - seen.accountBefore.firstOutAt <= 24 * 60 * MIN),
   'processed again only where a jar did not seal': ({ from, to, seen }) =>
     !(from === 'puttingAway' && to === 'reheating') ||
     countJars(seen.before.batches[BATCH]?.context.jars ?? [], 'unsealed') > 0,
+
+  'jars rest only where jars have served': ({ from, to, seen }) =>
+    !(to === 'resting' && from !== 'resting') ||
+    countJars(seen.after.batches[BATCH]?.context.jars ?? [], 'processed') > 0,
+  'more comes from the pot only while it was kept hot': ({ from, to, seen }) =>
+    !(from === 'resting' && to === 'reheating') ||
+    (seen.plan.shelf.allowed &&
+      seen.accountBefore.restSince !== null &&
+      seen.event.at - seen.accountBefore.restSince <= 60 * MIN),
 
   // The clock of the canner.
   'the clock starts on the cook’s word alone': ({ seen, cannerFrom, cannerTo }) =>
@@ -133,6 +144,10 @@ export const properties: Record<string, Property> = {
   'a needed straining is never skipped': ({ from, to, seen }) =>
     !(from === 'straining' && to !== 'straining' && seen.event.type === 'strain.skipped') ||
     seen.plan.steps.strain !== 'needed',
+  'a straining that is not needed can be skipped': ({ from, to, seen }) =>
+    !(from === 'straining' && seen.event.type === 'strain.skipped') ||
+    seen.plan.steps.strain === 'needed' ||
+    to !== 'straining',
   'strained only where the fruit asks for it': ({ to, seen }) =>
     to !== 'straining' || seen.plan.steps.strain !== 'none',
   'blended only where the plan says so, and once': ({ from, to, seen }) =>
@@ -185,7 +200,8 @@ export const properties: Record<string, Property> = {
       (seen.event.type === 'tick' || seen.event.type === 'kitchen.returned')
     ) || restedHours(seen.account) >= 24,
   'the rest ends at the cook’s word only after twelve hours': ({ from, to, seen }) =>
-    !(from === 'resting' && to !== 'resting') || restedHours(seen.account) >= 12,
+    !(from === 'resting' && (to === 'checkingSeals' || to === 'puttingAway')) ||
+    restedHours(seen.account) >= 12,
 };
 
 /** The names of the properties that this step breaks. */

@@ -2,6 +2,7 @@
 
 import { batchState } from '../../machines/batch/choices.ts';
 import { cannerState } from '../../machines/canner/choices.ts';
+import { countJars } from '../../machines/jar/rules.ts';
 import { emptyKitchen, kitchenWith, type Charts, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { BatchPlan } from '../../src/core/types.ts';
 import { keyOf } from './abstraction.ts';
@@ -105,7 +106,12 @@ export function search({
       batch: both(here.kitchen, after, batchName),
       canner: both(here.kitchen, after, cannerName),
     };
-    const account = watch(here.account, { ...seen, ...names, processMinutes: minutes });
+    const account = watch(here.account, {
+      ...seen,
+      ...names,
+      processMinutes: minutes,
+      jarsGained: gained(here.kitchen, after),
+    });
     found.edges += 1;
     for (const property of broken({ ...seen, plan, accountBefore: here.account, account }))
       report(property, key, move.label);
@@ -159,6 +165,15 @@ function batchName(kitchen: Kitchen): string {
 function cannerName(kitchen: Kitchen): string {
   const canner = kitchen.canners[CANNER];
   return canner ? cannerState(canner) : 'none';
+}
+
+function gained(before: Kitchen, after: Kitchen): { processed: number; onShelf: number } {
+  const count = (kitchen: Kitchen, state: 'processed' | 'onShelf') =>
+    countJars(kitchen.batches[BATCH]?.context.jars ?? [], state);
+  return {
+    processed: count(after, 'processed') - count(before, 'processed'),
+    onShelf: count(after, 'onShelf') - count(before, 'onShelf'),
+  };
 }
 
 function both(before: Kitchen, after: Kitchen, name: (kitchen: Kitchen) => string) {

@@ -23,8 +23,14 @@ export interface Account {
   answeredAt: number | null;
   /** The unbroken full time was served and somebody had looked. */
   servedOk: boolean;
-  processed: boolean;
+  /** Jars that served in the canner, and jars that were put on the shelf, so far. */
+  processedJars: number;
+  shelvedJars: number;
   outAt: number | null;
+  /** The first load of jars that are not yet put away or emptied. */
+  firstOutAt: number | null;
+  /** The jars were last left to rest. */
+  restSince: number | null;
   standSince: number | null;
   heldSince: number | null;
   cannerHeatOnAt: number | null;
@@ -47,8 +53,11 @@ export const fresh = (now: number): Account => ({
   askedAt: null,
   answeredAt: null,
   servedOk: false,
-  processed: false,
+  processedJars: 0,
+  shelvedJars: 0,
   outAt: null,
+  firstOutAt: null,
+  restSince: null,
   standSince: null,
   heldSince: null,
   cannerHeatOnAt: null,
@@ -64,12 +73,14 @@ export interface Seen {
   batch: { before: string; after: string };
   canner: { before: string; after: string };
   processMinutes: number;
+  jarsGained: { processed: number; onShelf: number };
 }
 
 const boilQuestions = ['canner.askIfItHolds', 'canner.askPlainly', 'canner.whileAway'];
 
 /** The account after one more thing has happened. */
-export function watch(account: Account, { event, effects, batch, canner, processMinutes }: Seen): Account {
+export function watch(account: Account, seen: Seen): Account {
+  const { event, effects, batch, canner, processMinutes, jarsGained } = seen;
   const { at } = event;
   const next: Account = { ...account, now: at };
   const moved = batch.before !== batch.after;
@@ -135,16 +146,20 @@ export function watch(account: Account, { event, effects, batch, canner, process
   if (event.type === 'jars.out' && canner.before !== canner.after) {
     Object.assign(next, {
       jarsIn: false,
-      processed: account.servedOk,
+
       outAt: at,
       servedOk: false,
       fullBoilSince: null,
     });
   }
   if (batch.after === 'comingToBoil' && batch.before === 'mashing') next.heatOnAt = at;
-  if (batch.after === 'reheating' && moved)
-    Object.assign(next, { jarsSaidReady: false, processed: false, filledAt: null });
+  if (batch.after === 'reheating' && moved) Object.assign(next, { jarsSaidReady: false, filledAt: null });
   if ((batch.after === 'held' || batch.after === 'caught') && moved) next.heldSince = at;
+  if (event.type === 'jars.out' && account.servedOk) next.processedJars += Math.max(0, jarsGained.processed);
+  if (event.type === 'jars.out' && account.servedOk && jarsGained.processed > 0) next.firstOutAt ??= at;
+  if (batch.before === 'puttingAway' && batch.after === 'reheating') next.firstOutAt = null;
+  next.shelvedJars += Math.max(0, jarsGained.onShelf);
+  if (batch.after === 'resting' && moved) Object.assign(next, { saidRested: false, restSince: at });
   if (said('batch.stir')) next.lastStirCallAt = at;
   if (batch.after === 'simmering' && moved) next.lastStirCallAt = null;
   if (said('batch.nearlyThick')) next.saidNearly = true;

@@ -1,0 +1,47 @@
+// The search, short: the first moments of every plan hold, the refused plan is searched to its end, and the
+// guards on which a jar's safety hangs are missed when they are gone. `npm run prove` walks all of it.
+
+import { describe, expect, test, vi } from 'vitest';
+import { mutants, ourCharts } from '../prove/mutants.ts';
+import { plans } from '../prove/plans.ts';
+import { search } from '../prove/search.ts';
+
+// Some ten thousand steps each, on a machine that may be busy.
+vi.setConfig({ testTimeout: 240_000 });
+
+const FIRST_MOMENTS = 2_500;
+const shelf = Object.values(plans)[0];
+
+describe('nothing unsafe is reachable', () => {
+  test.each(Object.entries(plans))('%s', (_name, plan) => {
+    const found = search({ plan, charts: ourCharts, mostStates: FIRST_MOMENTS });
+    expect(found.violations).toEqual([]);
+    expect(found.stuck).toEqual([]);
+    expect(found.states).toBeGreaterThan(800);
+  });
+});
+
+describe('a guard that is gone is missed', () => {
+  const wanted = [
+    'batch without "goesToTheShelf"',
+    'batch without "jarsAreReady"',
+    'batch without "wentCold"',
+    'batch without "servedItsTime"',
+    'batch without "restedTwelveHours"',
+    'batch without "notMoreThanThereAre"',
+    'canner without "hotJarsAreWaiting"',
+    'canner without "timeIsServedAndSomebodyLooked"',
+    'canner without "itKeptBoiling"',
+    'canner without "standIsOver"',
+  ];
+  const all = mutants();
+
+  test.each(wanted)('%s', (name) => {
+    const mutant = all.find((one) => one.name === name);
+    if (!mutant || !shelf) throw new Error(`There is no mutant ${name}: was the guard renamed?`);
+    const tried = Object.values(plans).map((plan) =>
+      search({ plan, charts: mutant.charts, untilFirst: true, mostStates: FIRST_MOMENTS * 4 }),
+    );
+    expect(tried.flatMap(({ violations }) => violations)).not.toEqual([]);
+  });
+});

@@ -63,11 +63,16 @@ const askedByMachines: Readonly<Record<string, { yes: CommandId; no: CommandId |
   'batch.askIfThick': { yes: 'pot.thick', no: null },
 };
 
+/** The kitchen's own question, when the wall clock jumped: a yes or a no goes to the kitchen as it is. */
+export const DID_IT_SLEEP = 'kitchen.didItSleep';
+
 /** The yes-or-no question that a sentence of a machine puts, or null where it puts none. */
 export function questionOf(message: Message, about: BatchId | CannerId | null, at: number): Question | null {
+  const act = (command: CommandId): Act => ({ type: 'act', command, about, slots: {} });
+  if (message.key === DID_IT_SLEEP)
+    return question(at, message, { yes: act('yes'), no: act('no'), begunAt: at });
   const asked = askedByMachines[message.key];
   if (!asked || about === null) return null;
-  const act = (command: CommandId): Act => ({ type: 'act', command, about, slots: {} });
   return question(at, message, {
     yes: act(asked.yes),
     no: asked.no === null ? null : act(asked.no),

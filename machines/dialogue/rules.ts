@@ -83,6 +83,7 @@ function judged(kind: 'yes' | 'no', act: Act | null, words: Words, situation: Si
 /** Things may have moved on while the question hung in the air. */
 export function isStillOpen({ command, about }: Act, { choices, last }: Situation): boolean {
   if (command === 'go.back') return last !== null;
+  if (command === 'yes' || command === 'no') return true; // answers the kitchen's own question, as it is
   return choices.some((choice) => choice.command === command && choice.about === about);
 }
 

@@ -26,6 +26,8 @@ export interface ConversationPorts {
   act(did: Did, source: EntrySource): void;
   takeBack(source: EntrySource): Promise<boolean>;
   lookAt(about: string): void;
+  /** The cook has answered whether the device slept. */
+  settleDoubt(slept: boolean): void;
 }
 
 export class Conversation {
@@ -104,6 +106,7 @@ export class Conversation {
 
   #act({ command, about, slots }: Act): void {
     if (command === 'go.back') return void this.#takeBack('voice');
+    if (command === 'yes' || command === 'no') return this.#ports.settleDoubt(command === 'yes');
     this.#ports.act({ command, about, slots }, 'voice');
   }
 

@@ -12,6 +12,7 @@ import { createAnnouncer, type Announcer } from './announcing.ts';
 import { eventOf } from './choices.ts';
 import { isCorrection, putRight } from './corrections.ts';
 import { Conversation, type Did } from './conversation.ts';
+import { Doubt } from './doubt.ts';
 import { lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { isOver } from './kitchenView.ts';
@@ -27,11 +28,15 @@ import type { Choice, KitchenView } from './view.ts';
 /** Away for less than this is a reload; longer, and it says what went on meanwhile. */
 const AWAY_MS = 20_000;
 
+/** Wall time between two beats that was no throttled tab (a beat a minute) but a sleep: nobody listened meanwhile. */
+const UNSEEN_MS = 90_000;
+
 export class LiveKitchen {
   readonly #ports: LivePorts;
   readonly #announcer: Announcer;
   readonly #conversation: Conversation;
   readonly #picture: Picture;
+  readonly #doubt: Doubt;
   readonly #notices = new Notices();
   readonly #listeners = new Set<() => void>();
   #keeper: LogKeeper | null = null;
@@ -56,6 +61,7 @@ export class LiveKitchen {
       },
       onTrouble: (error) => this.trouble('voice', sentenceOf(error), false),
     });
+    this.#doubt = new Doubt(ports.clock, this.#announcer);
     this.#conversation = new Conversation({
       announcer: this.#announcer,
       catalogue: ports.catalogue,
@@ -66,6 +72,7 @@ export class LiveKitchen {
       act: (act, source) => void this.#act(act, source),
       takeBack: async (source) => (await this.#keeper?.takeBack(now(), source)) != null,
       lookAt: (about) => this.focus(about),
+      settleDoubt: (slept) => this.#doubt.settle(slept),
     });
     ports.ear.onHearing((hearing) => {
       this.#conversation.hear(hearing);
@@ -168,13 +175,17 @@ export class LiveKitchen {
   // --- The log moves ---
 
   #lastSeen = 0;
+  #lastBeat = Infinity;
 
   #beat(now: number, keeper: LogKeeper, store: LogStore): void {
+    if (now - this.#lastBeat > UNSEEN_MS * this.#ports.pace()) void this.#wake(this.#lastBeat);
+    this.#lastBeat = now;
     void keeper.tell({ type: 'tick', at: now }, 'clock').catch((error: unknown) => this.#failed(error));
     if (now - this.#lastSeen >= 1000 * this.#ports.pace()) {
       this.#lastSeen = now;
       store.seen(now);
     }
+    this.#doubt.beat();
     this.#conversation.beat();
     this.#announcer.beat();
     this.#refresh();

@@ -9,6 +9,10 @@ export interface Clock {
   now(): number;
   /** Calls back at once and then about once a second, from a worker where there is one. Returns a stop function. */
   beat(onBeat: (now: number) => void): () => void;
+  /** How far the wall jumped ahead without a sign of sleep, wall ms; null where nothing is in doubt. */
+  readonly doubtMs?: number | null;
+  /** The cook says whether the device slept meanwhile. */
+  settleDoubt?(slept: boolean): void;
 }
 
 export type EntrySource = 'voice' | 'touch' | 'keyboard' | 'clock' | 'link' | 'file';

@@ -28,5 +28,6 @@ export const kitchenWords = {
   'kitchen.named': '{name}: {words}',
   'kitchen.help': 'You can say: {sentences}.',
   'kitchen.helpNothing': 'Plan a batch first. Then I can help.',
+  'kitchen.didItSleep': 'The clock jumped ahead {awayMinutes}. Did this device sleep? Say yes or no.',
   'kitchen.back': 'I was away {awayMinutes}.',
 } as const satisfies Record<string, string>;

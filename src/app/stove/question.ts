@@ -12,6 +12,7 @@ const YES_NO: Record<string, { guarded: boolean }> = {
   'canner.askIfItHolds': { guarded: true },
   'canner.askPlainly': { guarded: true },
   'canner.whileAway': { guarded: true },
+  'kitchen.didItSleep': { guarded: false },
   'dialogue.wasThat': { guarded: true },
 };
 

@@ -1,6 +1,7 @@
 // What stands on the screens, in English: ICU message format. What is said aloud is in the other files.
 
 import { planWords } from './en.screens.plan.ts';
+import { reasonWords } from './en.screens.reasons.ts';
 import { sheetWords } from './en.screens.sheets.ts';
 
 /** The words of the cooking screen, read from two metres or from arm's length. */
@@ -154,7 +155,9 @@ const stoveWords = {
   'screen.skip': 'Skip to what you can do',
 } as const satisfies Record<string, string>;
 
-export const screenWords = { ...stoveWords, ...planWords, ...sheetWords } as const satisfies Record<
-  string,
-  string
->;
+export const screenWords = {
+  ...stoveWords,
+  ...planWords,
+  ...reasonWords,
+  ...sheetWords,
+} as const satisfies Record<string, string>;

@@ -1,16 +1,15 @@
 // The plan to read: the verdict first and loud, then the pictures, then every figure with its reason.
 
-import type { BatchPlan } from '../../core/types.ts';
 import type { AppProps } from '../actions.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { ReductionPlot } from '../drawings/ReductionPlot.tsx';
 import { ScalePot } from '../drawings/ScalePot.tsx';
-import { figureGroups, type Figure } from './figures.ts';
+import { figureGroups, type Figure, type ShownPlan } from './figures.ts';
 import { sayDepth } from './units.ts';
 import { Verdict } from './Verdict.tsx';
 
 interface PlanSheetProps extends Pick<AppProps, 'catalogue'> {
-  plan: BatchPlan;
+  plan: ShownPlan;
   units: AppProps['settings']['units'];
 }
 

@@ -1,8 +1,9 @@
 // Every figure of a plan as a line to read: its label, its value in the cook's units, and its reason.
 
-import type { BatchPlan, Range, Why, WhyKey } from '../../core/types.ts';
+import type { BatchPlan, PlanFacts, Range, Why } from '../../core/types.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Units } from '../actions.ts';
+import { reasonsOf, type ReasonKey } from './reasons.ts';
 import {
   sayDepth,
   sayDuration,
@@ -28,12 +29,16 @@ export interface FigureGroup {
   figures: Figure[];
 }
 
-type Word = (key: string, params?: Record<string, string | number>) => string;
+export type Word = (key: string, params?: Record<string, string | number>) => string;
 
-export function figureGroups(plan: BatchPlan, units: Units, catalogue: Catalogue): FigureGroup[] {
+/** A batch that is cooking carries its plan without the facts for label and purse. */
+export type ShownPlan = BatchPlan & { facts?: PlanFacts };
+
+export function figureGroups(plan: ShownPlan, units: Units, catalogue: Catalogue): FigureGroup[] {
   const word: Word = (key, params) => catalogue.text(params ? { key, params } : { key });
-  const figure = (label: string, value: string, key?: WhyKey, also?: string): Figure => {
-    const why = key && plan.why[key];
+  const reasons = reasonsOf(plan, units, word);
+  const figure: Make = (label, value, key, also) => {
+    const why = reasons[key];
     return { label: word(`screen.plan.${label}`), value, ...(also ? { also } : {}), ...(why ? { why } : {}) };
   };
   const group = (title: string, figures: (Figure | null)[]): FigureGroup => ({
@@ -46,10 +51,11 @@ export function figureGroups(plan: BatchPlan, units: Units, catalogue: Catalogue
     group('time', timeFigures(plan, word, figure)),
     group('out', outFigures(plan, units, word, figure)),
     group('jars', jarFigures(plan, units, word, figure)),
+    ...(plan.facts ? [group('label', labelFigures(plan.facts, word, figure))] : []),
   ];
 }
 
-type Make = (label: string, value: string, key?: WhyKey, also?: string) => Figure;
+type Make = (label: string, value: string, key: ReasonKey, also?: string) => Figure;
 
 function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (Figure | null)[] {
   const { acid } = plan;
@@ -58,7 +64,8 @@ function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
     acid
       ? figure('acid', sayAcid(acid, units), 'acid', word(`screen.plan.acid.${acid.kind}`))
       : figure('acid', word('screen.plan.noAcid'), 'acid'),
-    figure('startMass', sayMass(plan.startMassKg, units)),
+    figure('startMass', sayMass(plan.startMassKg, units), 'startMass'),
+    plan.startDepthM === null ? null : figure('startDepth', sayDepth(plan.startDepthM, units), 'startDepth'),
     plan.steps.strain === 'none'
       ? null
       : figure('strain', plan.steps.strainWith ?? plan.steps.strain, 'strain'),
@@ -86,6 +93,7 @@ function aimFigures(plan: BatchPlan, units: Units, figure: Make): (Figure | null
       ? null
       : figure('targetDepth', sayDepth(plan.targetDepthM, units), 'targetDepth'),
     figure('finishTemp', sayTemp(plan.finishTempC, units), 'finishTemp'),
+    figure('waterBoils', sayTemp(plan.waterBoilsC, units), 'waterBoils'),
     figure('solids', `${trim(plan.targetSolubleSolidsPct, 1)} %`, 'solubleSolids'),
     figure('standard', plan.standardOfIdentity.says, 'standard'),
   ];
@@ -144,7 +152,7 @@ function outFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): Fi
 function jarFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (Figure | null)[] {
   const { process, canner } = plan;
   return [
-    figure('headspace', sayLength(plan.headspaceMm, units)),
+    figure('headspace', sayLength(plan.headspaceMm, units), 'headspace'),
     process
       ? figure('process', `${process.minutes} min`, 'process', sayElevation(plan.request.elevationM, units))
       : figure(
@@ -154,12 +162,12 @@ function jarFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
               `screen.plan.keep.${plan.request.keep === 'shelf' ? 'fridge' : plan.request.keep}`,
             ).toLowerCase(),
           }),
-          'process',
+          'shelf',
         ),
     process &&
       (process.presteriliseJars
-        ? figure('sterilise', `${process.steriliseMinutes} min`)
-        : figure('clean', '')),
+        ? figure('sterilise', `${process.steriliseMinutes} min`, 'sterilise')
+        : figure('clean', '', 'clean')),
     canner &&
       figure(
         'canner',
@@ -169,6 +177,21 @@ function jarFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
           water: sayWater(canner.waterL, units),
         }),
         'canner',
+      ),
+  ];
+}
+
+function labelFigures(facts: PlanFacts, word: Word, figure: Make): (Figure | null)[] {
+  const { label, bestBy, cost } = facts;
+  return [
+    figure('sugarPer100g', `${Math.round(label.sugarPer100g)} g`, 'sugarPer100g'),
+    figure('bestBy', bestBy.says, 'bestBy'),
+    cost &&
+      figure(
+        'cost',
+        cost.total.toFixed(2),
+        'cost',
+        word('screen.plan.cost.each', { each: cost.perJar.toFixed(2) }),
       ),
   ];
 }

@@ -2,7 +2,7 @@
 
 import { batchRequestSchema, planBatch, type BatchRequest } from '../../core/index.ts';
 import { withLearned, type StoveMemory } from '../../kitchen/learning.ts';
-import type { BatchPlan } from '../../core/types.ts';
+import type { FullPlan } from '../../core/types.ts';
 import { missing, toRequest, type Draft } from './draft.ts';
 
 /** The fields that a sentence can stand beside. */
@@ -21,7 +21,7 @@ export type Field =
 export type Outcome =
   | { kind: 'waiting'; missing: ReturnType<typeof missing> }
   | { kind: 'refused'; troubles: Partial<Record<Field, string>> }
-  | { kind: 'plan'; request: BatchRequest; plan: BatchPlan };
+  | { kind: 'plan'; request: BatchRequest; plan: FullPlan };
 
 const FIELDS: readonly Field[] = [
   'fruit',

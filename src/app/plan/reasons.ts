@@ -1,0 +1,140 @@
+// Every reason a figure can open to: the plan's own, and those that need only the plan and the tables.
+
+import type { PlanFacts, Why, WhyKey } from '../../core/types.ts';
+import { findFruit } from '../../tables/fruits/index.ts';
+import { spreadHeadspace } from '../../tables/jars.ts';
+import { sterilising } from '../../tables/process.ts';
+import { cookingWater, juiceYield, millLoss, pectinDose } from '../../tables/recipes.ts';
+import { cite } from '../../tables/source.ts';
+import { saturationLine, standardAtmosphere } from '../../tables/steam.ts';
+import { storage } from '../../tables/storage.ts';
+import type { Units } from '../actions.ts';
+import { lowerFirst } from '../stove/lowerFirst.ts';
+import type { ShownPlan, Word } from './figures.ts';
+import { sayDuration, sayElevation, sayMass, trim } from './units.ts';
+
+export type ReasonKey =
+  | WhyKey
+  | 'startMass'
+  | 'startDepth'
+  | 'waterBoils'
+  | 'headspace'
+  | 'sterilise'
+  | 'clean'
+  | 'sugarPer100g'
+  | 'bestBy'
+  | 'cost';
+
+type Reasons = Partial<Record<ReasonKey, Why>>;
+
+/** As the plan's own reasons say it, within a list of sources. */
+const own = (word: Word): string => lowerFirst(word('screen.why.own'));
+
+export function reasonsOf(plan: ShownPlan, units: Units, word: Word): Reasons {
+  return {
+    ...plan.why,
+    ...potReasons(plan, units, word),
+    ...jarReasons(plan, units, word),
+    ...(plan.facts ? labelReasons(plan, plan.facts, word) : {}),
+  };
+}
+
+function potReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
+  const acidKg = plan.acid?.massKg ?? 0;
+  const parts = {
+    sugar: sayMass(plan.sugarMassKg, units),
+    acid: sayMass(acidKg, units),
+    rest: sayMass(plan.startMassKg - plan.sugarMassKg - acidKg, units),
+  };
+  const measured = plan.request.measured?.waterBoilsC !== undefined;
+  const { targetDepth } = plan.why;
+  return {
+    startMass: {
+      says: word('screen.why.startMass.says'),
+      how: word('screen.why.startMass.how', parts),
+      source: [word('screen.why.startMass.sum'), ...fruitSources(plan, word)].join('; '),
+    },
+    ...(targetDepth ? { startDepth: { ...targetDepth, says: word('screen.why.startDepth.says') } } : {}),
+    waterBoils: {
+      says: word('screen.why.waterBoils.says'),
+      how: measured
+        ? word('screen.why.waterBoils.measured')
+        : word('screen.why.waterBoils.how', { elevation: sayElevation(plan.request.elevationM, units) }),
+      source: measured ? own(word) : `${cite(standardAtmosphere)}; ${cite(saturationLine)}`,
+    },
+  };
+}
+
+/** Where the weight of what goes into the pot comes from: the cook's scale, or what trimming, milling or pressing leaves. */
+function fruitSources({ request, steps }: ShownPlan, word: Word): string[] {
+  const added = [
+    ...(request.product === 'marmalade' ? [cite(cookingWater.citrusMarmalade)] : []),
+    ...(request.pectin === 'none' ? [] : [cite(pectinDose[request.pectin])]),
+  ];
+  if (request.product === 'jelly' && request.juiceMassKg !== undefined) return [own(word), ...added];
+  const refuse = findFruit(request.fruit)?.refusePct;
+  const weighed = request.measured?.preparedMassKg !== undefined || refuse === undefined;
+  const after =
+    request.product === 'jelly'
+      ? [cite(juiceYield.firm), cite(juiceYield.soft)]
+      : steps.strain === 'needed'
+        ? [cite(millLoss)]
+        : [];
+  return [weighed ? own(word) : cite(refuse), ...after, ...added];
+}
+
+function jarReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
+  const { process, request } = plan;
+  const freezer = request.keep === 'freezer';
+  const { minutes, perFt, neededUnderMinutes } = sterilising.value;
+  const elevation = sayElevation(request.elevationM, units);
+  return {
+    headspace: {
+      says: word(`screen.why.headspace.${freezer ? 'freezer' : 'says'}`),
+      how: freezer ? storage.freezer.value.says : word('screen.why.headspace.how'),
+      source: freezer ? cite(storage.freezer) : cite(spreadHeadspace),
+    },
+    ...(process && {
+      sterilise: {
+        says: word('screen.why.sterilise.says'),
+        how: word('screen.why.sterilise.how', { least: minutes, perFt: String(perFt), elevation }),
+        source: cite(sterilising),
+      },
+      clean: {
+        says: word('screen.why.clean.says'),
+        how: word('screen.why.clean.how', {
+          minutes: String(process.minutes),
+          under: String(neededUnderMinutes),
+        }),
+        source: cite(sterilising),
+      },
+    }),
+  };
+}
+
+function labelReasons(plan: ShownPlan, { bestBy, label, cost }: PlanFacts, word: Word): Reasons {
+  const { powerW } = plan.request.burner ?? {};
+  const minutes = plan.heatMinutes.likely + plan.simmerMinutes.likely;
+  return {
+    sugarPer100g: {
+      says: word('screen.why.sugarPer100g.says'),
+      how: word('screen.why.sugarPer100g.how', { solids: trim(label.solubleSolidsPct, 1) }),
+      source: word('screen.why.sugarPer100g.source'),
+    },
+    bestBy: {
+      says: word('screen.why.bestBy.says'),
+      how: word('screen.why.bestBy.how'),
+      source: bestBy.source,
+    },
+    ...(cost && {
+      cost: {
+        says: word('screen.why.cost.says'),
+        how: word('screen.why.cost.how', {
+          burner: powerW === undefined ? word('screen.why.cost.assumed') : `${powerW} W`,
+          minutes: sayDuration(minutes),
+        }),
+        source: word('screen.why.cost.source'),
+      },
+    }),
+  };
+}

@@ -15,12 +15,18 @@ export interface Mix {
   finishedL: number;
 }
 
+/** Drier than this no formula for sugar in water holds, and no pot is stirred: it would set as a sweet. */
+const DRIEST_PCT = 88;
+
+/** Sugar and fibre together, mass per cent of the finished spread. */
+const drynessPct = ({ targetSolidsPct, insolubleKg, targetKg }: Balance): number =>
+  targetSolidsPct + (100 * insolubleKg) / targetKg;
+
 /** Volume of the finished spread as it is ladled; fibre takes up about as much room as sugar does. */
 export function finishedVolumeL(pot: Balance): number {
-  const solidsPct = pot.targetSolidsPct + (100 * pot.insolubleKg) / pot.targetKg;
   return (
     pot.targetKg /
-    densityKgPerL({ solubleSolidsPct: Math.min(88, solidsPct), tempC: fillTempC.value.celsius })
+    densityKgPerL({ solubleSolidsPct: Math.min(DRIEST_PCT, drynessPct(pot)), tempC: fillTempC.value.celsius })
   );
 }
 
@@ -36,15 +42,13 @@ export function mixOf(request: BatchRequest): Mix {
   return { pot, acid, finishedL: finishedVolumeL(pot) };
 }
 
-/** Drier than this no formula for sugar in water holds, and no pot is stirred: it would set as a sweet. */
-const DRIEST_PCT = 88;
-
 /** The end must lie above what is in the pot before heating and below what sets as a sweet; null where it does. */
 export function refuseTarget(request: BatchRequest): string | null {
-  const { acidKg, preparedKg, startSolidsPct, targetSolidsPct } = mixOf(request).pot;
+  const { pot } = mixOf(request);
+  const { acidKg, preparedKg, startSolidsPct, targetSolidsPct } = pot;
   if (acidKg > preparedKg) return 'That is more acid than fruit: check both amounts.';
-  if (targetSolidsPct > DRIEST_PCT)
-    return `It would end at ${targetSolidsPct.toFixed(0)} % solids, too dry for a spread: take less sugar.`;
+  if (drynessPct(pot) > DRIEST_PCT)
+    return 'That leaves too little water: take less sugar, or end at fewer solids.';
   if (targetSolidsPct > 1.0001 * startSolidsPct) return null;
   return `Fruit and sugar are at ${startSolidsPct.toFixed(0)} % solids before heating: aim for more than that, or take less sugar.`;
 }

@@ -13,8 +13,9 @@ const LOWEST_M = -450;
 const MOST_FRUIT_KG = 100;
 
 const suggestFruit = (given: unknown): string => {
-  const asked = typeof given === 'string' && given.trim() !== '' ? `"${given.trim().slice(0, 40)}"` : 'that';
-  return `I do not know the fruit ${asked}. Choose one of: ${allFruits.map((f) => f.name).join(', ')}.`;
+  const asked = typeof given === 'string' ? given.trim().slice(0, 40) : '';
+  const unknown = asked && `I do not know the fruit "${asked}". `;
+  return `${unknown}Choose one of: ${allFruits.map((f) => f.name).join(', ')}.`;
 };
 
 const fruit = z

@@ -23,6 +23,21 @@ describe('a request is refused with a sentence', () => {
     ['less than no sugar', { sugarMassKg: -0.1 }, /less than nothing/],
     ['a mountain of sugar', { sugarMassKg: 40 }, /too much sugar.*take at most 1\.65 kg/],
     ['a target below what goes in', { sugarMassKg: 1, targetSolubleSolidsPct: 34 }, /before heating/],
+    [
+      'more acid than fruit',
+      { fruitMassKg: 0.02, acid: { kind: 'citric-acid', massKg: 0.207 } },
+      /more acid than fruit/,
+    ],
+    [
+      'an end without water',
+      { product: 'jelly', juiceMassKg: 1, measured: { fruitSolubleSolidsPct: 80 }, sugarMassKg: 1 },
+      /too little water/,
+    ],
+    [
+      'a weight lighter than sugar and fibre',
+      { fruit: 'passion-fruit', sugarMassKg: 0, targetSolubleSolidsPct: 80 },
+      /too little water/,
+    ],
     ['pectin in a butter', { pectin: 'powdered' }, /takes no pectin/],
     ['a pot as wide as a bath', { pot: { diameterM: 1.2 } }, /at most 80 cm/],
     ['a burner that cannot boil', { burner: { powerW: 20 } }, /at least 200 W/],

@@ -9,7 +9,7 @@ export interface Belief {
 /** How a seen quantity changes with each part of the state. */
 export type Gradient = readonly [number, number, number, number];
 
-const dot = (a: readonly number[], b: readonly number[]): number =>
+export const dot = (a: readonly number[], b: readonly number[]): number =>
   a.reduce((sum, x, i) => sum + x * (b[i] ?? 0), 0);
 
 /** Variance of a quantity with this gradient. */

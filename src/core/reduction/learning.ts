@@ -2,14 +2,8 @@
 
 import type { StoveLearned } from '../request.ts';
 import type { Estimate } from './estimate.ts';
-import { eveningCovariance, stoveCovariance } from './prior.ts';
+import { eveningCovariance, stoveCovariance, type Two } from './prior.ts';
 
-type Two = readonly [readonly [number, number], readonly [number, number]];
-
-const two = (m: readonly (readonly number[])[]): Two => [
-  [m[0]?.[0] ?? 0, m[0]?.[1] ?? 0],
-  [m[1]?.[0] ?? 0, m[1]?.[1] ?? 0],
-];
 const product = (a: Two, b: Two): Two => [
   [a[0][0] * b[0][0] + a[0][1] * b[1][0], a[0][0] * b[0][1] + a[0][1] * b[1][1]],
   [a[1][0] * b[0][0] + a[1][1] * b[1][0], a[1][0] * b[0][1] + a[1][1] * b[1][1]],
@@ -28,15 +22,16 @@ const inverse = ([[a, b], [c, d]]: Two): Two => {
  */
 export function learnFromBatch(prior: StoveLearned | null, e: Estimate): StoveLearned {
   const before = prior ?? e.stoveBefore;
-  const own = two(stoveCovariance(before));
-  const evening = two(eveningCovariance(before));
+  const own = stoveCovariance(before);
+  const evening = eveningCovariance(before);
   const precision = inverse(evening);
   const gain = product(own, precision);
   const shift = [e.belief.mean[0] - before.logHeat.mean, e.belief.mean[1] - before.logSpit.mean] as const;
-  const after = two(e.belief.cov);
+  const { cov } = e.belief;
+  const by = (i: 0 | 1, j: 0 | 1): number => (cov[i]?.[j] ?? 0) - evening[i][j];
   const narrowed: Two = [
-    [after[0][0] - evening[0][0], after[0][1] - evening[0][1]],
-    [after[1][0] - evening[1][0], after[1][1] - evening[1][1]],
+    [by(0, 0), by(0, 1)],
+    [by(1, 0), by(1, 1)],
   ];
   // Both are symmetric, so the gain's transpose is their product the other way round.
   const change = product(product(gain, narrowed), product(precision, own));

@@ -49,8 +49,11 @@ export function stoveBelief(request: BatchRequest, learned: StoveLearned | null)
   };
 }
 
+/** Two rows of two. */
+export type Two = readonly [readonly [number, number], readonly [number, number]];
+
 /** Covariance of [log heat, log spit] of the stove itself. */
-export function stoveCovariance({ logHeat, logSpit, correlation }: StoveLearned): number[][] {
+export function stoveCovariance({ logHeat, logSpit, correlation }: StoveLearned): Two {
   const shared = correlation * logHeat.sd * logSpit.sd;
   return [
     [logHeat.sd ** 2, shared],
@@ -59,8 +62,8 @@ export function stoveCovariance({ logHeat, logSpit, correlation }: StoveLearned)
 }
 
 /** Covariance of [log heat, log spit] of one evening at that stove. */
-export function eveningCovariance(stove: StoveLearned): number[][] {
-  const [[heat = 0, shared = 0] = [], [, spit = 0] = []] = stoveCovariance(stove);
+export function eveningCovariance(stove: StoveLearned): Two {
+  const [[heat, shared], [, spit]] = stoveCovariance(stove);
   return [
     [heat + BETWEEN_EVENINGS.logHeat ** 2, shared],
     [shared, spit + BETWEEN_EVENINGS.logSpit ** 2],
@@ -68,7 +71,7 @@ export function eveningCovariance(stove: StoveLearned): number[][] {
 }
 
 export function beliefAtBoil(stove: StoveLearned, pot: Balance, massAtBoilKg: number): Belief {
-  const [[heat = 0, shared = 0] = [], [, spit = 0] = []] = eveningCovariance(stove);
+  const [[heat, shared], [, spit]] = eveningCovariance(stove);
   return {
     mean: [stove.logHeat.mean, stove.logSpit.mean, Math.log(pot.targetKg), massAtBoilKg],
     cov: [

@@ -9,6 +9,7 @@ import type { Message } from '../../machines/kitchen/effects.ts';
 import type { BatchSnapshot } from '../../machines/kitchen/kitchen.ts';
 import type { Range } from '../core/types.ts';
 import { choiceOf, type SayIt } from './choices.ts';
+import { reductionView } from './reductionView.ts';
 import type { BatchView, ClockView, PotView } from './view.ts';
 
 const MINUTE_MS = 60_000;
@@ -144,6 +145,7 @@ function potOf(state: BatchState, batch: BatchContext, now: number): PotView | n
     foam: state === 'skimming' || (state === 'comingToBoil' && batch.heatOnAt !== null),
     scorchRisk: state !== 'simmering' ? 'none' : left < 10 ? 'high' : left < 25 ? 'some' : 'none',
     readings: estimate?.readings ?? [],
+    reduction: estimate && reductionView(estimate),
   };
 }
 

@@ -45,6 +45,16 @@ export interface PotView {
   foam: boolean;
   scorchRisk: 'none' | 'some' | 'high';
   readings: { at: number; massKg: number }[];
+  /** Null before the first rolling boil. */
+  reduction: ReductionView | null;
+}
+
+/** How the weight of a pot is expected to fall, for a plot. */
+export interface ReductionView {
+  /** When the pot first came to a rolling boil. */
+  startedAt: number;
+  /** From where the estimate stands to the late end of its range; empty off the heat. */
+  curve: { at: number; massKg: Range }[];
 }
 
 export interface JarView {

@@ -114,7 +114,8 @@ export const planWords = {
     '{loads, plural, one {one load} other {# loads}} of up to {jarsPerLoad}, {water} of water',
   'screen.plan.process': 'Process',
   'screen.plan.sterilise': 'Boil the empty jars first',
-  'screen.plan.clean': 'Jars clean and hot; no need to boil them first',
+  'screen.plan.clean': 'Empty jars',
+  'screen.plan.clean.value': 'clean and hot; no need to boil them first',
   'screen.plan.headspace': 'Headspace',
   'screen.plan.standard': 'By name',
   'screen.plan.pots': 'Pots',
@@ -140,6 +141,10 @@ export const planWords = {
     'The weight in the pot against time: from {start} it falls to {target} after {low} to {high} of simmering, likely {likely}.',
   'screen.plot.target': 'stop: {mass}',
   'screen.plot.heat': 'to the boil',
+  'screen.plot.now': 'now {mass}',
+  'screen.plot.reading': 'Read after {minutes}: about {mass} in the pot',
+  'screen.plot.running.alt':
+    'The weight in the pot against time: after {minutes} at the boil it is {now}, between {low} and {high}; stop at {target}. {readings, plural, =0 {No reading yet.} one {One reading.} other {# readings.}}',
   'screen.plot.hours': '{value}',
   'screen.plot.range': 'likely range',
 

@@ -92,9 +92,27 @@ function pot(over: Partial<PotView> = {}): PotView {
     foam: false,
     scorchRisk: 'none',
     readings: [],
+    reduction: null,
     ...over,
   };
 }
+/** Fourteen minutes of simmer, weighed twice; the curve goes on from the second weighing. */
+const weighedTwice: Partial<PotView> = {
+  readings: [
+    { at: NOW - 9 * MIN, massKg: 4.12 },
+    { at: NOW - 3 * MIN, massKg: 3.9 },
+  ],
+  reduction: {
+    startedAt: NOW - 14 * MIN,
+    curve: Array.from({ length: 11 }, (_, i) => {
+      const likely = 3.9 - 0.06 * i;
+      return {
+        at: NOW + (4.5 * i - 3) * MIN,
+        massKg: { low: likely - 0.03 - 0.01 * i, likely, high: likely + 0.03 + 0.01 * i },
+      };
+    }),
+  },
+};
 const full = { low: 0.0605, likely: 0.061, high: 0.0615 };
 const done = { low: 0.0425, likely: 0.043, high: 0.0436 };
 
@@ -218,7 +236,7 @@ export const states: Record<string, KitchenView> = {
   simmering: kitchen({
     batches: [
       batch('simmering', {
-        pot: pot(),
+        pot: pot(weighedTwice),
         clock: about('clock.simmering', 27, 34, 42),
         choices: [
           choice('pot.thick', { main: true }),

@@ -56,6 +56,7 @@ describe.each(Object.entries(plans))('the page of %s', (_, asked) => {
   test('draws every figure with its opener, its how and its source', () => {
     const drawn = figuresIn(html);
     expect(drawn).toHaveLength(groups.length);
+    for (const { label, value } of groups) expect(value, label).not.toBe('');
     for (const { tag, inside } of drawn) {
       expect(tag, inside).toBe('details');
       expect(inside).toMatch(

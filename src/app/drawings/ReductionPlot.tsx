@@ -5,16 +5,13 @@ import { area, line } from 'd3-shape';
 import type { BatchPlan } from '../../core/types.ts';
 import type { AppProps } from '../actions.ts';
 import { sayDuration, sayMass } from '../plan/units.ts';
+import { H, PAD, PlotAxis, W } from './PlotAxis.tsx';
 import { course, type Course } from './reduction.ts';
 
 interface ReductionPlotProps extends Pick<AppProps, 'catalogue'> {
   plan: BatchPlan;
   units: AppProps['settings']['units'];
 }
-
-const W = 560;
-const H = 240;
-const PAD = { left: 12, right: 14, top: 30, bottom: 34 };
 
 export function ReductionPlot({ plan, units, catalogue }: ReductionPlotProps) {
   const [fast, likely, slow] = [course(plan, 'low'), course(plan, 'likely'), course(plan, 'high')];
@@ -50,15 +47,7 @@ export function ReductionPlot({ plan, units, catalogue }: ReductionPlotProps) {
       <figcaption>{catalogue.text({ key: 'screen.plot.title' })}</figcaption>
       <svg viewBox={`0 0 ${W} ${H}`} role="img" aria-label={alt}>
         <path className="plot-range" d={shade(pairs) ?? ''} />
-        <path className="plot-axis" d={`M${PAD.left} ${H - PAD.bottom} H${W - PAD.right}`} />
-        {x.ticks(6).map((tick) => (
-          <g key={tick} className="plot-tick">
-            <path d={`M${x(tick)} ${H - PAD.bottom} v6`} />
-            <text x={x(tick)} y={H - 9} textAnchor={tick === 0 ? 'start' : 'middle'}>
-              {hour(tick)}
-            </text>
-          </g>
-        ))}
+        <PlotAxis x={x} />
         <path className="plot-boil" d={`M${boil} ${PAD.top - 4} V${H - PAD.bottom}`} />
         <text x={boil + 6} y={H - PAD.bottom - 8} className="plot-small">
           {catalogue.text({ key: 'screen.plot.heat' })}

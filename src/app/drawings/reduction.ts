@@ -1,6 +1,7 @@
-// The course of a batch as points: the weight in the pot from the cold start to the end, fast, likely and slow.
+// The course of a batch as points: as planned, from the cold start to the end, and as it runs, from the boil on.
 
 import type { BatchPlan, Range } from '../../core/types.ts';
+import type { ClockView, PotView } from '../../kitchen/view.ts';
 
 export interface Course {
   minutes: number;
@@ -31,4 +32,60 @@ export function course(plan: BatchPlan, which: keyof Range): Course[] {
 function goneBy(part: number): number {
   const fall = 1 - FALL_AT_END;
   return (part - (fall / 2) * part * part) / (1 - fall / 2);
+}
+
+/** A pot on the stove, in minutes since it first boiled. */
+export interface Running {
+  nowMinute: number;
+  lastMinute: number;
+  leastKg: number;
+  mostKg: number;
+  curve: { minute: number; massKg: Range }[];
+  readings: { minute: number; massKg: number }[];
+  /** When it will be done, while that can be told; and the weight it is then expected to have. */
+  end: Range | null;
+  endKg: number;
+}
+
+/** Null before the pot first boils: the plan's own course still stands. */
+export function running(pot: PotView, clock: ClockView | null, now: number): Running | null {
+  if (pot.reduction === null) return null;
+  const { startedAt, curve } = pot.reduction;
+  const minute = (at: number) => Math.max(0, at - startedAt) / 60_000;
+  const ahead = curve.map(({ at, massKg }) => ({ minute: minute(at), massKg }));
+  const readings = pot.readings.map(({ at, massKg }) => ({ minute: minute(at), massKg }));
+  const until = curve.length > 0 && clock?.kind === 'about' ? clock.until : null;
+  const end = until && {
+    low: minute(until.low),
+    likely: minute(until.likely),
+    high: minute(until.high),
+  };
+  const masses = [
+    pot.targetMassKg,
+    pot.massKg.low,
+    pot.massKg.high,
+    ...ahead.flatMap(({ massKg }) => [massKg.low, massKg.high]),
+    ...readings.map(({ massKg }) => massKg),
+  ];
+  const minutes = [minute(now), ...[...ahead, ...readings].map((point) => point.minute), end?.high ?? 1];
+  return {
+    nowMinute: minute(now),
+    lastMinute: Math.max(...minutes),
+    leastKg: Math.min(...masses),
+    mostKg: Math.max(pot.startMassKg, ...masses),
+    curve: ahead,
+    readings,
+    end,
+    endKg: end ? massAt(ahead, end.likely) : pot.targetMassKg,
+  };
+}
+
+/** The likely weight at a minute, straight between the points of the curve. */
+function massAt(curve: Running['curve'], minute: number): number {
+  const next = curve.findIndex((point) => point.minute >= minute);
+  const [a, b] = [curve[next - 1], curve[next] ?? curve.at(-1)];
+  if (!b) throw new RangeError('A curve without points has no weight to tell.');
+  if (!a) return b.massKg.likely;
+  const part = (minute - a.minute) / (b.minute - a.minute);
+  return a.massKg.likely + part * (b.massKg.likely - a.massKg.likely);
 }

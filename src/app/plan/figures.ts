@@ -167,7 +167,7 @@ function jarFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
     process &&
       (process.presteriliseJars
         ? figure('sterilise', `${process.steriliseMinutes} min`, 'sterilise')
-        : figure('clean', '', 'clean')),
+        : figure('clean', word('screen.plan.clean.value'), 'clean')),
     canner &&
       figure(
         'canner',

@@ -8,6 +8,7 @@ import { potWords } from '../stove/potWords.ts';
 import { ChoiceButton } from '../stove/ChoiceButton.tsx';
 import { TalkButton } from '../stove/Controls.tsx';
 import { Notices } from '../stove/Notices.tsx';
+import { RunningPlot } from '../drawings/RunningPlot.tsx';
 import { AimTable } from './AimTable.tsx';
 import { Sheet } from './Sheet.tsx';
 
@@ -55,6 +56,16 @@ export function MoreSheet({
       </ul>
       <h3>{word('screen.more.ask')}</h3>
       <AskRow talk={actions.talk} word={word} />
+      {batch?.pot && (
+        <RunningPlot
+          fruit={batch.plan.request.fruit}
+          pot={batch.pot}
+          clock={batch.clock}
+          now={view.now}
+          units={settings.units}
+          catalogue={catalogue}
+        />
+      )}
       {batch && <AimTable plan={batch.plan} units={settings.units} catalogue={catalogue} />}
       {batch && <PlateTests tests={batch.plateTests} now={view.now} word={catalogue.text} />}
       <Notices notices={view.notices} catalogue={catalogue} takeOver={actions.takeOver} />

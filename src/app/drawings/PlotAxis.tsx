@@ -1,0 +1,25 @@
+// The frame both plots of the reduction share: its size and the axis of time.
+
+import type { ScaleLinear } from 'd3-scale';
+import { sayDuration } from '../plan/units.ts';
+
+export const W = 560;
+export const H = 240;
+export const PAD = { left: 12, right: 14, top: 30, bottom: 34 };
+
+/** Minutes along the foot of the plot. */
+export function PlotAxis({ x }: { x: ScaleLinear<number, number> }) {
+  return (
+    <>
+      <path className="plot-axis" d={`M${PAD.left} ${H - PAD.bottom} H${W - PAD.right}`} />
+      {x.ticks(6).map((tick) => (
+        <g key={tick} className="plot-tick">
+          <path d={`M${x(tick)} ${H - PAD.bottom} v6`} />
+          <text x={x(tick)} y={H - 9} textAnchor={tick === 0 ? 'start' : 'middle'}>
+            {sayDuration(tick)}
+          </text>
+        </g>
+      ))}
+    </>
+  );
+}

@@ -86,7 +86,7 @@ export function planBatch(asked: BatchRequestInput): FullPlan {
     jars,
     canner: process ? cannerFor(request, jars.makeReady + jars.spare.count) : null,
     process,
-    headspaceMm: headspaceMm(),
+    headspaceMm: headspaceMm(request.keep),
     shelf: judged.shelf,
     steps,
     standardOfIdentity: standardOf(request, mix),

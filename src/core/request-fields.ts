@@ -41,7 +41,7 @@ const juiceMassKg = amount('Say how much juice there is, in kilograms.')
 
 const elevationM = amount('Say how high above the sea your kitchen is, in metres.')
   .max(HIGHEST_M, `That is higher than Everest (8,849 m, 29,032 ft): check the altitude of your kitchen.`)
-  .min(LOWEST_M, 'That is below the lowest shore on Earth: check the altitude of your kitchen.');
+  .min(LOWEST_M, 'No kitchen is that low: check the altitude of your kitchen.');
 
 const share = (what: string, low: number, high: number) =>
   amount(`${what} must be a number in per cent.`)
@@ -119,7 +119,7 @@ const measured = z.object({
   /** What this thermometer reads in boiling water today. */
   waterBoilsC: amount('Say at how many degrees Celsius your water boils.')
     .min(68, 'Water boils at 68 C or more, even on Everest: check the thermometer.')
-    .max(103, 'Water in an open pot does not get hotter than 103 C: check the thermometer.')
+    .max(103, 'Water boils at 103 C at the most: check the thermometer.')
     .optional(),
   /** pH of the raw fruit. Can only make the verdict stricter. */
   fruitPH: amount('The pH of the fruit must be a number.')

@@ -1,6 +1,7 @@
 // May this batch stand on a shelf? Only if acid, solids, product, jar and altitude all say so.
 
 import { never } from '../tables/acid.ts';
+import { storage } from '../tables/storage.ts';
 import { highestRowFt, leastSugarPerKg, sterilising, type ProcessRow } from '../tables/process.ts';
 import { butterEnd, gelEnd } from '../tables/recipes.ts';
 import { spreadHeadspace } from '../tables/jars.ts';
@@ -149,10 +150,12 @@ export function processOf(request: BatchRequest, { row, minutes }: Verdict): Bat
     minutes,
     presteriliseJars: minutes < sterilising.value.neededUnderMinutes,
     steriliseMinutes: steriliseMinutes(request.elevationM),
-    headspaceMm: headspaceMm(),
+    headspaceMm: headspaceMm(request.keep),
     row: row.says,
     source: cite(row.source),
   };
 }
 
-export const headspaceMm = (): number => spreadHeadspace.value.inches * MM_PER_IN;
+/** A spread swells as it freezes: a jar filled for the shelf would burst. */
+export const headspaceMm = (keep: BatchRequest['keep']): number =>
+  MM_PER_IN * (keep === 'freezer' ? storage.freezer.value.headspaceInches : spreadHeadspace.value.inches);

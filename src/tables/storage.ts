@@ -10,6 +10,7 @@ export const storage = {
   freezer: read(
     {
       months: 12,
+      headspaceInches: 1.5,
       says: '12 months in the freezer, with 1 1/2 in of headspace; once thawed 3 weeks in the fridge',
     },
     'NCHFP uncooked jam; AIB-539 guide 1',

@@ -103,6 +103,11 @@ describe('what the cook measured', () => {
 });
 
 describe('pots and jars', () => {
+  it('leave a quarter inch for the shelf, and an inch and a half in the freezer, where a spread swells', () => {
+    expect(planOf().headspaceMm).toBeCloseTo(6.35, 2);
+    expect(planOf({ keep: 'freezer' }).headspaceMm).toBeCloseTo(38.1, 2);
+  });
+
   it('splits what is too deep, too much, or too much juice, and says why', () => {
     expect(planOf().pots.count).toBe(1);
     expect(planOf({ fruitMassKg: 12 }).pots.count).toBeGreaterThan(1);

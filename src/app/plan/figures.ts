@@ -178,6 +178,13 @@ function jarFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
         }),
         'canner',
       ),
+    // The late end of the range: a canner that is hot too early waits, jars that are full too early cool.
+    canner &&
+      figure(
+        'cannerOn',
+        word('screen.plan.cannerOn.value', { minutes: Math.round(canner.preheatMinutes.high) }),
+        'canner',
+      ),
   ];
 }
 

@@ -41,7 +41,6 @@ const notes = {
     heatOnAt: at,
     nextPromptAt: at + batch.plan.heatMinutes.likely * 60_000,
   })),
-  promptNow: note((_, { at }) => ({ nextPromptAt: at })),
   promptAgainSoon: note((_, { at }) => ({ nextPromptAt: at + rules.ASK_AGAIN_MS })),
   promptAgainLater: note((_, { at }) => ({ nextPromptAt: at + rules.HOLD_ASK_MS })),
 

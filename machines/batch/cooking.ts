@@ -43,7 +43,7 @@ export const cooking = batch.createStateConfig({
           { guard: 'nearlyThick', actions: ['sayNearlyThick', 'noteNearlyThickSaid'] },
           { guard: 'promptIsDue', actions: ['askIfThick', 'promptAgainSoon'] },
         ],
-        'kitchen.returned': { actions: ['sayItSimmeredUnwatched', 'promptNow'] },
+        'kitchen.returned': { actions: 'sayItSimmeredUnwatched' },
       },
     },
 

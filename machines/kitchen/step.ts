@@ -32,7 +32,8 @@ export function stepMachine<Machine extends AnyStateMachine>(
   return {
     snapshot: after as SnapshotFrom<Machine>,
     effects: emittedBy(actions),
-    changed: after !== (before as AnyMachineSnapshot),
+    // A transition that only speaks leaves the snapshot as it was; it was taken all the same.
+    changed: after !== (before as AnyMachineSnapshot) || actions.length > 0,
   };
 }
 

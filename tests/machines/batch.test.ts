@@ -1,6 +1,7 @@
 // A batch through the evening: every row of the process, its loops and its exits.
 
 import { describe, expect, test } from 'vitest';
+import { stepKitchen } from '../../machines/kitchen/kitchen.ts';
 import { evening, MIN, planOf } from './evening.ts';
 
 describe('from the heap to the simmer', () => {
@@ -321,6 +322,13 @@ describe('rest and seals', () => {
         .tell('seals.failed', { count: 1 })
         .state(),
     ).toBe('checkingSeals');
+  });
+
+  test('what is answered only in words has been taken, and is remembered', () => {
+    const it = evening().toResting();
+    const early = { type: 'rest.over', at: it.now, batch: 'plum' } as const;
+    expect(stepKitchen(it.kitchen, early)).toMatchObject({ changed: true });
+    expect(stepKitchen(it.kitchen, { ...early, type: 'mash.done' })).toMatchObject({ changed: false });
   });
 
   test('a ping is welcome and proves nothing', () => {

@@ -64,6 +64,10 @@ export interface NumberBounds {
   massKg: Interval;
   depthM: Interval;
   tempC: Interval;
+  /** What happened in the last hour and may really have happened at another time, the last first. */
+  told?: readonly CommandId[];
+  /** The times of day within that hour that a cook may name, minutes past twelve. */
+  clock?: readonly number[];
   units: 'us' | 'metric';
 }
 
@@ -85,7 +89,15 @@ export type EarState =
   | { kind: 'off'; says: string }
   | { kind: 'loading'; fraction: number }
   | { kind: 'refused'; says: string }
-  | { kind: 'listening'; levelDb: number; speech: boolean };
+  | {
+      kind: 'listening';
+      levelDb: number;
+      speech: boolean;
+      /** Running level of the room between words, dB below full scale; null until it has been measured. */
+      noiseDb?: number | null;
+      /** The cook has called: what is said now is meant for the page. */
+      called?: boolean;
+    };
 
 export interface Ear {
   /** Must be called from a gesture. Asks for the microphone, loads the models. */
@@ -93,8 +105,10 @@ export interface Ear {
   stop(): void;
   /** The sentences that can be said now; may change at any time. */
   expect(phrases: readonly OpenPhrase[]): void;
-  /** While the page itself speaks, what it hears is not trusted. */
-  mask(speaking: boolean): void;
+  /** While the page itself speaks, what it hears is held against the `words` that it says. */
+  mask(speaking: boolean, words?: string): void;
+  /** Push-to-talk: the next words are meant for the page, until it is told otherwise or a command was heard. */
+  call(on: boolean): void;
   onHearing(listener: (hearing: Hearing) => void): () => void;
   onState(listener: (state: EarState) => void): () => void;
 }
@@ -112,6 +126,8 @@ export interface Mouth {
   speak(utterance: Utterance): Promise<'spoken' | 'cut' | 'failed'>;
   /** Stops what is being said now. */
   cut(): void;
+  /** Speaks softly while somebody else speaks, and at full voice again after. */
+  duck(on: boolean): void;
   sound(name: SoundName): Promise<'played' | 'failed'>;
 }
 

@@ -12,17 +12,34 @@ const MS_PER_CHARACTER = 150;
 const SHORTEST_WORD_MS = 80;
 
 /** Null where the browser has no such voice, which headless browsers and some systems do not. */
-export async function findBrowserVoice(synth: SpeechSynthesis | undefined): Promise<Voice | null> {
+export async function findBrowserVoice(
+  synth: SpeechSynthesis | undefined,
+  name: string | null = null,
+): Promise<Voice | null> {
   if (synth === undefined || typeof SpeechSynthesisUtterance === 'undefined') return null;
-  const voice = chooseVoice(await voicesOf(synth));
+  const voice = chooseVoice(await voicesOf(synth), name);
   return voice === null ? null : createBrowserVoice(synth, voice);
 }
 
-/** Only a voice that says it is local: another one may send the words away. */
-export function chooseVoice(voices: readonly SpeechSynthesisVoice[]): SpeechSynthesisVoice | null {
-  const local = voices.filter((voice) => voice.localService && /^en([-_]|$)/i.test(voice.lang));
+/** The names of the voices that may be chosen. */
+export async function localVoiceNames(synth: SpeechSynthesis | undefined): Promise<string[]> {
+  if (synth === undefined) return [];
+  return [...new Set(localOnly(await voicesOf(synth)).map((voice) => voice.name))];
+}
+
+/** The voice of that name, or the browser's first choice; null where there is none. */
+export function chooseVoice(
+  voices: readonly SpeechSynthesisVoice[],
+  name: string | null = null,
+): SpeechSynthesisVoice | null {
+  const local = localOnly(voices);
+  if (name !== null) return local.find((voice) => voice.name === name) ?? null;
   return local.find((voice) => voice.default) ?? local[0] ?? null;
 }
+
+/** Only a voice that says it is local: another one may send the words away. */
+const localOnly = (voices: readonly SpeechSynthesisVoice[]) =>
+  voices.filter((voice) => voice.localService && /^en([-_]|$)/i.test(voice.lang));
 
 async function voicesOf(synth: SpeechSynthesis): Promise<SpeechSynthesisVoice[]> {
   if (synth.getVoices().length > 0) return synth.getVoices();
@@ -34,18 +51,19 @@ async function voicesOf(synth: SpeechSynthesis): Promise<SpeechSynthesisVoice[]>
 }
 
 function createBrowserVoice(synth: SpeechSynthesis, voice: SpeechSynthesisVoice): Voice {
-  const say = (text: string, { rate, loudness }: Manner, onSound: () => void): Saying => {
+  const say = (text: string, { rate, pitch, loudness }: Manner, onSound: () => void): Saying => {
     const utterance = new SpeechSynthesisUtterance(text);
     utterance.voice = voice;
     utterance.lang = voice.lang;
     utterance.rate = rate;
+    utterance.pitch = pitch;
     utterance.volume = loudness;
     return follow(synth, utterance, text.length, onSound);
   };
   return {
     name: voice.name,
     // Some systems list voices that never speak: one silent word proves that this one does.
-    load: async () => (await say('ready', { rate: 1, loudness: 0 }, () => {}).done) === 'spoken',
+    load: async () => (await say('ready', { rate: 1, pitch: 1, loudness: 0 }, () => {}).done) === 'spoken',
     say,
     prepare() {},
   };
@@ -83,6 +101,11 @@ function follow(
     cut() {
       finish('cut');
       synth.cancel();
+    },
+    // The volume of an utterance is settled when it begins; all that can be done is to stop and go on.
+    loudness(to) {
+      if (to < utterance.volume / 2) synth.pause();
+      else synth.resume();
     },
   };
 }

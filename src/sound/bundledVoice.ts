@@ -13,11 +13,13 @@ export function createBundledVoice(
   player: Player,
   speaker: () => FliteVoice = () => BEST_UNDERSTOOD,
 ): Voice {
-  const make = (text: string, { rate }: Manner) => synthesiser.make({ text, voice: speaker(), rate });
+  const make = (text: string, { rate, pitch }: Manner) =>
+    synthesiser.make({ text, voice: speaker(), rate, pitch });
 
   function say(text: string, manner: Manner, onSound: () => void): Saying {
     let cut = false;
     let playing: Playing | null = null;
+    let { loudness } = manner;
 
     async function run(): Promise<'spoken' | 'cut' | 'failed'> {
       const sentences = sentencesOf(text);
@@ -26,7 +28,7 @@ export function createBundledVoice(
         const made = await next;
         if (cut) return 'cut';
         if (made === null) return 'failed';
-        playing = player.playBytes(made.wav, manner.loudness, made.lastsMs);
+        playing = player.playBytes(made.wav, loudness, made.lastsMs);
         void playing.started.then(onSound);
         const following = sentences[i + 1];
         next = following === undefined ? null : make(following, manner); // made while this one sounds
@@ -45,6 +47,10 @@ export function createBundledVoice(
         cut = true;
         playing?.stop();
         settle('cut');
+      },
+      loudness(to) {
+        loudness = to;
+        playing?.fade(to);
       },
     };
   }

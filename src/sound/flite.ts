@@ -5,28 +5,40 @@ import { ConsoleStdout, File, OpenFile, PreopenDirectory, WASI } from '@bjorn3/b
 import { decodeWav, type Recording } from './wav.ts';
 
 /** The voices inside the module: recorded American men (rms, awb is Scottish) and woman (slt), and a small robotic one. */
-export type FliteVoice = 'rms' | 'slt' | 'awb' | 'kal16';
+export const fliteVoices = ['rms', 'slt', 'awb', 'kal16'] as const;
+export type FliteVoice = (typeof fliteVoices)[number];
 
 export interface Prompt {
   text: string;
   voice: FliteVoice;
   /** 1 is the voice's own speed, 2 twice as fast. */
   rate: number;
+  /** 1 is the voice's own height, 2 an octave higher. */
+  pitch?: number;
 }
+
+/** Hz, about the mean of each voice at its own height, measured on a few prompts. */
+const HEIGHT_HZ: Record<FliteVoice, number> = { rms: 95, slt: 170, awb: 125, kal16: 105 };
 
 const OUTPUT = 'prompt.wav';
 
 /** Throws with what the program printed if it made no sound. */
 export async function synthesise(
   module: WebAssembly.Module,
-  { text, voice, rate }: Prompt,
+  { text, voice, rate, pitch = 1 }: Prompt,
 ): Promise<Recording> {
   const folder = new PreopenDirectory('.', new Map());
   const printed: string[] = [];
   const print = () => ConsoleStdout.lineBuffered((line) => printed.push(line));
   const stretch = (1 / rate).toFixed(3);
-  const args = ['flite', '-voice', voice, '--setf', `duration_stretch=${stretch}`, '-t', text, '-o', OUTPUT];
-  const system = new WASI(args, [], [new OpenFile(new File([])), print(), print(), folder], { debug: false });
+  const height = pitch === 1 ? [] : ['--setf', `int_f0_target_mean=${Math.round(HEIGHT_HZ[voice] * pitch)}`];
+  const args = ['flite', '-voice', voice, '--setf', `duration_stretch=${stretch}`, ...height];
+  const system = new WASI(
+    [...args, '-t', text, '-o', OUTPUT],
+    [],
+    [new OpenFile(new File([])), print(), print(), folder],
+    { debug: false },
+  );
   const instance = await WebAssembly.instantiate(module, { wasi_snapshot_preview1: system.wasiImport });
   const exit = system.start(instance as WasiProgram);
   const made = folder.dir.contents.get(OUTPUT);

@@ -2,6 +2,7 @@
 
 import type { Mouth, Utterance } from '../kitchen/ports.ts';
 import type { SoundName } from '../../machines/kitchen/effects.ts';
+import { meanings } from '../../sounds/meanings.ts';
 import type { Player, Playing } from './player.ts';
 import { sayable } from './sayable.ts';
 import type { Manner, Saying, Voice } from './voice.ts';
@@ -13,14 +14,17 @@ export type MouthState =
   | { kind: 'mute'; says: string }; // no sound to be had: everything stands on the screen
 
 export interface MouthSettings extends Manner {
-  /** Loudness of the earcons and alarms, 0 to 1. */
+  /** Loudness of the earcons and of the alarms, 0 to 1. */
   soundLoudness: number;
+  alarmLoudness: number;
+  /** A voice of the browser by its name; null leaves the choice to us. */
+  speaker: string | null;
 }
 
 export interface SpeakingMouth extends Mouth {
   set(settings: Partial<MouthSettings>): void;
-  /** True from the first sound of an utterance to its last: while it lasts, the ear is masked. */
-  onSpeaking(listener: (speaking: boolean) => void): () => void;
+  /** True, with the words, from the first sound of an utterance to its last: while it lasts, the ear is masked. */
+  onSpeaking(listener: (speaking: boolean, words: string) => void): () => void;
   onState(listener: (state: MouthState) => void): () => void;
   /** Makes ready what will soon be said, so that it starts without delay. */
   prepare(text: string): void;
@@ -32,7 +36,7 @@ export interface MouthParts {
   /** The voice that is always there. */
   bundled: Voice;
   /** The browser's own, if there is a local one. Tests that want the bundled voice give null. */
-  own: () => Promise<Voice | null>;
+  own: (name: string | null) => Promise<Voice | null>;
   settings?: Partial<MouthSettings>;
 }
 
@@ -40,19 +44,31 @@ const NO_SOUND = 'This browser gives no sound. Everything that would be said sta
 const NO_VOICE = 'The voice could not be loaded. Everything it would say stands on the screen.';
 /** A sentence does not wait longer than this for a voice that is still loading. */
 const VOICE_PATIENCE_MS = 15_000;
+/** While the cook speaks over it, a quarter of the amplitude: 12 dB less, still to be followed. */
+const DUCKED = 0.25;
 
 export function createMouth(parts: MouthParts): SpeakingMouth {
-  const settings: MouthSettings = { rate: 1, loudness: 1, soundLoudness: 1, ...parts.settings };
-  const speaking = createNews(false);
+  const settings: MouthSettings = {
+    rate: 1,
+    pitch: 1,
+    loudness: 1,
+    soundLoudness: 1,
+    alarmLoudness: 1,
+    speaker: null,
+    ...parts.settings,
+  };
+  /** The words that sound now; null while none do. */
+  const speaking = createNews<string | null>(null);
   const state = createNews<MouthState>({ kind: 'silent' });
   let voice: Promise<Voice> | null = null;
   let saying: Saying | null = null;
   let sounding: Playing | null = null;
   /** Whose turn it is; a turn that was cut is nobody's. */
   let turn: symbol | null = null;
+  let ducked = false;
 
   async function chooseVoice(): Promise<Voice> {
-    const own = await parts.own();
+    const own = await parts.own(settings.speaker);
     if (own === null || !(await own.load())) return useBundled();
     state.tell({ kind: 'ready', voice: own.name });
     return own;
@@ -75,7 +91,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
 
   async function sayWith(chosen: Voice, words: string, mine: symbol): Promise<Spoken> {
     if (turn !== mine) return 'cut';
-    saying = chosen.say(words, settings, () => turn === mine && speaking.tell(true));
+    saying = chosen.say(words, manner(), () => turn === mine && speaking.tell(words));
     return saying.done;
   }
 
@@ -90,28 +106,48 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
       voice = useBundled(); // a voice of the browser that failed once is not trusted again
       outcome = await sayWith(await voice, words, mine);
     }
-    if (turn === mine) speaking.tell(false);
+    if (turn === mine) speaking.tell(null);
     return outcome;
+  }
+
+  const manner = (): Manner => ({ ...settings, loudness: settings.loudness * (ducked ? DUCKED : 1) });
+
+  function set(change: Partial<MouthSettings>): void {
+    const before = settings.speaker;
+    Object.assign(settings, change);
+    if (settings.speaker !== before) voice = null;
+    if (change.loudness !== undefined) saying?.loudness(manner().loudness);
+  }
+
+  function duck(on: boolean): void {
+    if (on === ducked) return;
+    ducked = on;
+    saying?.loudness(manner().loudness);
   }
 
   function cut(): void {
     saying?.cut();
     sounding?.stop();
     [turn, saying, sounding] = [null, null, null];
-    speaking.tell(false);
+    speaking.tell(null);
   }
 
   return {
     unlock,
     speak,
     cut,
+    duck,
     async sound(name) {
-      const playing = parts.player.playUrl(parts.sounds[name], settings.soundLoudness);
+      const alarm = meanings[name].alarm !== null;
+      const playing = parts.player.playUrl(
+        parts.sounds[name],
+        alarm ? settings.alarmLoudness : settings.soundLoudness,
+      );
       sounding = playing;
       return (await playing.done) === 'failed' ? 'failed' : 'played';
     },
-    set: (change) => void Object.assign(settings, change),
-    onSpeaking: speaking.follow,
+    set,
+    onSpeaking: (listener) => speaking.follow((words) => listener(words !== null, words ?? '')),
     onState: state.follow,
     prepare: (text) => void voice?.then((chosen) => chosen.prepare(sayable(text), settings)),
   };

@@ -2,8 +2,9 @@
 
 import { soundNames } from '../../sounds/meanings.ts';
 import type { SoundName } from '../../machines/kitchen/effects.ts';
-import { createBundledVoice } from './bundledVoice.ts';
+import { BEST_UNDERSTOOD, createBundledVoice } from './bundledVoice.ts';
 import { findBrowserVoice } from './browserVoice.ts';
+import type { FliteVoice } from './flite.ts';
 import { createMouth, type MouthSettings, type SpeakingMouth } from './mouth.ts';
 import { createPlayer } from './player.ts';
 import { createSynthesiser } from './synthesiser.ts';
@@ -24,9 +25,15 @@ export interface MouthChoice {
   /** "own-or-bundled" takes the browser's local voice where it has one that speaks. */
   voice?: 'own-or-bundled' | 'bundled';
   settings?: Partial<MouthSettings>;
+  /** Which of the bundled voices speaks, asked anew for each sentence. */
+  speaker?: () => FliteVoice;
 }
 
-export function openMouth({ voice = 'own-or-bundled', settings = {} }: MouthChoice = {}): SpeakingMouth {
+export function openMouth({
+  voice = 'own-or-bundled',
+  settings = {},
+  speaker = () => BEST_UNDERSTOOD,
+}: MouthChoice = {}): SpeakingMouth {
   const player = createPlayer();
   const synthesiser = createSynthesiser(
     () => new Worker(new URL('./synthesiser.worker.ts', import.meta.url), { type: 'module' }),
@@ -34,8 +41,8 @@ export function openMouth({ voice = 'own-or-bundled', settings = {} }: MouthChoi
   return createMouth({
     player,
     sounds: Object.fromEntries(soundNames.map((name) => [name, urlOf(name)])) as Record<SoundName, string>,
-    bundled: createBundledVoice(synthesiser, player),
-    own: async () => (voice === 'bundled' ? null : findBrowserVoice(globalThis.speechSynthesis)),
+    bundled: createBundledVoice(synthesiser, player, speaker),
+    own: async (name) => (voice === 'bundled' ? null : findBrowserVoice(globalThis.speechSynthesis, name)),
     settings,
   });
 }

@@ -9,6 +9,8 @@ export interface Playing {
   started: Promise<void>;
   done: Promise<Played>;
   stop(): void;
+  /** Glides to this volume, 0 to 1. */
+  fade(volume: number): void;
 }
 
 export interface Player {
@@ -22,6 +24,8 @@ export interface Player {
   prepare(urls: readonly string[]): void;
 }
 
+/** Short enough to be at once, long enough not to click. */
+const FADE_MS = 90;
 /** Howler's events can fail to come (a lost audio device, a page frozen): no sound may hold up the kitchen. */
 const SPARE_MS = 4000;
 const UNLOCK_LIMIT_MS = 3000;
@@ -109,6 +113,10 @@ function play(howl: Howl, volume: number, lastsMs: () => number): Playing {
     if (id !== null) howl.stop(id);
   };
 
+  const fade = (volume: number) => {
+    if (id !== null && howl.playing(id)) howl.fade(Number(howl.volume(id)), volume, FADE_MS, id);
+  };
+
   if (Howler.ctx !== null && Howler.ctx !== undefined && !isRunning()) void Howler.ctx.resume();
   id = howl.play();
   if (id === null) finish('failed');
@@ -122,5 +130,5 @@ function play(howl: Howl, volume: number, lastsMs: () => number): Playing {
     howl.off('loaderror', fail);
     howl.off('playerror', fail);
   });
-  return { started, done, stop };
+  return { started, done, stop, fade };
 }

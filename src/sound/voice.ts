@@ -3,6 +3,8 @@
 export interface Manner {
   /** 1 is the voice's own speed. */
   rate: number;
+  /** 1 is the voice's own height, 2 an octave higher. */
+  pitch: number;
   /** 0 to 1. */
   loudness: number;
 }
@@ -11,6 +13,8 @@ export interface Saying {
   done: Promise<'spoken' | 'cut' | 'failed'>;
   /** Stops at once; `done` resolves 'cut'. */
   cut(): void;
+  /** So loud from now on, 0 to 1, without a click. */
+  loudness(to: number): void;
 }
 
 export interface Voice {

@@ -21,6 +21,13 @@ export const BARS: Record<Consequence, Bar> = {
   safety: { heard: 0.85, unsure: 0.4 },
 };
 
+/** The cook has called, so that what is said is meant for the page: only what a jar's safety hangs on is as weighty as ever. */
+export const CALLED_BARS: Record<Consequence, Bar> = {
+  ask: { heard: 0.35, unsure: 0.2 },
+  step: { heard: 0.45, unsure: 0.25 },
+  safety: BARS.safety,
+};
+
 /** The sentences open now, by their words. Where two commands share a sentence the first given wins. */
 export type OpenBook = ReadonlyMap<string, OpenPhrase>;
 
@@ -39,7 +46,12 @@ export interface Readings {
 /** A command is the whole of what is said: on the corpus every right one took up nine tenths of its stretch. */
 const LEAST_COVERED = 0.7;
 
-export function decide(readings: Readings, book: OpenBook, ms: number): Hearing {
+export function decide(
+  readings: Readings,
+  book: OpenBook,
+  ms: number,
+  bars: Record<Consequence, Bar> = BARS,
+): Hearing {
   const { raw, clean } = readings;
   const best = raw.fit > clean.fit ? raw : clean;
   const phrase = best.words === null ? undefined : book.get(best.words);
@@ -47,7 +59,7 @@ export function decide(readings: Readings, book: OpenBook, ms: number): Hearing 
   const meaning = (words: string) => meaningOf(book.get(words));
   const confidence = confidenceOf(readings, meaning);
   const { words, command, slots } = phrase;
-  const bar = BARS[consequenceOf(command)];
+  const bar = bars[consequenceOf(command)];
   if (confidence < bar.unsure) return { kind: 'nothing', ms };
   const sure = confidence >= bar.heard && !(mattersMost(command) && disagree(readings, meaning));
   return { kind: sure ? 'heard' : 'unsure', words, understood: { command, slots }, confidence, ms };

@@ -26,7 +26,8 @@ class PageEar implements Ear {
   #stream: MediaStream | null = null;
   #context: AudioContext | null = null;
   #phrases: readonly OpenPhrase[] = [];
-  #speaking = false;
+  #speaking = { speaking: false, words: '' };
+  #called = false;
 
   async start(): Promise<void> {
     if (this.#worker) return;
@@ -51,9 +52,15 @@ class PageEar implements Ear {
     this.#tell({ kind: 'expect', phrases });
   }
 
-  mask(speaking: boolean): void {
-    this.#speaking = speaking;
-    this.#tell({ kind: 'mask', speaking });
+  mask(speaking: boolean, words = ''): void {
+    this.#speaking = { speaking, words };
+    this.#tell({ kind: 'mask', speaking, words });
+  }
+
+  call(on: boolean): void {
+    this.#called = on;
+    this.#tell({ kind: 'call', on });
+    if (this.#state.kind === 'listening') this.#become({ ...this.#state, called: on });
   }
 
   onHearing(listener: (hearing: Hearing) => void): () => void {
@@ -100,12 +107,17 @@ class PageEar implements Ear {
         for (const listener of this.#hearings) listener(message.hearing);
         return;
       case 'level':
-        return this.#become({ kind: 'listening', levelDb: message.levelDb, speech: message.speech });
+        return this.#become({
+          kind: 'listening',
+          levelDb: message.levelDb,
+          speech: message.speech,
+          called: this.#called,
+        });
       case 'loading':
         return this.#become({ kind: 'loading', fraction: message.fraction });
       case 'ready':
         this.#tell({ kind: 'expect', phrases: this.#phrases });
-        this.#tell({ kind: 'mask', speaking: this.#speaking });
+        this.#tell({ kind: 'mask', ...this.#speaking });
         return this.#become({ kind: 'listening', levelDb: -90, speech: false });
       case 'broken':
         return this.#end({

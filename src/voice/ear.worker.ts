@@ -43,7 +43,8 @@ async function start(sound: MessagePort): Promise<void> {
 
 function apply(ear: Listener, message: ToWorker): void {
   if (message.kind === 'expect') ear.expect(message.phrases);
-  else if (message.kind === 'mask') ear.mask(message.speaking);
+  else if (message.kind === 'mask') ear.mask(message.speaking, message.words);
+  else if (message.kind === 'call') ear.call(message.on);
 }
 
 function level(now: { levelDb: number; speech: boolean }): void {

@@ -1,11 +1,12 @@
 // The ear itself, the same in the page's worker and under `npm run hear`: sound in, hearings out.
 
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
-import { decide, openBook, type OpenBook, type Readings } from './decide.ts';
+import { BARS, CALLED_BARS, decide, openBook, type OpenBook, type Readings } from './decide.ts';
 import type { Suppressor } from './denoise.ts';
 import { SUPPRESSOR_FRAME } from './frames.ts';
 import { History } from './history.ts';
-import { Masking } from './masking.ts';
+import { Masking, overOwnVoice } from './masking.ts';
+import { ownSentences, saysItself } from './ownWords.ts';
 import type { Recogniser } from './recogniser.ts';
 import { Downsampler } from './resample.ts';
 import { FRAME_MS, Segmenter, type Stretch } from './segmenter.ts';
@@ -29,6 +30,7 @@ interface Read {
   start: number;
   end: number;
   book: OpenBook;
+  own: readonly string[];
   readings: Readings;
   tookMs: number;
 }
@@ -43,6 +45,9 @@ export class Listener {
   readonly #downClean = new Downsampler();
   #looked = 0;
   #book: OpenBook = new Map();
+  /** What the page is saying, or said last, sentence by sentence. */
+  #own: readonly string[] = [];
+  #called = false;
   #last: Read | null = null;
 
   constructor(parts: Listening) {
@@ -51,12 +56,30 @@ export class Listener {
 
   expect(phrases: readonly OpenPhrase[]): void {
     this.#book = openBook(phrases);
-    this.#parts.recogniser.expect([...this.#book.keys()]);
+    this.#open();
   }
 
-  /** While the page speaks, and a little after, only a plea for silence is believed. */
-  mask(speaking: boolean): void {
+  /**
+   * While the page speaks, and a little after, what is heard has to beat the page's own words, and to be
+   * plain. Its words stay open until it says others: the room may answer late.
+   */
+  mask(speaking: boolean, words = ''): void {
     this.#masking.set(speaking, this.#looked);
+    if (!speaking) return;
+    this.#own = ownSentences(words);
+    this.#open();
+  }
+
+  /** What is said next is meant for the page; if it was speaking it has stopped. */
+  call(on: boolean): void {
+    this.#called = on;
+    if (!on || !this.#masking.covers(this.#looked, this.#looked + 1)) return;
+    this.#masking.endsNow(this.#looked);
+    this.#segmenter.drop();
+  }
+
+  #open(): void {
+    this.#parts.recogniser.expect([...this.#book.keys(), ...this.#own]);
   }
 
   /** Takes 480 samples at 48 kHz. Calls must not overlap: await each before the next. */
@@ -72,7 +95,6 @@ export class Listener {
     const at = this.#looked++ * DETECTOR_FRAME;
     const sound = this.#raw.cut(at, at + DETECTOR_FRAME);
     const probability = await this.#parts.detector.push(sound);
-    if (this.#masking.endsAt(this.#looked)) this.#segmenter.drop();
     const stretch = this.#segmenter.push(probability);
     this.#parts.level({ levelDb: decibels(sound), speech: this.#segmenter.speaking });
     const likely = this.#segmenter.likely;
@@ -89,27 +111,43 @@ export class Listener {
       Math.max(waited, (stretch.end - stretch.wordsEnd) * FRAME_MS + (read?.tookMs ?? 0)),
     );
     if (!read) return heard({ kind: 'nothing', ms }, null);
-    const hearing = decide(read.readings, this.#book, ms);
-    const believed = !this.#masking.covers(stretch.wordsEnd) || isHush(hearing);
-    heard(believed ? hearing : { kind: 'nothing', ms }, read.readings);
+    const hearing = decide(read.readings, this.#book, ms, this.#called ? CALLED_BARS : BARS);
+    if (!this.#masking.covers(stretch.start, stretch.wordsEnd)) return heard(hearing, read.readings);
+    heard(this.#overOwnVoice(hearing, stretch), read.readings);
+  }
+
+  /** The page spoke during this stretch, or during its beginning: then the cook may have begun as it ended. */
+  #overOwnVoice(hearing: Hearing, stretch: Stretch): Hearing {
+    const { ms } = hearing;
+    const isOwn = hearing.kind !== 'nothing' && saysItself(this.#own, hearing.words);
+    const believed: Hearing = isOwn ? { kind: 'nothing', ms } : overOwnVoice(hearing);
+    const free = this.#masking.freeFrom;
+    if (believed.kind !== 'nothing' || free <= stretch.start || free >= stretch.wordsEnd) return believed;
+    const rest = this.#read({ ...stretch, start: free });
+    const said = rest && decide(rest.readings, this.#book, ms);
+    if (!said || said.kind === 'nothing' || saysItself(this.#own, said.words)) return { kind: 'nothing', ms };
+    return overOwnVoice(said);
   }
 
   /** Null for talk and where nothing is open. What was read already, with the same sentences open, is not read again. */
   #read({ start, end, tooLong }: Stretch): Read | null {
     if (tooLong || this.#book.size === 0) return null;
     const last = this.#last;
-    if (last && last.start === start && last.end === end && last.book === this.#book) return last;
+    if (
+      last &&
+      last.start === start &&
+      last.end === end &&
+      last.book === this.#book &&
+      last.own === this.#own
+    )
+      return last;
     const cut = (sound: History) =>
       this.#parts.recogniser.read(sound.cut(start * DETECTOR_FRAME, end * DETECTOR_FRAME));
     const from = this.#parts.now();
     const readings = { raw: cut(this.#raw), clean: cut(this.#clean) };
-    this.#last = { start, end, book: this.#book, readings, tookMs: this.#parts.now() - from };
+    this.#last = { start, end, book: this.#book, own: this.#own, readings, tookMs: this.#parts.now() - from };
     return this.#last;
   }
-}
-
-function isHush(hearing: Hearing): boolean {
-  return hearing.kind === 'heard' && hearing.understood.command === 'hush';
 }
 
 /** Root mean square in decibels below full scale; -90 for digital silence. */

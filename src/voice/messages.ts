@@ -6,7 +6,8 @@ export type ToWorker =
   /** Load the models; sound comes on the port. */
   | { kind: 'start'; sound: MessagePort }
   | { kind: 'expect'; phrases: readonly OpenPhrase[] }
-  | { kind: 'mask'; speaking: boolean };
+  | { kind: 'mask'; speaking: boolean; words: string }
+  | { kind: 'call'; on: boolean };
 
 export type FromWorker =
   | { kind: 'loading'; fraction: number }

@@ -26,6 +26,7 @@ function handMouth() {
       heard.push('cut');
       end('cut');
     },
+    duck() {},
     async sound(name) {
       heard.push(`*${name}*`);
       return 'played';

@@ -92,6 +92,8 @@ export class WritingMouth implements Mouth {
     this.#cut?.();
   }
 
+  duck() {}
+
   async sound(name: SoundName) {
     this.sounded.push(name);
     return 'played' as const;
@@ -105,6 +107,7 @@ export class ToldEar implements Ear {
   async start() {}
   stop() {}
   mask() {}
+  call() {}
 
   expect(phrases: readonly OpenPhrase[]) {
     this.phrases = phrases;

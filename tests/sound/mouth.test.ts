@@ -1,7 +1,7 @@
 // The mouth with hand-made parts: a player that keeps a tape, and voices that speak, fail or hang on request.
 
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { soundNames } from '../../sounds/meanings.ts';
+import { meanings, soundNames } from '../../sounds/meanings.ts';
 import type { SoundName } from '../../machines/kitchen/effects.ts';
 import { createBundledVoice, sentencesOf } from '../../src/sound/bundledVoice.ts';
 import { chooseVoice, findBrowserVoice } from '../../src/sound/browserVoice.ts';
@@ -17,12 +17,18 @@ const settle = async () => {
 
 /** A player whose sounds last until the test ends them. */
 function tapePlayer() {
+  const faded: number[] = [];
   const tape: { what: string; volume: number; end: (played: Played) => void }[] = [];
   function play(what: string, volume: number): Playing {
     let end: (played: Played) => void = () => {};
     const done = new Promise<Played>((resolve) => (end = resolve));
     tape.push({ what, volume, end });
-    return { started: Promise.resolve(), done, stop: () => end('stopped') };
+    return {
+      started: Promise.resolve(),
+      done,
+      stop: () => end('stopped'),
+      fade: (to) => void faded.push(to),
+    };
   }
   const player: Player = {
     unlock: async () => true,
@@ -30,7 +36,7 @@ function tapePlayer() {
     playUrl: play,
     prepare: () => {},
   };
-  return { player, tape };
+  return { player, tape, faded };
 }
 
 /** A synthesiser whose "sound" is the text itself. */
@@ -50,7 +56,7 @@ function writtenSynthesiser(): Synthesiser & { made: string[]; works: boolean } 
 }
 
 function setUp(change: Partial<MouthParts> = {}) {
-  const { player, tape } = tapePlayer();
+  const { player, tape, faded } = tapePlayer();
   const synthesiser = writtenSynthesiser();
   const sounds = Object.fromEntries(soundNames.map((name) => [name, `${name}.wav`])) as Record<
     SoundName,
@@ -63,7 +69,7 @@ function setUp(change: Partial<MouthParts> = {}) {
   mouth.onState((state) => states.push(state));
   mouth.onSpeaking((now) => speaking.push(now));
   const say = (text: string) => mouth.speak({ id: 1, text, urgency: 'step' });
-  return { mouth, tape, synthesiser, states, speaking, say, player };
+  return { mouth, tape, faded, synthesiser, states, speaking, say, player };
 }
 
 const ownVoice = (outcome: 'spoken' | 'failed', loads = true): Voice & { said: string[] } => ({
@@ -73,9 +79,42 @@ const ownVoice = (outcome: 'spoken' | 'failed', loads = true): Voice & { said: s
   say(text, _manner, onSound) {
     this.said.push(text);
     if (outcome === 'spoken') onSound();
-    return { done: Promise.resolve(outcome), cut: () => {} };
+    return { done: Promise.resolve(outcome), cut: () => {}, loudness: () => {} };
   },
   prepare: () => {},
+});
+
+describe('being talked over', () => {
+  it('goes on, a quarter as loud, and comes back to its full voice', async () => {
+    const { mouth, tape, faded, say } = setUp({ settings: { loudness: 0.8 } });
+    void say('One. Two.');
+    await settle();
+    mouth.duck(true);
+    mouth.duck(true);
+    expect(faded).toEqual([0.2]);
+    tape[0]!.end('ended');
+    await settle();
+    expect(tape[1]).toMatchObject({ what: 'Two.', volume: 0.2 });
+    mouth.duck(false);
+    expect(faded).toEqual([0.2, 0.8]);
+  });
+
+  it('a louder kitchen raises the sentence that is being said', async () => {
+    const { mouth, faded, say } = setUp({ settings: { loudness: 0.5 } });
+    void say('One.');
+    await settle();
+    mouth.set({ loudness: 0.9 });
+    expect(faded).toEqual([0.9]);
+  });
+
+  it('tells the ear which words are its own', async () => {
+    const { mouth, say } = setUp();
+    const own: string[] = [];
+    mouth.onSpeaking((speaking, words) => speaking && own.push(words));
+    void say('Wait 2 min.');
+    await settle();
+    expect(own).toEqual(['Wait two minutes.']);
+  });
 });
 
 describe('speaking', () => {
@@ -244,9 +283,9 @@ describe('the choice of voice', () => {
 
 describe('sounds', () => {
   it.each(soundNames)('plays %s', async (name) => {
-    const { mouth, tape } = setUp({ settings: { soundLoudness: 0.7 } });
+    const { mouth, tape } = setUp({ settings: { soundLoudness: 0.7, alarmLoudness: 0.9 } });
     const played = mouth.sound(name);
-    expect(tape).toMatchObject([{ what: `${name}.wav`, volume: 0.7 }]);
+    expect(tape).toMatchObject([{ what: `${name}.wav`, volume: meanings[name].alarm ? 0.9 : 0.7 }]);
     tape[0]!.end('ended');
     expect(await played).toBe('played');
   });

@@ -1,0 +1,111 @@
+// What do the published guides say to the questions that cooks ask?
+//
+// Numbers stand here once, with the guide that prints them. A row of `null` is a rule without a number.
+
+import { memory, read } from './source.ts';
+
+export const guidance = {
+  keepTheSugar: read(null, 'MSU 01600551; MU GH1461: do not cut sugar in recipes with regular pectin'),
+  reducedSugarKeeps: read(
+    { leastWeeks: 2, mostWeeks: 3 },
+    'NMSU E-314; NCHFP: sweetener spreads in the fridge 2 to 3 weeks, unless a tested process exists',
+  ),
+  testedRecipesOnly: memory(null, 'NCHFP and extension texts: only recipes tested as they stand'),
+  neverDouble: read(null, 'AIB-539 guide 1; MSU 01600551: one batch at a time, never double'),
+  smallBatch: memory(null, 'common practice, no source: plan anew for the fruit there is'),
+  testedAcid: read(
+    { lemonTbspPerPint: 1, citricTspPerPint: 0.25, shelfPh: 4.6 },
+    'AIB-539 guides 2 and 3; 21 CFR 114.3: pH 4.6 or below',
+  ),
+  bottledLemon: read(null, 'AIB-539: bottled, not fresh, where the acid is for safety'),
+  noStarch: memory(null, 'NCHFP: starch slows the heat; no tested process'),
+  soundFruit: memory(null, 'extension texts: sound fruit, nothing mouldy or rotten'),
+  mixedButter: read(null, '21 CFR 150.110(b)(2): two to five fruits, each at least a fifth'),
+  pectinKinds: memory(null, 'AIB-539 guide 7: liquid and powder go in at different times'),
+  commonPractice: memory(null, 'common practice, no source'),
+  foam: read(
+    { butterTsp: 0.5 },
+    'AIB-539 guide 7: skim before filling; half a teaspoon of butter holds it down',
+  ),
+  burns: memory(null, 'general burn prevention: long sleeves, long spoon, pan half full'),
+  firstAid: memory({ minutes: 20 }, 'first-aid guides: cool running water for 20 minutes'),
+  potMetal: memory(null, 'extension texts: stainless steel or enamel, no bare aluminium, copper or iron'),
+  potRoom: memory(null, 'jelly-making guides: a pot a third to half full'),
+  jellyTest: read({ riseF: 8, riseC: 4.5 }, 'AIB-539 guide 7: 8 F above boiling water'),
+  butterTest: read({ minutes: 2 }, 'AIB-539 guide 2: mounds after 2 minutes out of the steam, no liquid rim'),
+  hotBlending: memory(null, 'general kitchen safety: half full, vented, towel on top'),
+  thermalShock: read(
+    null,
+    'Illinois Extension; AIB-539: hot food into hot jars, no cold surface, no draught',
+  ),
+  notRecommended: memory(
+    null,
+    'AIB-539 guide 1: no oven canning, open kettle, inversion, dishwasher or microwave',
+  ),
+  paraffin: read(null, 'extension texts since the 1980s: paraffin is not recommended'),
+  steamCanner: read(
+    { shelfPh: 4.6, minutes: 45 },
+    'NCHFP / Univ. Wisconsin: pH 4.6 or below, 45 minutes at most, a full plume, never opened',
+  ),
+  pressure: memory(null, 'AIB-539 guides 2 and 7: the rows for spreads are for boiling water'),
+  newLids: read(null, 'UMaine 4039; AIB-539: a new lid each time, rim wiped, bubbles out'),
+  realJars: memory(
+    null,
+    'AIB-539 guide 1: mason jars made for canning; one-piece and other jars break or leak',
+  ),
+  jarSizes: read(null, 'AIB-539 guides 2 and 7: no quart row for jam or jelly; one for apple butter'),
+  smallJars: read({ quarterPintOz: 4, halfPintOz: 8 }, 'AIB-539: 4 and 8 ounce jars use the half-pint row'),
+  inspectJars: memory(null, 'AIB-539 guide 1: nicks, cracks and chips keep a jar from sealing'),
+  sterilise: read(
+    { minutes: 10, processMinutes: 10 },
+    'AIB-539 guide 1: boil jars 10 minutes where the process is under 10; one more per 1,000 ft',
+  ),
+  keepJarsHot: memory({ tempC: 82.2 }, 'NCHFP and lid makers: hot until filled, near 180 F'),
+  headspace: read({ headspaceMm: 6.35 }, 'Illinois Extension; AIB-539: 1/4 in for jam, jelly and butter'),
+  fingertip: read(null, 'Illinois Extension: bands fingertip tight'),
+  shortJars: memory(null, 'extension texts: a jar that is not full goes to the fridge'),
+  altitude: read({ elevationM: 304.8 }, 'AIB-539 guides 2 and 7: the first band ends at 1,000 ft'),
+  clockStart: read(null, 'AIB-539 guide 1: bring to a vigorous boil, then start the timer'),
+  boilLost: memory(null, 'NCHFP, boiling water canners: back to a boil and the full time again'),
+  waterCover: read(
+    { leastDepthM: 0.0254, mostDepthM: 0.0508 },
+    'AIB-539 guide 1; Illinois Extension: 1 to 2 in over the jars',
+  ),
+  boilingWater: read(null, 'AIB-539 guide 1: add boiling water if the level drops'),
+  stand: read({ minutes: 5 }, 'Illinois Extension; NCHFP: heat off, lid off, 5 minutes'),
+  rack: read(null, 'AIB-539 guide 1: on a rack, upright, not touching'),
+  cannerKind: memory(null, 'AIB-539 guide 1: deep enough for the water cover, with a lid and a rack'),
+  longerProcess: read(null, 'Univ. Wisconsin B2909: longer may weaken the gel'),
+  publishedTimes: read(null, 'AIB-539 guides 2 and 7: minutes by product, jar and altitude'),
+  cooling: read(
+    { restLowHours: 12, restHighHours: 24, gapDepthM: 0.0254 },
+    'AIB-539 guide 1: 12 to 24 hours undisturbed, an inch apart; Willmore 2015: still air',
+  ),
+  seal: read(null, 'AIB-539 guide 1: press, tap, look along the lid'),
+  reprocess: read({ withinHours: 24 }, 'AIB-539 guide 1; K-State: within 24 hours, new lid, full time'),
+  unsealed: read(
+    { leastDays: 3, mostDays: 7 },
+    'AIB-539: several days in the fridge; K-State: a week. The shorter wins',
+  ),
+  noRetightening: read(null, 'Wisconsin B2909: do not tighten bands while hot'),
+  putAway: read(null, 'Illinois Extension: bands off, wash, label with the date'),
+  shelf: read(
+    { shelfMonths: 12, lowTempC: 10, highTempC: 21.1 },
+    'NCHFP, storing home-canned jams and jellies: 12 months, 50 to 70 F, cool, dark, dry',
+  ),
+  opened: read({ openMonths: 1, tempC: 4.4 }, 'NCHFP: opened full-sugar spread a month at 40 F or below'),
+  fridge: read({ weeks: 3 }, 'NCHFP uncooked jam: 3 weeks in the fridge'),
+  freezer: read({ freezerMonths: 12, headspaceMm: 38.1 }, 'AIB-539; NCHFP: 1 1/2 in of headspace, a year'),
+  mould: read(null, 'extension texts: mould makes poisons, discard the whole jar'),
+  spoilage: memory(null, 'AIB-539 guide 1: never taste food from a jar with signs of spoilage'),
+  acidLine: read({ shelfPh: 4.6 }, '21 CFR 114.3: acid food is at pH 4.6 or below'),
+  darkens: read(null, 'NCHFP: light and low-sugar spreads darken sooner'),
+  selling: memory(null, 'common practice, no source: home food laws differ by state'),
+  pumpkin: read(null, 'NCHFP: no home canning of pumpkin butter or mashed pumpkin'),
+  whitePeach: read(null, 'NCHFP / Univ. Wisconsin 2020: white peaches and nectarines, freeze only'),
+  elderberry: read({ elderberryPh: 4.9 }, 'Univ. Wisconsin B2909; UMaine: elderberries average pH 4.92'),
+  testedDoseOnly: read(
+    null,
+    'Univ. California Master Food Preservers: fig, banana, mango, melon only with tested acid',
+  ),
+} as const;

@@ -25,12 +25,12 @@ function costOf(request: BatchRequest, mix: Mix, jars: number, cookMinutes: numb
   return { total, perJar: total / Math.max(1, jars) };
 }
 
-function bestBy(request: BatchRequest, allowed: boolean, mix: Mix): PlanFacts['bestBy'] {
-  const lowAcid = acidClass(mix.pot.fruit) === 'never' || acidClass(mix.pot.fruit) === 'no-tested-dose';
-  const cold = lowAcid ? storage.pumpkinFridge : storage.fridge;
-  const row =
-    request.keep === 'freezer' ? storage.freezer : request.keep === 'shelf' && allowed ? storage.shelf : cold;
-  return { ...row.value, source: cite(row) };
+function bestBy({ keep }: BatchRequest, allowed: boolean, mix: Mix): PlanFacts['bestBy'] {
+  const lowAcid = ['never', 'no-tested-dose'].includes(acidClass(mix.pot.fruit));
+  const cold = lowAcid ? 'pumpkinFridge' : 'fridge';
+  const place = keep === 'freezer' || (keep === 'shelf' && allowed) ? keep : cold;
+  const { months, says } = storage[place].value;
+  return { place, months, says, source: cite(storage[place]) };
 }
 
 export function factsOf(

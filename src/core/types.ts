@@ -24,7 +24,7 @@ export interface Why {
   source: string;
 }
 
-/** The numbers on a plan that open to their reason. */
+/** The numbers on a plan that open to their reason; the plainest reasons stand with the screen's words. */
 export type WhyKey =
   | 'sugar'
   | 'acid'
@@ -109,6 +109,9 @@ export interface BatchPlan {
   why: Partial<Record<WhyKey, Why>>;
 }
 
+/** Where it is to be kept; a low-acid spread keeps worse in the fridge. */
+export type StoragePlace = 'shelf' | 'freezer' | 'fridge' | 'pumpkinFridge';
+
 /** What a plan also knows: for the label, the purse and the curious. */
 export interface PlanFacts {
   /** Water to boil away, kg. */
@@ -125,7 +128,7 @@ export interface PlanFacts {
   /** In the currency of the prices; null where none were given. */
   cost: { total: number; perJar: number } | null;
   /** How long it keeps at its best where it is to be kept, and once opened. */
-  bestBy: { months: number; says: string; source: string };
+  bestBy: { place: StoragePlace; months: number; says: string; source: string };
 }
 
 /** What `planBatch` returns. */

@@ -1,7 +1,7 @@
 // Where does each number of a plan come from?
 
 import { acidLine, acidPerLitre } from '../tables/acid.ts';
-import { canner, fillTempC, jarVolumeL } from '../tables/jars.ts';
+import { fillTempC, jarVolumeL } from '../tables/jars.ts';
 import { potCling, recipes, shortBoilLoss } from '../tables/recipes.ts';
 import { cite } from '../tables/source.ts';
 import { standardAtmosphere } from '../tables/steam.ts';
@@ -85,9 +85,7 @@ function boilWhy(request: BatchRequest, plan: BatchPlan): Why {
   };
 }
 
-function timeWhys(
-  request: BatchRequest,
-): Pick<Record<WhyKey, Why>, 'heatMinutes' | 'simmerMinutes' | 'stirInterval'> {
+function timeWhys(request: BatchRequest): Pick<Record<WhyKey, Why>, 'heatMinutes' | 'simmerMinutes'> {
   const kind = request.burner?.kind;
   const source = kind ? cite(burnerEfficiency[kind]) : `${cite(burnerKinds)}; ${cite(burnerEfficiency.gas)}`;
   const burner = request.burner ? `${request.burner.powerW} W` : `${burnerPowerW.value.watts} W assumed`;
@@ -101,11 +99,6 @@ function timeWhys(
       says: 'A range, not a number: four batches in five end within it. Each weighing narrows it.',
       how: `${how}, less wall losses, over the latent heat; slower where thick fruit spits`,
       source: `energy balance; ${source}`,
-    },
-    stirInterval: {
-      says: 'The thicker it gets, the sooner it catches.',
-      how: '6 minutes over the square root of thickness',
-      source: 'common practice, no source',
     },
   };
 }
@@ -122,11 +115,6 @@ function jarWhys(plan: BatchPlan): Partial<Record<WhyKey, Why>> {
       says: `${jars.makeReady} and a ${jars.spare.size} spare hold it all ${Math.round(100 * jars.enoughProbability)} times in 100.`,
       how: `${(1000 * jarVolumeL.value[jars.size]).toFixed(0)} mL each at the fill line; the headspace lies above it`,
       source: cite(jarVolumeL),
-    },
-    canner: {
-      says: 'Water over the jars by 1 to 2 inches, hot before the jars go in.',
-      how: 'half full, 180 F for hot jars',
-      source: cite(canner),
     },
   };
 }
@@ -163,22 +151,10 @@ export function whysOf(request: BatchRequest, mix: Mix, plan: BatchPlan): BatchP
     ...timeWhys(request),
     ...jarWhys(plan),
     ...shelfWhys(request, plan),
-    strain: {
-      says: plan.steps.strainWith
-        ? `Strain with ${plan.steps.strainWith}: ${mix.pot.fruit.strain.value.out || 'skins and seeds'} stay behind.`
-        : 'No straining.',
-      how: `straining is ${plan.steps.strain}`,
-      source: cite(mix.pot.fruit.strain),
-    },
     standard: {
       says: plan.standardOfIdentity.says,
       how: `${pct(plan.targetSolubleSolidsPct)} solids`,
       source: cite(identity[request.product]),
-    },
-    pots: {
-      says: plan.pots.says,
-      how: 'depth, mass and juice of one pot',
-      source: 'AIB-539 guides 1 and 7; common practice',
     },
   };
 }

@@ -4,14 +4,19 @@ import { memory, read } from './source.ts';
 
 export const storage = {
   shelf: read(
-    { months: 12, says: '12 months at 50 to 70 F, cool, dark and dry; once opened a month in the fridge' },
+    {
+      months: 12,
+      coolestC: 10,
+      warmestC: 70 / 1.8 - 32 / 1.8,
+      says: '12 months at 50 to 70 F (10 to 21 C), cool, dark and dry; once opened a month in the fridge',
+    },
     'NCHFP, storing home-canned jams and jellies',
   ),
   freezer: read(
     {
       months: 12,
       headspaceInches: 1.5,
-      says: '12 months in the freezer, with 1 1/2 in of headspace; once thawed 3 weeks in the fridge',
+      says: '12 months in the freezer, with 1 1/2 in (38 mm) of headspace; once thawed 3 weeks in the fridge',
     },
     'NCHFP uncooked jam; AIB-539 guide 1',
   ),

@@ -5,13 +5,35 @@ export const reasonWords = {
     'All that goes in before heating. Weigh the empty pot first: then the scale can check this.',
   'screen.why.startMass.how':
     '{sugar} of sugar, {acid} of acid, {rest} of trimmed fruit or juice, with any water and pectin',
+  'screen.why.startMass.withoutAcid':
+    '{sugar} of sugar, {rest} of trimmed fruit or juice, with any water and pectin; no acid added',
   'screen.why.startMass.sum': 'a sum',
+  'screen.why.sugarBounds.says':
+    'Within these the recipe holds. With less sugar the verdict may change; more would set as a sweet.',
+  'screen.why.sugarBounds.how': '{low} to {high} parts of sugar to one of prepared fruit or juice ({fruit})',
+  'screen.why.solidsBounds.says':
+    'Looser than this it is a thin puree, which no butter row covers; stiffer, it scorches before it is done.',
+  'screen.why.solidsBounds.how':
+    '{low} % is what published home yields imply, {high} % is where a butter turns to paste; the name asks for 43 %',
   'screen.why.startDepth.says': 'Depth on the handle of a spoon, before anything has boiled away.',
   'screen.why.waterBoils.says':
     'Water boils cooler the higher you live. To be surer, boil some and read your own thermometer.',
   'screen.why.waterBoils.how': 'steam line of water at the air pressure of {elevation}',
   'screen.why.waterBoils.measured': 'read on your thermometer in boiling water',
   'screen.why.own': 'what you entered',
+  'screen.why.strain.says': 'Strain with {with}: {out} stay behind.',
+  'screen.why.strain.out': 'skins and seeds',
+  'screen.why.strain.none': 'no straining is needed',
+  'screen.why.strain.optional': 'straining is a matter of taste',
+  'screen.why.strain.needed': 'straining is needed',
+  'screen.why.pots.how': 'the depth, the weight and the juice that one pot takes well',
+  'screen.why.pots.source': 'AIB-539 guides 1 and 7; common practice',
+  'screen.why.stir.says': 'The thicker it gets, the sooner it catches.',
+  'screen.why.stir.how': '6 minutes over the square root of its thickness, water being 1',
+  'screen.why.practice': 'common practice, no source',
+  'screen.why.canner.says': 'Water over the jars by 1 to 2 inches (3 to 5 cm), hot before the jars go in.',
+  'screen.why.canner.how':
+    'the room around and over the jars in a canner of usual width; half full and at 180 °F (82 °C) for hot jars',
   'screen.why.headspace.says':
     'The gap between spread and rim. Too little and it boils out under the lid; too much and the seal is weak.',
   'screen.why.headspace.how': 'one figure for jam, jelly, marmalade and butter, whatever the jar',
@@ -26,6 +48,14 @@ export const reasonWords = {
   'screen.why.sugarPer100g.says': 'Nearly all that dissolves is sugar: the fruit’s own and what you add.',
   'screen.why.sugarPer100g.how': '95 parts in 100 of the soluble solids of {solids} %',
   'screen.why.sugarPer100g.source': 'soluble-solids balance; the 95 parts: common practice, no source',
+  'screen.why.fruitPer100g.says': 'Trimmed fruit or juice that went in for each 100 g that came out.',
+  'screen.why.fruitPer100g.how': 'prepared fruit over the finished weight',
+  'screen.why.pH.says':
+    'A guess, for looking and not for proving: {line} is the line. The verdict goes by tested doses, never by this.',
+  'screen.why.pH.how': 'the range of the fruit, lowered by the added acid against what the fruit buffers',
+  'screen.why.waterActivity.says':
+    'How much of the water is free, 1 for pure water. It does not make a spread safe by itself.',
+  'screen.why.waterActivity.how': 'activity of water in a sugar solution of {solids} %, at 25 °C (77 °F)',
   'screen.why.bestBy.says': 'At its best this long, counted from the day it is made.',
   'screen.why.bestBy.how': 'the published time for where it is to be kept',
   'screen.why.cost.says': 'What this batch costs, and each jar of it.',

@@ -5,6 +5,7 @@ import { fruitHue } from '../drawings/hue.ts';
 import { ReductionPlot } from '../drawings/ReductionPlot.tsx';
 import { ScalePot } from '../drawings/ScalePot.tsx';
 import { figureGroups, type Figure, type ShownPlan } from './figures.ts';
+import { Opener } from './Opener.tsx';
 import { sayDepth } from './units.ts';
 import { Verdict } from './Verdict.tsx';
 
@@ -41,28 +42,13 @@ export function PlanSheet({ plan, units, catalogue }: PlanSheetProps) {
 
 function FigureLine({ figure, word }: { figure: Figure; word: (key: string) => string }) {
   const { label, value, also, why } = figure;
-  const line = (
-    <>
+  return (
+    <Opener className="figure" why={why} word={word}>
       <span className="figure-label">{label}</span>
       <span className="figure-value">
         {value} {also && <small>{also}</small>}
       </span>
-    </>
-  );
-  if (!why) return <div className="figure">{line}</div>;
-  return (
-    <details className="figure">
-      <summary>{line}</summary>
-      <div className="why">
-        <p>{why.says}</p>
-        <p>
-          <b>{word('screen.plan.how')}</b> {why.how}
-        </p>
-        <p>
-          <b>{word('screen.plan.source')}</b> {why.source}
-        </p>
-      </div>
-    </details>
+    </Opener>
   );
 }
 

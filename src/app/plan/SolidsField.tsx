@@ -1,13 +1,13 @@
 // How thick a butter should end: a slider between a loose one and a stiff one.
 
+import { butterEnd } from '../../tables/recipes.ts';
 import { NumberField } from './fields.tsx';
 import { readNumber } from './entry.ts';
 import type { InputsProps } from './Inputs.tsx';
+import type { Word } from './figures.ts';
+import { Opener } from './Opener.tsx';
+import { solidsBoundsReason } from './reasons.ts';
 import { trim } from './units.ts';
-
-/** A home butter ends between these, per cent soluble solids: 33 from published home yields, 50 where it scorches. */
-const LOOSEST_PCT = 33;
-const STIFFEST_PCT = 50;
 
 export function SolidsField({
   draft,
@@ -19,7 +19,8 @@ export function SolidsField({
   if (draft.product !== 'butter') return null;
   const advised = outcome.kind === 'plan' ? outcome.plan.targetSolubleSolidsPct : null;
   const solids = draft.solidsPct ?? advised;
-  const word = (key: string) => catalogue.text({ key });
+  const word: Word = (key, params) => catalogue.text(params ? { key, params } : { key });
+  const { thinBelowPct, mostPct } = butterEnd.value;
   const set = (solidsPct: number | null) => onChange({ ...draft, solidsPct });
   return (
     <div className="slider-field">
@@ -34,12 +35,15 @@ export function SolidsField({
         onChange={set}
         catalogue={catalogue}
       />
+      <Opener className="bounds" why={solidsBoundsReason(word)} word={word}>
+        <span>{word('screen.plan.solids.bounds', { low: thinBelowPct, high: mostPct })}</span>
+      </Opener>
       {solids !== null && (
         <input
           type="range"
           aria-label={word('screen.plan.solidsPct')}
-          min={LOOSEST_PCT}
-          max={STIFFEST_PCT}
+          min={thinBelowPct}
+          max={mostPct}
           step={0.5}
           value={solids}
           onChange={(event) => set(Number(event.target.value))}

@@ -2,6 +2,9 @@
 
 import { MassField } from './fields.tsx';
 import type { InputsProps } from './Inputs.tsx';
+import type { Word } from './figures.ts';
+import { Opener } from './Opener.tsx';
+import { sugarBoundsReason } from './reasons.ts';
 import { sayMass } from './units.ts';
 
 export function SugarField({
@@ -14,7 +17,7 @@ export function SugarField({
 }: InputsProps & { trouble: string | undefined }) {
   const plan = outcome.kind === 'plan' ? outcome.plan : null;
   const { units } = settings;
-  const word = (key: string) => catalogue.text({ key });
+  const word: Word = (key, params) => catalogue.text(params ? { key, params } : { key });
   const sugar = draft.sugarMassKg ?? plan?.sugarMassKg ?? null;
   const bounds = plan?.sugarBoundsKg;
   const set = (sugarMassKg: number | null) => onChange({ ...draft, sugarMassKg });
@@ -27,14 +30,17 @@ export function SugarField({
         units={units}
         onChange={set}
         catalogue={catalogue}
-        help={
-          bounds &&
-          catalogue.text({
-            key: 'screen.plan.sugar.bounds',
-            params: { low: sayMass(bounds.low, units), high: sayMass(bounds.high, units) },
-          })
-        }
       />
+      {plan && bounds && (
+        <Opener className="bounds" why={sugarBoundsReason(plan, units, word)} word={word}>
+          <span>
+            {word('screen.plan.sugar.bounds', {
+              low: sayMass(bounds.low, units),
+              high: sayMass(bounds.high, units),
+            })}
+          </span>
+        </Opener>
+      )}
       {bounds && sugar !== null && (
         <input
           type="range"

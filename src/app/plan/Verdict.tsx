@@ -2,6 +2,7 @@
 
 import type { BatchPlan } from '../../core/types.ts';
 import type { AppProps } from '../actions.ts';
+import { Opener } from './Opener.tsx';
 
 export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { plan: BatchPlan }) {
   const word = (key: string, params?: Record<string, number>) =>
@@ -13,7 +14,7 @@ export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { pla
         <Mark refused />
         <div>
           <p className="verdict-word">{word('screen.verdict.refused')}</p>
-          <Reasons reasons={shelf.reasons} />
+          <Reasons plan={plan} word={word} />
           {shelf.remedy && (
             <p>
               <b>{word('screen.verdict.remedy')}</b> {shelf.remedy}
@@ -29,7 +30,7 @@ export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { pla
         <Mark cold />
         <div>
           <p className="verdict-word">{word(`screen.verdict.notShelf.${request.keep}`)}</p>
-          <Reasons reasons={shelf.reasons} />
+          <Reasons plan={plan} word={word} />
         </div>
       </div>
     );
@@ -39,20 +40,34 @@ export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { pla
       <Mark />
       <div>
         <p className="verdict-word">{word('screen.verdict.shelf')}</p>
-        {process && <p>{word('screen.verdict.minutes', { count: process.minutes })}</p>}
-        <Reasons reasons={shelf.reasons} />
+        {process && (
+          <Opener className="verdict-line" why={plan.why.process} word={word}>
+            <span>{word('screen.verdict.minutes', { count: process.minutes })}</span>
+          </Opener>
+        )}
+        <Reasons plan={plan} word={word} />
       </div>
     </div>
   );
 }
 
-function Reasons({ reasons }: { reasons: string[] }) {
-  return reasons.length === 0 ? null : (
-    <ul>
-      {reasons.map((reason) => (
-        <li key={reason}>{reason}</li>
-      ))}
-    </ul>
+function Reasons({ plan, word }: { plan: BatchPlan; word: (key: string) => string }) {
+  const { reasons } = plan.shelf;
+  if (reasons.length === 0) return null;
+  const shown =
+    reasons.length === 1 ? (
+      <span>{reasons[0]}</span>
+    ) : (
+      <ul>
+        {reasons.map((reason) => (
+          <li key={reason}>{reason}</li>
+        ))}
+      </ul>
+    );
+  return (
+    <Opener className="verdict-line" why={plan.why.shelf} word={word}>
+      {shown}
+    </Opener>
   );
 }
 

@@ -1,6 +1,7 @@
 // Every figure of a plan as a line to read: its label, its value in the cook's units, and its reason.
 
 import type { BatchPlan, PlanFacts, Range, Why } from '../../core/types.ts';
+import { storage } from '../../tables/storage.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Units } from '../actions.ts';
 import { reasonsOf, type ReasonKey } from './reasons.ts';
@@ -51,7 +52,7 @@ export function figureGroups(plan: ShownPlan, units: Units, catalogue: Catalogue
     group('time', timeFigures(plan, word, figure)),
     group('out', outFigures(plan, units, word, figure)),
     group('jars', jarFigures(plan, units, word, figure)),
-    ...(plan.facts ? [group('label', labelFigures(plan.facts, word, figure))] : []),
+    ...(plan.facts ? [group('label', labelFigures(plan.facts, units, word, figure))] : []),
   ];
 }
 
@@ -65,6 +66,7 @@ function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
       ? figure('acid', sayAcid(acid, units), 'acid', word(`screen.plan.acid.${acid.kind}`))
       : figure('acid', word('screen.plan.noAcid'), 'acid'),
     figure('startMass', sayMass(plan.startMassKg, units), 'startMass'),
+    figure('boilAway', sayMass(plan.startMassKg - plan.targetMassKg, units), 'targetMass'),
     plan.startDepthM === null ? null : figure('startDepth', sayDepth(plan.startDepthM, units), 'startDepth'),
     plan.steps.strain === 'none'
       ? null
@@ -86,9 +88,11 @@ function sayAcid(acid: NonNullable<BatchPlan['acid']>, units: Units): string {
   return tablespoons >= 1 ? `${trim(tablespoons, 1)} tbsp` : `${trim(tablespoons * 3, 1)} tsp`;
 }
 
-function aimFigures(plan: BatchPlan, units: Units, figure: Make): (Figure | null)[] {
+function aimFigures(plan: ShownPlan, units: Units, figure: Make): (Figure | null)[] {
+  const withPotKg = plan.facts?.targetWithPotKg ?? null;
   return [
     figure('targetMass', sayMass(plan.targetMassKg, units), 'targetMass'),
+    withPotKg === null ? null : figure('targetWithPot', sayMass(withPotKg, units), 'targetMass'),
     plan.targetDepthM === null
       ? null
       : figure('targetDepth', sayDepth(plan.targetDepthM, units), 'targetDepth'),
@@ -118,8 +122,9 @@ function timeFigures(plan: BatchPlan, word: Word, figure: Make): Figure[] {
   ];
 }
 
-function outFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): Figure[] {
+function outFigures(plan: ShownPlan, units: Units, word: Word, figure: Make): (Figure | null)[] {
   const { jars } = plan;
+  const mixed = plan.facts?.mixedJars ?? [];
   const volume = (litres: number) => sayVolume(litres, units);
   const size = (of: string, count: number) => word(`screen.plan.size.${of}`, { count }).toLowerCase();
   return [
@@ -146,6 +151,13 @@ function outFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): Fi
       'jars',
       word('screen.plan.enough', { percent: Math.min(99, Math.floor(jars.enoughProbability * 100)) }),
     ),
+    mixed.length < 2
+      ? null
+      : figure(
+          'mixed',
+          mixed.map((some) => `${some.count} ${size(some.size, some.count)}`).join(', '),
+          'jars',
+        ),
   ];
 }
 
@@ -188,11 +200,18 @@ function jarFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
   ];
 }
 
-function labelFigures(facts: PlanFacts, word: Word, figure: Make): (Figure | null)[] {
-  const { label, bestBy, cost } = facts;
+function labelFigures(facts: PlanFacts, units: Units, word: Word, figure: Make): (Figure | null)[] {
+  const { label, bestBy, cost, pH, waterActivity } = facts;
   return [
     figure('sugarPer100g', `${Math.round(label.sugarPer100g)} g`, 'sugarPer100g'),
-    figure('bestBy', bestBy.says, 'bestBy'),
+    figure('fruitPer100g', `${Math.round(label.fruitPer100g)} g`, 'fruitPer100g'),
+    figure(
+      'pH',
+      sayRange(pH, (value) => value.toFixed(1), word),
+      'pH',
+    ),
+    figure('waterActivity', waterActivity.toFixed(2), 'waterActivity'),
+    figure('bestBy', sayBestBy(bestBy.place, units, word), 'bestBy'),
     cost &&
       figure(
         'cost',
@@ -201,6 +220,16 @@ function labelFigures(facts: PlanFacts, word: Word, figure: Make): (Figure | nul
         word('screen.plan.cost.each', { each: cost.perJar.toFixed(2) }),
       ),
   ];
+}
+
+/** How long it keeps, at the temperatures that the cook's own thermometer shows. */
+function sayBestBy(place: PlanFacts['bestBy']['place'], units: Units, word: Word): string {
+  const { coolestC, warmestC } = storage.shelf.value;
+  return word(`screen.plan.bestBy.${place}`, {
+    low: sayTemp(coolestC, units),
+    high: sayTemp(warmestC, units),
+    room: sayLength(storage.freezer.value.headspaceInches * 25.4, units),
+  });
 }
 
 function sayRange(range: Range, say: (n: number) => string, word: Word): string {

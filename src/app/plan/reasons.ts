@@ -1,12 +1,14 @@
 // Every reason a figure can open to: the plan's own, and those that need only the plan and the tables.
 
 import type { PlanFacts, Why, WhyKey } from '../../core/types.ts';
+import { acidChemistry, acidLine } from '../../tables/acid.ts';
 import { findFruit } from '../../tables/fruits/index.ts';
-import { spreadHeadspace } from '../../tables/jars.ts';
+import { canner, cannerBody, jarBody, spreadHeadspace } from '../../tables/jars.ts';
 import { sterilising } from '../../tables/process.ts';
-import { cookingWater, juiceYield, millLoss, pectinDose } from '../../tables/recipes.ts';
+import { butterEnd, cookingWater, juiceYield, millLoss, pectinDose, recipes } from '../../tables/recipes.ts';
 import { cite } from '../../tables/source.ts';
 import { saturationLine, standardAtmosphere } from '../../tables/steam.ts';
+import { starzakPeacock } from '../../tables/sucrose.ts';
 import { storage } from '../../tables/storage.ts';
 import type { Units } from '../actions.ts';
 import { lowerFirst } from '../stove/lowerFirst.ts';
@@ -22,6 +24,9 @@ export type ReasonKey =
   | 'sterilise'
   | 'clean'
   | 'sugarPer100g'
+  | 'fruitPer100g'
+  | 'pH'
+  | 'waterActivity'
   | 'bestBy'
   | 'cost';
 
@@ -34,8 +39,34 @@ export function reasonsOf(plan: ShownPlan, units: Units, word: Word): Reasons {
   return {
     ...plan.why,
     ...potReasons(plan, units, word),
+    ...stepReasons(plan, word),
     ...jarReasons(plan, units, word),
     ...(plan.facts ? labelReasons(plan, plan.facts, word) : {}),
+  };
+}
+
+/** Between which amounts the sugar may be chosen, and why: beside the field, where the choice is made. */
+export function sugarBoundsReason(plan: ShownPlan, units: Units, word: Word): Why {
+  const { product, pectin } = plan.request;
+  const { sugarPerKg } = recipes[product][pectin];
+  const { low, high } = sugarPerKg.value;
+  return {
+    says: word('screen.why.sugarBounds.says'),
+    how: word('screen.why.sugarBounds.how', {
+      low: trim(low, 2),
+      high: trim(high, 2),
+      fruit: sayMass(plan.sugarBoundsKg.high / high, units),
+    }),
+    source: cite(sugarPerKg),
+  };
+}
+
+export function solidsBoundsReason(word: Word): Why {
+  const { thinBelowPct, mostPct } = butterEnd.value;
+  return {
+    says: word('screen.why.solidsBounds.says'),
+    how: word('screen.why.solidsBounds.how', { low: thinBelowPct, high: mostPct }),
+    source: cite(butterEnd),
   };
 }
 
@@ -51,7 +82,7 @@ function potReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
   return {
     startMass: {
       says: word('screen.why.startMass.says'),
-      how: word('screen.why.startMass.how', parts),
+      how: word(`screen.why.startMass.${acidKg > 0 ? 'how' : 'withoutAcid'}`, parts),
       source: [word('screen.why.startMass.sum'), ...fruitSources(plan, word)].join('; '),
     },
     ...(targetDepth ? { startDepth: { ...targetDepth, says: word('screen.why.startDepth.says') } } : {}),
@@ -81,6 +112,36 @@ function fruitSources({ request, steps }: ShownPlan, word: Word): string[] {
         ? [cite(millLoss)]
         : [];
   return [weighed ? own(word) : cite(refuse), ...after, ...added];
+}
+
+function stepReasons({ request, steps, pots }: ShownPlan, word: Word): Reasons {
+  const strain = findFruit(request.fruit)?.strain;
+  const out = strain?.value.out || word('screen.why.strain.out');
+  return {
+    ...(strain && {
+      strain: {
+        says: word('screen.why.strain.says', { with: steps.strainWith ?? '', out }),
+        how: word(`screen.why.strain.${steps.strain}`),
+        source: cite(strain),
+      },
+    }),
+    pots: { says: pots.says, how: word('screen.why.pots.how'), source: word('screen.why.pots.source') },
+    stirInterval: {
+      says: word('screen.why.stir.says'),
+      how: word('screen.why.stir.how'),
+      source: word('screen.why.practice'),
+    },
+    canner: {
+      says: word('screen.why.canner.says'),
+      how: word('screen.why.canner.how'),
+      source: `${cite(canner)}; ${cite(cannerBody)}; ${cite(jarBody)}`,
+    },
+  };
+}
+
+function fruitPHSource({ request }: ShownPlan, word: Word): string {
+  const pH = findFruit(request.fruit)?.pH;
+  return pH ? cite(pH) : own(word);
 }
 
 function jarReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
@@ -120,6 +181,25 @@ function labelReasons(plan: ShownPlan, { bestBy, label, cost }: PlanFacts, word:
       says: word('screen.why.sugarPer100g.says'),
       how: word('screen.why.sugarPer100g.how', { solids: trim(label.solubleSolidsPct, 1) }),
       source: word('screen.why.sugarPer100g.source'),
+    },
+    fruitPer100g: {
+      says: word('screen.why.fruitPer100g.says'),
+      how: word('screen.why.fruitPer100g.how'),
+      source: fruitSources(plan, word).join('; '),
+    },
+    pH: {
+      says: word('screen.why.pH.says', { line: acidLine.value.pH.toFixed(1) }),
+      how: word('screen.why.pH.how'),
+      source: [
+        plan.request.measured?.fruitPH === undefined ? fruitPHSource(plan, word) : own(word),
+        cite(acidChemistry),
+        cite(acidLine),
+      ].join('; '),
+    },
+    waterActivity: {
+      says: word('screen.why.waterActivity.says'),
+      how: word('screen.why.waterActivity.how', { solids: trim(label.solubleSolidsPct, 1) }),
+      source: cite(starzakPeacock),
     },
     bestBy: {
       says: word('screen.why.bestBy.says'),

@@ -19,6 +19,8 @@ export function poundsAndOunces(kg: number): { lb: number; oz: number } {
 export function sayMass(kg: number, units: Units): string {
   if (units === 'metric') return kg >= 1 ? `${trim(kg, 2)} kg` : `${Math.round(kg * 1000)} g`;
   const { lb, oz } = poundsAndOunces(kg);
+  // A pinch of acid is weighed on a letter scale: half ounces would call it nothing.
+  if (lb === 0 && oz < 1 && kg > 0) return `${trim((kg / KG_PER_LB) * OZ_PER_LB, 2)} oz`;
   const ounces = oz > 0 || lb === 0 ? `${half(oz)} oz` : '';
   return [lb > 0 ? `${lb} lb` : '', ounces].filter(Boolean).join(' ');
 }

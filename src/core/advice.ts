@@ -45,21 +45,14 @@ function depthLimitM(request: BatchRequest): number {
 }
 
 export function potsOf(request: BatchRequest, mix: Mix, startDepthM: number | null): BatchPlan['pots'] {
-  const limitKg = request.product === 'butter' ? potLimitKg.value.butter : potLimitKg.value.gel;
+  const { butter, gel, says: tooMuch } = potLimitKg.value;
+  const { jellyJuiceL, says: tooJuicy } = batchLimits.value;
+  const limitKg = request.product === 'butter' ? butter : gel;
   const juiceL = request.product === 'jelly' ? mix.pot.preparedKg / 1.05 : 0;
   const needs = [
-    {
-      share: mix.pot.targetKg / limitKg,
-      why: 'more than that takes so long that colour, flavour and set suffer',
-    },
-    {
-      share: juiceL / batchLimits.value.jellyJuiceL,
-      why: 'a jelly batch takes at most 6 to 8 cups of juice',
-    },
-    {
-      share: startDepthM === null ? 0 : startDepthM / depthLimitM(request),
-      why: 'a deep layer boils down slowly and may foam over',
-    },
+    { share: mix.pot.targetKg / limitKg, why: tooMuch },
+    { share: juiceL / jellyJuiceL, why: tooJuicy },
+    { share: (startDepthM ?? 0) / depthLimitM(request), why: goodDepthM.value.says },
   ];
   const worst = needs.reduce((most, need) => (need.share > most.share ? need : most));
   const count = Math.max(1, Math.ceil(worst.share - 1e-9));

@@ -24,7 +24,7 @@ export interface Why {
   source: string;
 }
 
-/** The numbers on a plan that open to their reason; the plainest reasons stand with the screen's words. */
+/** The numbers on a plan that open to their reason. */
 export type WhyKey =
   | 'sugar'
   | 'acid'

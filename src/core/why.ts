@@ -2,6 +2,7 @@
 
 import { acidLine, acidPerLitre } from '../tables/acid.ts';
 import { fillTempC, jarVolumeL } from '../tables/jars.ts';
+import { plainReasons } from '../tables/reasons.ts';
 import { potCling, recipes, shortBoilLoss } from '../tables/recipes.ts';
 import { cite } from '../tables/source.ts';
 import { standardAtmosphere } from '../tables/steam.ts';
@@ -137,20 +138,26 @@ function shelfWhys(request: BatchRequest, plan: BatchPlan): Partial<Record<WhyKe
 }
 
 export function whysOf(request: BatchRequest, mix: Mix, plan: BatchPlan): BatchPlan['why'] {
-  const depth: Why = {
-    says: 'Depth on the handle of a spoon, foam stirred down.',
-    how: 'volume over the area of the pot',
-    source: cite(icumsaDensity),
-  };
+  const { targetDepth, stirInterval, canner, pots } = plainReasons;
   return {
     sugar: sugarWhy(request, mix),
     acid: acidWhy(mix),
     ...massWhys(request, mix),
-    ...(plan.targetDepthM === null ? {} : { targetDepth: depth }),
+    ...(plan.targetDepthM === null ? {} : { targetDepth }),
     finishTemp: boilWhy(request, plan),
     ...timeWhys(request),
+    stirInterval,
     ...jarWhys(plan),
+    canner,
     ...shelfWhys(request, plan),
+    strain: {
+      says: plan.steps.strainWith
+        ? `Strain with ${plan.steps.strainWith}: ${mix.pot.fruit.strain.value.out || 'skins and seeds'} stay behind.`
+        : 'No straining.',
+      how: `straining is ${plan.steps.strain}`,
+      source: cite(mix.pot.fruit.strain),
+    },
+    pots: { says: plan.pots.says, ...pots },
     standard: {
       says: plan.standardOfIdentity.says,
       how: `${pct(plan.targetSolubleSolidsPct)} solids`,

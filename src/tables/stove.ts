@@ -32,19 +32,25 @@ export const burnerPowerW = memory(
 export const potLoss = memory({ wPerM2K: 12 }, 'heat transfer handbooks: convection and radiation, 10 to 15');
 
 /** Where the pot is not known: a wide one, filled to a good depth; and the most that is good practice. */
-export const goodDepthM = memory({ usual: 0.07, most: 0.12 }, 'common practice: wide pot, shallow layer');
+export const goodDepthM = memory(
+  { usual: 0.07, most: 0.12, says: 'a deep layer boils down slowly and may foam over' },
+  'common practice: wide pot, shallow layer',
+);
 
 /** A pot is filled to at most this share of its height, for the foam. */
 export const potFill = memory({ most: 0.5 }, 'jelly-making guides: 8-10 quart kettle for 4-6 cups of juice');
 
 /** One batch at a time, never doubled; a jelly batch takes at most 6 to 8 cups of juice. */
 export const batchLimits = read(
-  { jellyJuiceL: 8 * 0.2365882365 },
+  { jellyJuiceL: 8 * 0.2365882365, says: 'a jelly batch takes at most 6 to 8 cups of juice' },
   'AIB-539 guide 7; MSU 01600551: never double',
 );
 
 /** Finished spread in one pot: more takes so long that colour, flavour and set suffer. */
-export const potLimitKg = memory({ gel: 3.5, butter: 6 }, 'common practice, no source');
+export const potLimitKg = memory(
+  { gel: 3.5, butter: 6, says: 'more than that takes so long that colour, flavour and set suffer' },
+  'common practice, no source',
+);
 
 /** Dial of the simmer: a butter is turned down, a jam is boiled hard. */
 export const simmerSetting = {

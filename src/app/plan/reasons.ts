@@ -3,7 +3,7 @@
 import type { PlanFacts, Why, WhyKey } from '../../core/types.ts';
 import { acidChemistry, acidLine } from '../../tables/acid.ts';
 import { findFruit } from '../../tables/fruits/index.ts';
-import { canner, cannerBody, jarBody, spreadHeadspace } from '../../tables/jars.ts';
+import { spreadHeadspace } from '../../tables/jars.ts';
 import { sterilising } from '../../tables/process.ts';
 import { butterEnd, cookingWater, juiceYield, millLoss, pectinDose, recipes } from '../../tables/recipes.ts';
 import { cite } from '../../tables/source.ts';
@@ -39,7 +39,6 @@ export function reasonsOf(plan: ShownPlan, units: Units, word: Word): Reasons {
   return {
     ...plan.why,
     ...potReasons(plan, units, word),
-    ...stepReasons(plan, word),
     ...jarReasons(plan, units, word),
     ...(plan.facts ? labelReasons(plan, plan.facts, word) : {}),
   };
@@ -112,31 +111,6 @@ function fruitSources({ request, steps }: ShownPlan, word: Word): string[] {
         ? [cite(millLoss)]
         : [];
   return [weighed ? own(word) : cite(refuse), ...after, ...added];
-}
-
-function stepReasons({ request, steps, pots }: ShownPlan, word: Word): Reasons {
-  const strain = findFruit(request.fruit)?.strain;
-  const out = strain?.value.out || word('screen.why.strain.out');
-  return {
-    ...(strain && {
-      strain: {
-        says: word('screen.why.strain.says', { with: steps.strainWith ?? '', out }),
-        how: word(`screen.why.strain.${steps.strain}`),
-        source: cite(strain),
-      },
-    }),
-    pots: { says: pots.says, how: word('screen.why.pots.how'), source: word('screen.why.pots.source') },
-    stirInterval: {
-      says: word('screen.why.stir.says'),
-      how: word('screen.why.stir.how'),
-      source: word('screen.why.practice'),
-    },
-    canner: {
-      says: word('screen.why.canner.says'),
-      how: word('screen.why.canner.how'),
-      source: `${cite(canner)}; ${cite(cannerBody)}; ${cite(jarBody)}`,
-    },
-  };
 }
 
 function fruitPHSource({ request }: ShownPlan, word: Word): string {

@@ -1,7 +1,7 @@
 // How many minutes at a full boil do the published tables give, for which product, fruit, jar and altitude?
 
 import type { JarId } from './jars.ts';
-import { memory, read, type Sourced } from './source.ts';
+import { memory, read, repeated, type Sourced } from './source.ts';
 
 export interface ProcessRow {
   says: string;
@@ -115,6 +115,14 @@ export const processRows: readonly ProcessRow[] = [
     jars: smallAndPint,
     bands: fiveTenFifteen,
     source: memory(null, 'HG-56 via NCHFP'),
+  },
+  {
+    says: 'peach jelly with added pectin',
+    product: 'jelly',
+    fruits: ['peach'],
+    jars: smallAndPint,
+    bands: fiveTenFifteen,
+    source: repeated(null, 'USDA AIB-539 guide 7, jellies and jams with added pectin'),
   },
   {
     says: 'cranberry marmalade',

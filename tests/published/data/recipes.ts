@@ -6,16 +6,16 @@
 
 import { jams } from './jams.ts';
 import { jelliesAndButters } from './jellies-butters.ts';
-import type { PublishedRecipe } from './recipe.ts';
+import type { PublishedRecipe, Row } from './recipe.ts';
+import { setAside } from './set-aside.ts';
 import { GUIDE_7, B2909, MSU } from './recipe.ts';
 
 export type { PublishedRecipe } from './recipe.ts';
 
-export const publishedRecipes: PublishedRecipe[] = [...jams, ...jelliesAndButters].map((row) => ({
-  isJuice: false,
-  otherKg: 0,
-  ...row,
-}));
+const whole = (row: Row): PublishedRecipe => ({ isJuice: false, otherKg: 0, ...row });
+
+export const publishedRecipes: PublishedRecipe[] = [...jams, ...jelliesAndButters].map(whole);
+export const recipesSetAside: PublishedRecipe[] = setAside.map(whole);
 
 /** Published yields that no pot can give: more jars than the ingredients fill, or a butter far thinner than its standard. */
 export const impossibleYields = [

@@ -8,7 +8,7 @@ import { LOG_TARGET, MASS, type State } from './simmer.ts';
 export const Z80 = 1.2816;
 
 /** Even with every parameter known the model misses the rate by this, over ten minutes. */
-export const MODEL_LOG_SD = 0.03;
+export const MODEL_LOG_SD = 0.05;
 
 /**
  * The quantity at the mean, and at the likeliest states that are 1.28 sd up and down its gradient: so a lopsided

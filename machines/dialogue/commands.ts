@@ -87,6 +87,11 @@ export const talkCommands = {
   help: 'ask',
   why: 'ask',
   'what.is': 'ask', // "what is headspace": param `term`
+  ask: 'ask', // "can I use less sugar", "why this headspace": param `term`
+  show: 'ask', // "show me a rolling boil": param `term`; without one, what this step looks like
+  'tell.more': 'ask', // the rest of what was just explained
+  'say.more': 'ask', // fuller words at this step
+  'say.less': 'ask', // fewer words at this step
   hush: 'ask',
   'switch.batch': 'ask', // "switch to plum", "plum next": param `batch`
 } as const satisfies Record<string, Consequence>;

@@ -75,7 +75,7 @@ export const dialogue = setup({
       if (query.command === 'what.is') {
         enqueue.emit(words.explained(query));
         enqueue.assign({ more: answerTo(query.slots.term)?.more ?? null });
-      } else if (query.command === 'why' && context.more) {
+      } else if ((query.command === 'why' || query.command === 'tell.more') && context.more) {
         enqueue.emit(words.more(context.more));
         enqueue.assign({ more: null });
       } else {

@@ -7,9 +7,10 @@ import type { Announcer, Caption } from './announcing.ts';
 import { helpWith, howLong, status, whatNext } from './answers.ts';
 import type { Actors } from './kitchenView.ts';
 import { unnamed } from './naming.ts';
-import type { Catalogue, EntrySource, Hearing } from './ports.ts';
+import type { Catalogue, EntrySource, Hearing, LogEntry } from './ports.ts';
 import type { Situation } from '../../machines/dialogue/events.ts';
 import { Talk } from './talk.ts';
+import { Teaching } from './teaching.ts';
 import type { BatchView, CannerView, KitchenView } from './view.ts';
 
 /** Something the cook said or tapped. */
@@ -26,6 +27,8 @@ export interface ConversationPorts {
   act(did: Did, source: EntrySource): void;
   takeBack(source: EntrySource): Promise<boolean>;
   lookAt(about: string): void;
+  /** The log so far: what this cook has shown. */
+  entries: () => readonly LogEntry[];
   /** The cook has answered whether the device slept. */
   settleDoubt(slept: boolean): void;
 }
@@ -33,11 +36,20 @@ export interface ConversationPorts {
 export class Conversation {
   readonly #ports: ConversationPorts;
   readonly #talk: Talk;
+  readonly teaching: Teaching;
   #lastHeard: KitchenView['lastHeard'] = null;
   #caption: KitchenView['caption'] = null;
 
   constructor(ports: ConversationPorts) {
     this.#ports = ports;
+    const { actors, focus, entries, announcer } = ports;
+    this.teaching = new Teaching({
+      actors,
+      focus,
+      entries,
+      said: () => announcer.last().map(({ say }) => ({ ...unnamed(say), why: say.why })),
+      say: (message, slot) => this.say(message, slot),
+    });
     this.#talk = new Talk({
       act: (act) => this.#act(act),
       query: (query) => this.#answer(query),
@@ -129,7 +141,9 @@ export class Conversation {
     });
   }
 
-  #answer({ command, about, slots }: Query): void {
+  #answer(query: Query): void {
+    if (this.teaching.answer(query)) return;
+    const { command, about, slots } = query;
     const { announcer, catalogue, now, wall } = this.#ports;
     const actors = this.#ports.actors();
     const actor = this.#actor(about ?? this.#ports.focus());
@@ -147,9 +161,10 @@ export class Conversation {
       case 'what.next':
         return this.say(whatNext(actor, word));
       case 'why':
-        return this.say(
-          announcer.last().findLast((line) => line.say.why)?.say.why ?? { key: 'kitchen.noReason' },
-        );
+      case 'tell.more':
+        return this.say({ key: 'kitchen.noReason' });
+      case 'ask':
+        return this.say({ key: 'dialogue.noSuchWord' });
       case 'switch.batch':
         return this.#lookAt(about, slots);
       case 'help':

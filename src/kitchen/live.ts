@@ -18,7 +18,7 @@ import { LogKeeper, type Acted } from './keeper.ts';
 import { isOver } from './kitchenView.ts';
 import { movesBetween, wordsForRewrite } from './moves.ts';
 import { named, nameFor, unnamed } from './naming.ts';
-import { Notices } from './notices.ts';
+import { Notices, sentenceOf } from './notices.ts';
 import { Picture } from './picture.ts';
 import type { LivePorts } from './live-ports.ts';
 import type { EntrySource, LogEntry, LogStore } from './ports.ts';
@@ -72,6 +72,7 @@ export class LiveKitchen {
       act: (act, source) => void this.#act(act, source),
       takeBack: async (source) => (await this.#keeper?.takeBack(now(), source)) != null,
       lookAt: (about) => this.focus(about),
+      entries: () => this.#keeper?.log.entries ?? [],
       settleDoubt: (slept) => this.#doubt.settle(slept),
     });
     ports.ear.onHearing((hearing) => {
@@ -236,9 +237,11 @@ export class LiveKitchen {
 
   #announce(effect: Effect): void {
     const catalogue = this.#ports.catalogue();
-    const spoken = named(effect, this.#picture.actors, catalogue);
-    if (this.#unsaid) this.#unsaid.push(spoken);
-    else this.#announcer.effect(spoken);
+    for (const worded of this.#conversation.teaching.worded(effect)) {
+      const spoken = named(worded, this.#picture.actors, catalogue);
+      if (this.#unsaid) this.#unsaid.push(spoken);
+      else this.#announcer.effect(spoken);
+    }
     if (effect.type === 'say' && (effect.urgency === 'clock' || effect.urgency === 'danger'))
       this.#ports.reminder.notify(catalogue.text(effect.message));
   }
@@ -260,6 +263,7 @@ export class LiveKitchen {
       focus: this.#picture.focus,
       ...this.#picture.actors,
       learned: this.#picture.learned,
+      showing: this.#conversation.teaching.showing,
       question: question && { ...unnamed(question.say), urgency: question.urgency },
       caption: this.#conversation.caption,
       lastHeard: this.#conversation.lastHeard,
@@ -289,8 +293,4 @@ export class LiveKitchen {
   #failed(error: unknown): void {
     this.trouble('log', sentenceOf(error), true);
   }
-}
-
-function sentenceOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -20,3 +20,8 @@ export class Notices {
     this.#list = this.#list.filter((notice) => notice.id !== id);
   }
 }
+
+/** What an error has to say, as a sentence for a notice. */
+export function sentenceOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}

@@ -5,6 +5,7 @@ import type { CommandId, Consequence, Understood } from '../../machines/dialogue
 import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
 import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
 import type { StoveMemory } from './learning.ts';
+import type { Showing } from './teaching.ts';
 
 /** Something the cook can say, tap or press now. */
 export interface Choice {
@@ -106,6 +107,8 @@ export interface KitchenView {
   canners: CannerView[];
   /** What finished batches taught of each pot on each burner, for the next plan. */
   learned: StoveMemory;
+  /** The picture of the step in hand: asked for, or by itself while this cook still gets full words. */
+  showing?: Showing | null;
   /** The question that waits for an answer, if any. */
   question: { message: Message; urgency: Urgency; about?: BatchId | CannerId | null } | null;
   /** What is being said right now, or was said last. */

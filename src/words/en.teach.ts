@@ -92,4 +92,13 @@ export const teachWords = {
   'teach.spoilage': 'Mould, a bulging lid, gas or leaks. Throw it all away.',
   'teach.spoilage.more':
     'Do not taste it, and do not scrape the mould off: its poison goes deeper than you see.',
+
+  // About the teaching itself.
+  'teach.source':
+    '{remembered, select, true {From memory, not checked: } other {}}{who, select, usda {the U S D A guide says so.} center {the National Center for Home Food Preservation says so.} law {the food standards say so.} extension {state food guides say so.} you {that is from you.} practice {common practice; I have no source.} other {a handbook rule.}}',
+  'teach.hidden': 'The picture is away.',
+  'teach.nothingToShow': 'I have no picture of that.',
+  'teach.words':
+    '{level, select, full {All the words from here.} half {Fewer words from here.} other {Very few words from here.}}',
+  'teach.neverLess': 'This step keeps its words: safety hangs on it.',
 } as const satisfies Record<string, string>;

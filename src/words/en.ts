@@ -1,23 +1,31 @@
 // English: every message, its numbers and its quantities.
 
+import { answerWords } from './en.answers.ts';
 import { batchWords } from './en.batch.ts';
 import { cannerWords } from './en.canner.ts';
 import { dialogueWords } from './en.dialogue.ts';
+import { howWords } from './en.how.ts';
 import { kitchenWords } from './en.kitchen.ts';
 import { screenWords } from './en.screens.ts';
+import { sightWords } from './en.sights.ts';
 import { soundWords } from './en.sounds.ts';
 import { teachWords } from './en.teach.ts';
 import { viewWords } from './en.views.ts';
+import { whyWords } from './en.why.ts';
 import { englishNumber, englishQuantities } from './quantities.en.ts';
 
 export const englishMessages = {
+  ...answerWords,
   ...batchWords,
   ...cannerWords,
   ...dialogueWords,
+  ...howWords,
   ...kitchenWords,
+  ...sightWords,
   ...soundWords,
   ...teachWords,
   ...viewWords,
+  ...whyWords,
   ...screenWords,
 } as const satisfies Record<string, string>;
 

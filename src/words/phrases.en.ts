@@ -7,9 +7,10 @@
 import type { Term } from '../../machines/dialogue/answers.ts';
 import type { CommandId } from '../../machines/dialogue/commands.ts';
 import { counted, numberWords } from './numbers.en.ts';
-import type { Filling, Pattern } from './pattern.ts';
+import { expand, type Filling, type Pattern } from './pattern.ts';
 import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
 import { depths, temperatures, weights } from './readings.en.ts';
+import { englishFigures, englishQuestions, englishSights } from './questions.en.ts';
 import { englishTerms } from './terms.en.ts';
 
 const fullBoil: Pattern[] = [
@@ -101,8 +102,13 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'what.next': ['what is next', "what's next", 'what do i do now', 'what comes next', 'what (should|do) i do next', 'what should i do', 'what is next for the {f}'],
   status: ['status', 'status of all batches', 'status report', 'where are we', 'how is everything', 'which batch [is this]', 'how is the {f}', 'status of the {f}'],
   help: ['help', 'help me', 'what can i say', 'what can you do', 'i need help'],
-  why: ['why', 'why is that', 'tell me why', 'tell me more', 'why should i do that'],
+  why: ['why', 'why is that', 'tell me why', 'why should i do that'],
   'what.is': ['what is {term}'],
+  ask: ['{question}', 'why (the|this) {figure}'],
+  show: ['show me {sight}', 'what does {sight} look like', 'show me', 'show me how', 'what does it look like', ['hide the picture', { term: 'nothing' }]],
+  'tell.more': ['tell me more', 'more about that', 'go on'],
+  'say.more': ['say more', 'more words please', 'tell me every step'],
+  'say.less': ['say less', 'fewer words please', 'i know this step'],
   hush: ['hush', 'hush now', 'stop talking', 'be quiet', 'quiet please', 'please stop [talking]', 'shut up'],
   'switch.batch': ['switch to [the] {f}', 'start the {f} [batch]', '[the] {f} next', '[the] {f}', ['the canner', { fruit: 'canner' }], ['switch to the canner', { fruit: 'canner' }]],
 };
@@ -137,6 +143,12 @@ const english: PhraseLanguage = {
         return (Object.entries(englishTerms) as [Term, readonly string[]][]).flatMap(([term, forms]) =>
           forms.map((words) => ({ words, slots: { term } })),
         );
+      case 'question':
+        return asked(englishQuestions);
+      case 'figure':
+        return asked(englishFigures);
+      case 'sight':
+        return asked(englishSights);
       case 'weight':
         return weights(bounds);
       case 'depth':
@@ -148,6 +160,13 @@ const english: PhraseLanguage = {
     }
   },
 };
+
+/** What is asked after, by the key of its answer; each form may itself be a pattern. */
+function asked(forms: Readonly<Record<string, readonly string[]>>): Filling[] {
+  return Object.entries(forms).flatMap(([term, patterns]) =>
+    patterns.flatMap((pattern) => expand(pattern, () => []).map(({ words }) => ({ words, slots: { term } }))),
+  );
+}
 
 function upTo(most: number): number[] {
   return Array.from({ length: most }, (_, i) => i + 1);

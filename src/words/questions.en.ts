@@ -110,13 +110,13 @@ export const englishQuestions: Forms<QuestionId> = {
   botulism: ['can i get botulism', 'what about botulism', 'can this make us sick', 'is it safe to eat'],
   whereKeep: ['where do i (keep|store) (it|them|the jars)', 'can i keep them in the (garage|sun)', 'where should they go'],
   darkened: ['(it|the top) (turned|went|is) (dark|brown)', 'why did it go dark', 'it lost its color'],
-  whiteFilm: ['there is a white film [on the jars]', 'the jars are cloudy'],
+  whiteFilm: ['there is a white film [on the jars]', 'why is the glass cloudy'],
   giveAway: ['can i give it away', 'can i sell it', 'can i give them as gifts'],
   label: ['what do i write on (it|them|the label)', 'do i need a label', 'what goes on the label'],
 
   // What never goes on the shelf.
   pumpkin: ['can i (can|make|do) pumpkin [butter]', 'what about pumpkin', 'what about squash'],
-  whitePeach: ['can i use white peaches', 'what about white peaches', 'what about nectarines'],
+  whitePeach: ['can i use white peaches', 'what about white peaches'],
   elderberry: ['can i use elderberries', 'what about elderberries'],
   lowAcid: ['which fruit is not safe', 'what can i not can', 'can i use (bananas|figs|mangoes|melon)'],
 };

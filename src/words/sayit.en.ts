@@ -66,6 +66,11 @@ const sentences: Record<CommandId, string> = {
   help: 'what can i say',
   why: 'tell me why',
   'what.is': 'what is a rolling boil',
+  ask: 'can i use less sugar',
+  show: 'show me how',
+  'tell.more': 'tell me more',
+  'say.more': 'say more',
+  'say.less': 'say less',
   hush: 'stop talking',
   'switch.batch': 'switch to the canner',
 };

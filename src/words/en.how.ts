@@ -1,0 +1,43 @@
+// What full words add to a prompt, in English, and what is left of it for a cook who asks for fewer.
+//
+// The points on which safety hangs stand in the prompts themselves (en.batch.ts, en.canner.ts) or in a line here
+// that never fades; src/kitchen/fading.ts says which.
+
+export const howWords = {
+  'how.batch.setUp': 'Ladle, skimmer, new lids beside you. Say: all is ready.',
+  'how.batch.mash': 'No dry sugar left below. Say: the mash is done.',
+  'how.batch.bringToBoil': 'Stir all the time. It boils on while you stir it.',
+  'how.batch.simmer': 'Small lazy bubbles, lid off, stir to the bottom.',
+  'how.batch.stir': 'Drag the spoon over the whole floor, corners too.',
+  'how.batch.nearlyThick': 'It plops now. A spoonful mounds and stays.',
+  'how.batch.skim': 'Push it to one side, lift it off. Spice bags out.',
+  'how.batch.strain': 'Small lots. Skins and seeds stay. Say: straining is done.',
+  'how.batch.blend': 'Towel over the lid, start slow. Say: blending is done.',
+  'how.batch.spoonOnPlate': 'A small one, in the middle. Say: it is on the plate.',
+  'how.batch.waitForPlate': 'Back in the cold with it. The pot stays off.',
+  'how.batch.loosen': 'A spoon or two at a time, boiling, stirred in.',
+  'how.batch.fill': 'Bubbles out, then top up. New lids. Say how many jars.',
+  'how.batch.readyJars': 'Look at each rim: no nick. Say: the jars are ready.',
+  'how.batch.toTheCanner': 'Upright, on the rack, not touching. Say: the jars are in.',
+  'how.batch.rest': 'On a towel, an inch apart, out of the draft.',
+  'how.batch.checkSeals': 'Say: all jars sealed. Or say how many did not.',
+  'how.batch.putAway': 'What and when on the label. Say: everything is put away.',
+  'how.canner.fillIt': 'It must be hot before the jars are full.',
+  'how.canner.loadNow': 'Straight down, not touching. Say: the jars are in.',
+  'how.canner.bringToFullBoil': 'A boil all over. Say: it is at a full rolling boil.',
+  'how.canner.clockStarted': 'Stay close. Tell me at once: the boil dropped.',
+  'how.canner.served': 'Lift the lid away from you: steam burns.',
+  'how.canner.liftOut': 'Grip under the ring. Set them an inch apart on a towel.',
+
+  'bare.batch.setUp': 'Set up: {fruitMassKg}, {jars, plural, one {# jar} other {# jars}}.',
+  'bare.batch.mash': 'Mash, with {sugarMassKg} of sugar.',
+  'bare.batch.bringToBoil': 'To a rolling boil.',
+  'bare.batch.simmer': 'Simmer. {aboutMinutes}.',
+  'bare.batch.stir': 'Stir.',
+  'bare.batch.nearlyThick': 'Nearly.',
+  'bare.batch.skim': 'Skim.',
+  'bare.batch.strain': 'Strain.',
+  'bare.batch.waitForPlate': 'Two minutes.',
+  'bare.batch.loosen': 'Loosen it.',
+  'bare.canner.fillIt': 'Canner on, half full.',
+} as const satisfies Record<string, string>;

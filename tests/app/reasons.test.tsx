@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { PlanSheet } from '../../src/app/plan/PlanSheet.tsx';
 import { Inputs } from '../../src/app/plan/Inputs.tsx';
 import { outcomeOf } from '../../src/app/plan/outcome.ts';
-import { examples, toRequest, type Draft } from '../../src/app/plan/draft.ts';
+import { examples, fromRequest, toRequest, type Draft } from '../../src/app/plan/draft.ts';
 import { figureGroups } from '../../src/app/plan/figures.ts';
 import { batchRequestSchema, planBatch, type BatchRequest } from '../../src/core/index.ts';
 import { sterilising } from '../../src/tables/process.ts';
@@ -106,6 +106,51 @@ describe('the bounds beside the fields', () => {
     expect(bounds).toHaveLength(draft.product === 'butter' ? 2 : 1);
     expect(bounds[0]).toContain('parts of sugar');
     for (const one of bounds) expect(one).toMatch(/<b>Source<\/b> [^<]{5,}/);
+  });
+});
+
+describe('what else the cook knows', () => {
+  const known = fromRequest(
+    batchRequestSchema.parse({
+      ...damson,
+      ...kitchen,
+      keep: 'shelf',
+      pot: { diameterM: 0.28, emptyMassKg: 1.5 },
+      alsoJars: ['pint'],
+      measured: { fruitSolubleSolidsPct: 15.5, preparedMassKg: 2.2, waterBoilsC: 98.5, fruitPH: 3.3 },
+      prices: { fruitPerKg: 2, lidEach: 0.25 },
+    }),
+  );
+  const valuesIn = (units: 'us' | 'metric') =>
+    [
+      ...renderToStaticMarkup(
+        <Inputs
+          draft={known}
+          outcome={outcomeOf(known)}
+          onChange={() => undefined}
+          settings={{ ...settings, units }}
+          catalogue={catalogue}
+        />,
+      ).matchAll(/value="([^"]*)"/g),
+    ].map(([, value]) => value);
+
+  test('stands in its fields, in the units of the cook', () => {
+    expect(valuesIn('metric')).toEqual(
+      expect.arrayContaining(['15.5', '98.5', '3.3', '2', '0.25', '200', '500']),
+    );
+    // 98.5 C is 209.3 F; 2 a kilogram is 0.9072 a pound.
+    expect(valuesIn('us')).toEqual(expect.arrayContaining(['15.5', '209.3', '3.3', '0.9072', '0.25']));
+  });
+
+  test('gives the plan its cost, its weight with the pot and its mixed jars', () => {
+    const figures = figureGroups(planOf(toRequest(known)!), 'metric', catalogue).flatMap(
+      ({ figures }) => figures,
+    );
+    const labels = figures.map(({ label }) => label);
+    expect(labels).toEqual(
+      expect.arrayContaining(['Cost', 'On the scale with the pot', 'In the jars you have', 'Estimated pH']),
+    );
+    expect(figures.every(({ why }) => why !== undefined)).toBe(true);
   });
 });
 

@@ -6,6 +6,7 @@ import { readElevationM, readNumber } from './entry.ts';
 import { lowerFirst } from '../stove/lowerFirst.ts';
 import { ChoiceField, MassField, NumberField } from './fields.tsx';
 import { FruitField } from './FruitField.tsx';
+import { KnownFields } from './KnownFields.tsx';
 import type { Outcome } from './outcome.ts';
 import { SugarField } from './SugarField.tsx';
 import { AcidField } from './AcidField.tsx';
@@ -80,6 +81,7 @@ export function Inputs(props: InputsProps) {
       <AcidField {...props} trouble={troubles.acid} />
       <SolidsField {...props} trouble={troubles.targetSolubleSolidsPct} />
       <Kitchen {...props} />
+      <KnownFields {...props} />
     </section>
   );
 }
@@ -135,7 +137,6 @@ function Kitchen({ draft, outcome, onChange, settings, catalogue }: InputsProps)
           catalogue={catalogue}
         />
       )}
-      {Object.keys(draft.rest).length > 0 && <p className="says">{word('screen.plan.keepsRest')}</p>}
     </>
   );
 }

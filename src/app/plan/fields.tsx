@@ -19,6 +19,16 @@ interface NumberFieldProps extends FieldProps {
   onChange: (value: number | null) => void;
 }
 
+/** Label, help and catalogue of fields whose words share a beginning; their troubles stand elsewhere. */
+export const fieldWords =
+  (catalogue: AppProps['catalogue'], under: string) =>
+  (name: string): FieldProps => ({
+    label: catalogue.text({ key: `${under}.${name}` }),
+    help: undefined,
+    trouble: undefined,
+    catalogue,
+  });
+
 /** What is being typed stands until the value comes from elsewhere: a slider, an example, a change of units. */
 function useTyped<T>(
   value: number | null,

@@ -3,7 +3,15 @@
 import { assign, emit } from 'xstate';
 import type { Effect } from '../kitchen/effects.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
-import { breakOneInTheCanner, fillJars, moveJars } from '../jar/rules.ts';
+import {
+  breakOneInTheCanner,
+  fillJars,
+  jarsMovedBy,
+  moveJar,
+  moveJars,
+  moveTheseJars,
+  type Jar,
+} from '../jar/rules.ts';
 import type { BatchContext, PlateVerdict } from './context.ts';
 import * as rules from './rules.ts';
 import * as simmer from './simmer.ts';
@@ -69,6 +77,7 @@ const notes = {
     nextPromptAt: event.at + rules.HOLD_ASK_MS,
     scorches: batch.scorches + (event.type === 'pot.caught' ? 1 : 0),
   })),
+  noteBack: note(() => ({ heldAt: null })),
   countTheCooling: note((batch, event) => ({ ...simmer.afterCooling(batch, event), heldAt: null })),
 
   noteJarsReady: note((_, { at }) => ({ jarsReadyAt: at })),
@@ -76,10 +85,11 @@ const notes = {
   countTheJars: note((batch, event) => {
     if (event.type !== 'jars.filled') return {};
     const mayShelve = rules.goesToTheShelf(batch) && batch.jarsReadyAt !== null;
-    return {
-      filledAt: event.at,
-      jars: [...batch.jars, ...fillJars(batch.id, { ...event, mayShelve }, batch.jars.length)],
-    };
+    const filled = fillJars(batch.id, { ...event, mayShelve }, batch.jars.length);
+    // A short jar is never processed: where the others go to the canner, it goes to the fridge by itself.
+    const short = (jar: Jar) =>
+      mayShelve && !jar.whole ? moveJar(jar, { type: 'put.inFridge' }, event.at) : jar;
+    return { filledAt: event.at, jars: [...batch.jars, ...filled.map(short)] };
   }),
   noteInCanner: note((_batch, event) => (event.type === 'canner.took' ? { inCanner: event.jars } : {})),
   loseAJar: note((batch, { at }) => ({
@@ -125,6 +135,13 @@ const notes = {
     const shelved = moveJars(batch.jars, ['sealed'], { type: 'put.onShelf' }, at);
     return { jars: moveJars(shelved, ['filled', 'unsealed'], { type: cold }, at) };
   }),
+  takeOffTheShelf: note((batch, event) => {
+    if (event.type !== 'seals.failed') return {};
+    return { jars: moveJars(batch.jars, ['onShelf'], { type: 'seal.foundOpen' }, event.at, event.count) };
+  }),
+  moveTheJars: note((batch, event) => ({
+    jars: moveTheseJars(batch.jars, jarsMovedBy(batch.jars, event) ?? [], event),
+  })),
   discardFromShelf: note((batch, event) => {
     if (event.type !== 'seals.failed') return {};
     return { jars: moveJars(batch.jars, ['onShelf'], { type: 'seal.failed' }, event.at, event.count) };
@@ -172,6 +189,7 @@ const sayings = {
   sayPutAway: tell(jarWords.putAway),
   sayDone: tell(jarWords.done),
   sayDiscard: tell(jarWords.discard),
+  sayJarsMoved: tell(jarWords.jarsMoved),
   sayStopped: tell(jarWords.stopped),
   sayWhereWeAre: tell(jarWords.whereWeAre),
   offerTheLoad: tell(jarWords.offerTheLoad),

@@ -21,6 +21,11 @@ export const batchMachine = batch.createMachine({
       { target: '.stopped' },
     ],
     'ping.heard': { guard: 'anEarlierLoadRests', actions: ['countThePing', 'sayPing'] },
+    'jars.eaten': { guard: 'soManyJarsCanBe', actions: ['moveTheJars', 'sayJarsMoved'] },
+    'jars.givenAway': { guard: 'soManyJarsCanBe', actions: ['moveTheJars', 'sayJarsMoved'] },
+    'jars.discarded': { guard: 'soManyJarsCanBe', actions: ['moveTheJars', 'sayJarsMoved'] },
+    'jars.intoFridge': { guard: 'soManyJarsCanBe', actions: ['moveTheJars', 'sayJarsMoved'] },
+    'jars.intoFreezer': { guard: 'soManyJarsCanBe', actions: ['moveTheJars', 'sayJarsMoved'] },
     'kitchen.returned': { actions: 'sayWhereWeAre' },
   },
   states: {
@@ -45,11 +50,18 @@ export const batchMachine = batch.createMachine({
     cooking,
 
     held: {
-      description: 'Heat off, somebody at the door. The pot cools; it is brought back to the boil after.',
+      description:
+        'Heat off, somebody at the door. The pot cools; it is brought back to the boil, before it goes on or is filled.',
       entry: ['noteHeldAt', 'sayHeld'],
       on: {
-        'batch.resumed': { target: 'cooking.whereItWas', actions: 'countTheCooling' },
-        'heat.on': { target: 'cooking.whereItWas', actions: 'countTheCooling' },
+        'batch.resumed': [
+          { guard: 'hasPassedThePlate', target: 'reheating', actions: 'noteBack' },
+          { target: 'cooking.whereItWas', actions: 'countTheCooling' },
+        ],
+        'heat.on': [
+          { guard: 'hasPassedThePlate', target: 'reheating', actions: 'noteBack' },
+          { target: 'cooking.whereItWas', actions: 'countTheCooling' },
+        ],
         tick: { guard: 'holdIsLong', actions: ['askIfStillHeld', 'promptAgainLater'] },
       },
     },
@@ -58,7 +70,10 @@ export const batchMachine = batch.createMachine({
       description: 'It scorched. Never scrape: what is above the burn may still be good in a clean pot.',
       entry: ['noteHeldAt', 'sayItCaught'],
       on: {
-        'pot.changed': { target: 'cooking.whereItWas', actions: 'countTheCooling' },
+        'pot.changed': [
+          { guard: 'hasPassedThePlate', target: 'reheating', actions: 'noteBack' },
+          { target: 'cooking.whereItWas', actions: 'countTheCooling' },
+        ],
       },
     },
 
@@ -67,6 +82,7 @@ export const batchMachine = batch.createMachine({
       entry: ['noteTheTime', 'sayReadyJars'],
       on: {
         'jars.ready': { target: 'filling', actions: 'noteJarsReady' },
+        'batch.held': 'held',
       },
     },
 
@@ -84,6 +100,7 @@ export const batchMachine = batch.createMachine({
           },
           { guard: 'somethingWasFilled', target: 'puttingAway', actions: 'countTheJars' },
         ],
+        'batch.held': 'held',
       },
     },
 
@@ -142,6 +159,8 @@ export const batchMachine = batch.createMachine({
       entry: ['noteTheTime', 'forgetTheJarsWereHot', 'sayReheat'],
       on: {
         'pot.rollingBoil': 'readyingJars',
+        'batch.held': 'held',
+        'pot.caught': 'caught',
         'jars.toFridge': { guard: 'anEarlierLoadRests', target: 'resting' },
       },
     },
@@ -202,10 +221,14 @@ export const batchMachine = batch.createMachine({
     },
 
     putAway: {
-      description: 'Done. A seal found open later still counts: that jar is not tasted.',
+      description:
+        'Done. A seal found open later still counts: within a day of the canner, the fridge; after it, the bin.',
       entry: ['noteTheTime', 'sayDone'],
       on: {
-        'seals.failed': { guard: 'notMoreThanThereAre', actions: ['discardFromShelf', 'sayDiscard'] },
+        'seals.failed': [
+          { guard: 'foundOpenWithinADay', target: 'puttingAway', actions: 'takeOffTheShelf' },
+          { guard: 'notMoreThanThereAre', actions: ['discardFromShelf', 'sayDiscard'] },
+        ],
         'batch.stopped': {},
         'kitchen.returned': {},
       },

@@ -66,6 +66,11 @@ const samples: { [Command in BatchCommand]?: object } = {
   'minutes.added': { minutes: 5 },
   'jars.filled': { full: 1, spare: 0 },
   'seals.failed': { count: 1 },
+  'jars.eaten': { count: 1 },
+  'jars.givenAway': { count: 1 },
+  'jars.discarded': { count: 1 },
+  'jars.intoFridge': { count: 1 },
+  'jars.intoFreezer': { count: 1 },
 };
 
 export function batchState(snapshot: BatchSnapshot): BatchState {

@@ -38,6 +38,7 @@ export const cooking = batch.createStateConfig({
           { guard: 'mustBlend', target: 'blending', actions: 'stopTheSimmer' },
           { target: 'plateTesting', actions: 'stopTheSimmer' },
         ],
+        'pot.tooThick': { target: 'loosening', actions: 'stopTheSimmer' },
         tick: [
           { guard: 'stirIsDue', actions: ['remindToStir', 'noteStirReminded'] },
           { guard: 'nearlyThick', actions: ['sayNearlyThick', 'noteNearlyThickSaid'] },
@@ -113,9 +114,17 @@ export const cooking = batch.createStateConfig({
     },
 
     loosening: {
-      description: 'Too thick: a little hot water or juice stirred in, then tested again.',
+      description:
+        'Too thick: a little hot water or juice stirred in, then on to what is still to do, and the plate.',
       entry: ['noteTheTime', 'sayLoosen'],
-      on: { 'pot.loosened': 'plateTesting' },
+      on: {
+        'pot.loosened': [
+          { guard: 'notYetSkimmed', target: 'skimming' },
+          { guard: 'mayStrain', target: 'straining' },
+          { guard: 'mustBlend', target: 'blending' },
+          { target: 'plateTesting' },
+        ],
+      },
     },
 
     whereItWas: { type: 'history', history: 'shallow' },

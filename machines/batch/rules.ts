@@ -1,7 +1,7 @@
 // The decisions of a batch: when to remind, what the plan needs, and what may go on a shelf.
 
 import type { BatchEvent } from '../kitchen/events.ts';
-import { countJars } from '../jar/rules.ts';
+import { countJars, jarsMovedBy } from '../jar/rules.ts';
 import { HOT_FILL_LIMIT_MS } from '../canner/rules.ts';
 import type { BatchContext } from './context.ts';
 
@@ -106,12 +106,26 @@ export function failedCountIsPossible(batch: BatchContext, event: BatchEvent): b
   return event.count >= 1 && event.count <= countJars(batch.jars, 'processed', 'rested', 'sealed', 'onShelf');
 }
 
+/** What was held or caught after the plate held was on its way into the jars: it has to boil again first. */
+export function hasPassedThePlate(batch: BatchContext): boolean {
+  return batch.plateTests.at(-1)?.verdict === 'held';
+}
+
+/** A seal found open on the shelf while the jar may still be refrigerated or processed again. */
+export function foundOpenWithinADay(batch: BatchContext, event: BatchEvent): boolean {
+  return failedCountIsPossible(batch, event) && isWithinADayOfTheCanner(batch, event.at);
+}
+
+export function soManyJarsCanBe(batch: BatchContext, event: BatchEvent): boolean {
+  const moved = jarsMovedBy(batch.jars, event);
+  return moved !== null && 'count' in event && moved.length === event.count;
+}
+
 export function mayBeProcessedAgain(batch: BatchContext, at: number): boolean {
-  return (
-    goesToTheShelf(batch) &&
-    countJars(batch.jars, 'unsealed') > 0 &&
-    // From the first load: which of two loads an unsealed jar came from, nobody wrote down.
-    batch.firstOutAt !== null &&
-    at - batch.firstOutAt <= REPROCESS_WITHIN_HOURS * HOUR_MS
-  );
+  return goesToTheShelf(batch) && countJars(batch.jars, 'unsealed') > 0 && isWithinADayOfTheCanner(batch, at);
+}
+
+/** From the first load: which of two loads an unsealed jar came from, nobody wrote down. */
+function isWithinADayOfTheCanner({ firstOutAt }: BatchContext, at: number): boolean {
+  return firstOutAt !== null && at - firstOutAt <= REPROCESS_WITHIN_HOURS * HOUR_MS;
 }

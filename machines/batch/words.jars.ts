@@ -49,7 +49,8 @@ export function fill(batch: BatchContext): Effect {
 }
 
 export function toTheCanner(batch: BatchContext): Effect {
-  const params = { jars: countJars(batch.jars, 'filled') };
+  const short = batch.jars.filter(({ whole, at: since }) => !whole && since === batch.filledAt).length;
+  const params = { jars: countJars(batch.jars, 'filled'), short };
   return say(
     batch,
     'clock',
@@ -174,8 +175,21 @@ export function discard(batch: BatchContext): Effect {
   return say(batch, 'danger', 'step', { key: 'batch.discard' }, { why: { key: 'batch.discard.why' } });
 }
 
+/** How many, what became of them, and how many of this batch are still kept. */
+export function jarsMoved(batch: BatchContext, _at: number, event: BatchEvent): Effect {
+  const params = {
+    jars: 'count' in event ? event.count : 0,
+    what: event.type.replace('jars.', ''),
+    left: countJars(batch.jars, 'onShelf', 'inFridge', 'inFreezer'),
+  };
+  return say(batch, 'step', 'jars', { key: 'batch.jarsMoved', params });
+}
+
 export function stopped(batch: BatchContext): Effect {
-  const params = { jars: countJars(batch.jars, 'filled', 'processed', 'rested') };
+  const params = {
+    jars: countJars(batch.jars, 'filled', 'processed', 'rested'),
+    raw: batch.heatOnAt === null,
+  };
   return say(batch, 'step', 'step', { key: 'batch.stopped', params });
 }
 

@@ -1,11 +1,11 @@
 // What a batch says from the heap of fruit to the plate test: message keys and their parameters.
 
-import type { Effect, Message } from '../kitchen/effects.ts';
+import type { Effect } from '../kitchen/effects.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
 import type { BatchContext } from './context.ts';
 import { goesToTheShelf, plateWantsMs } from './rules.ts';
 import { minutesLeft, say } from './saying.ts';
-import { depthNow, massNow, remaining } from './simmer.ts';
+import { remaining } from './simmer.ts';
 
 const MINUTE_MS = 60_000;
 
@@ -181,14 +181,4 @@ export function itCaught(batch: BatchContext): Effect {
     { key: 'batch.itCaught' },
     { untilAnswered: true, why: { key: 'batch.itCaught.why' } },
   );
-}
-
-/** What the pot should weigh and how deep it should stand, for whoever asks. */
-export function potNow(batch: BatchContext, at: number): Message {
-  const mass = batch.estimate ? massNow(batch.estimate, at).likely : batch.plan.startMassKg;
-  const depth = depthNow(batch, at);
-  return {
-    key: 'batch.potNow',
-    params: { massKg: mass, depthM: depth?.likely ?? 0, knowsPot: depth !== null },
-  };
 }

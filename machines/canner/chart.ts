@@ -89,6 +89,8 @@ export const cannerMachine = canner.createMachine({
               target: 'fullBoil',
               actions: ['noteTheTime', 'startTheClock', 'soundClockStarted', 'sayClockStarted'],
             },
+            'canner.waterLow': { actions: ['noteWaterLow', 'sayAddWater'] },
+            'canner.waterAdded': { actions: ['noteWaterAdded', 'sayWaterInAndBoil'] },
             tick: { guard: 'questionIsDue', actions: ['noteTheQuestion', 'askIfFullBoil'] },
             'kitchen.returned': { actions: ['noteTheQuestion', 'askIfFullBoil'] },
           },
@@ -159,6 +161,13 @@ export const cannerMachine = canner.createMachine({
               target: 'boilLost',
               actions: ['noteTheTime', 'voidTheClock', 'soundClockVoid', 'sayClockVoid'],
             },
+            'canner.waterAdded': [
+              { guard: 'itKeptBoiling', actions: ['noteWaterAdded', 'sayWaterIn'] },
+              {
+                target: 'boilLost',
+                actions: ['noteTheTime', 'noteWaterAdded', 'voidTheClock', 'soundClockVoid', 'sayClockVoid'],
+              },
+            ],
             tick: { guard: 'checkIsDue', actions: ['noteTheQuestion', 'askPlainly'] },
             'kitchen.returned': { actions: ['noteTheQuestion', 'askPlainly'] },
           },

@@ -18,6 +18,8 @@ export const vouching: ReadonlySet<CommandId> = new Set<CommandId>([
   'jars.out',
   'seals.allHeld',
   'batch.mixedUp', // it may carry over any of the others
+  'last.when', // the full boil may have been earlier
+  'told.when',
 ]);
 
 /** Cannot be undone by saying so: always asked first, however well it was heard. */

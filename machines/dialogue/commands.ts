@@ -46,6 +46,11 @@ export const batchCommands = {
   'jars.putAway': 'step',
   'jars.emptied': 'step',
   'jars.toFridge': 'step',
+  'jars.eaten': 'step',
+  'jars.givenAway': 'step',
+  'jars.discarded': 'step',
+  'jars.intoFridge': 'step',
+  'jars.intoFreezer': 'step',
   'batch.held': 'step',
   'batch.resumed': 'step',
   'batch.stopped': 'safety',
@@ -70,7 +75,9 @@ export const cannerCommands = {
 /** Commands that put right what was told before; the chart's own words follow from the log, read anew. */
 export const correctionCommands = {
   'boil.droppedEarlier': 'safety', // "it dropped two minutes ago": slot `agoMinutes`
-  'boil.saidTooEarly': 'safety', // "i said full boil too early"
+  'boil.saidTooEarly': 'safety', // "i said full boil too early", "..., it was five minutes ago": slot `agoMinutes`
+  'last.when': 'safety', // "that was ten minutes ago", "that was at four": of whatever was told last
+  'told.when': 'safety', // "the heat went on at four": slot `what`, and `agoMinutes` or `clock`
   'batch.mixedUp': 'safety', // "that was the plum not the pear": slot `insteadOf`
 } as const satisfies Record<string, Consequence>;
 
@@ -118,6 +125,12 @@ export interface Slots {
   batch?: string;
   /** How long ago it really happened. */
   agoMinutes?: number;
+  /** Or when, by the kitchen's clock, as minutes past twelve: of the times of day that this can be, the last. */
+  clock?: number;
+  /** What it was that happened then. */
+  what?: BatchCommand | CannerCommand;
+  /** The jar that it happened to, where the cook picks one. */
+  jar?: string;
   /** The fruit it was told of by mistake. */
   insteadOf?: string;
   /** A "no" that only says how things stand, "not boiling yet": it answers a question and takes nothing back. */

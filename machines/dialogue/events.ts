@@ -17,6 +17,8 @@ export interface Open {
   sayIt: string;
   /** It happened to the jars of one of these batches: which, the cook must say. */
   whose?: readonly Named[];
+  /** What of it may have happened at another time. */
+  told?: readonly CommandId[];
 }
 
 /** What a batch or canner is called: the plum, the canner. */

@@ -60,7 +60,11 @@ export function backwards(words: Words, situation: Situation): Meaning {
 function happening(words: Words, situation: Situation): Meaning {
   const { command, slots } = words.understood;
   const wanted = slots.either === true ? twinsOf(command) : [command];
-  const open = narrowed(situation, slots.fruit, (choice) => wanted.includes(choice.command));
+  const open = narrowed(
+    situation,
+    slots.fruit,
+    (choice) => wanted.includes(choice.command) && wasToldOf(choice, slots.what),
+  );
   const acts = oncePerPlace(open).flatMap((choice) => actsOf(choice, words));
   if (acts.length > 1 && slots.fruit === undefined && isForAll(command) && words.kind === 'heard')
     return { kind: 'clear', acts };
@@ -116,6 +120,11 @@ function narrowed(
   if (fruit === undefined) return open;
   const ofTheFruit = open.filter(({ about }) => about === named(fruit, situation));
   return ofTheFruit.length > 0 ? ofTheFruit : open.filter(({ command }) => ofJarsInTheCanner.has(command));
+}
+
+/** "The heat went on at four": of whoever told of it. */
+function wasToldOf({ told }: Open, what: CommandId | undefined): boolean {
+  return what === undefined || told === undefined || twinsOf(what).some((twin) => told.includes(twin));
 }
 
 /** Where one batch takes two twins, the costlier one: it is asked for with more care. */

@@ -20,6 +20,8 @@ const namedByTheChart: ReadonlySet<CommandId> = new Set<CommandId>([
   'boil.droppedEarlier',
   'boil.saidTooEarly',
   'batch.mixedUp',
+  'last.when',
+  'told.when',
 ]);
 
 export function isReadBack(command: CommandId): boolean {

@@ -65,12 +65,24 @@ export const jarMachine = setup({
     onShelf: {
       on: {
         'seal.failed': { target: 'discarded', description: 'A seal lost on the shelf: do not taste.' },
+        'seal.foundOpen': {
+          target: 'unsealed',
+          description: 'Not a day out of the canner: it can still be refrigerated or processed again.',
+        },
         'put.inFridge': 'inFridge',
+        'put.inFreezer': 'inFreezer',
         'jar.eaten': 'eaten',
         'jar.givenAway': 'givenAway',
       },
     },
-    inFridge: { on: { 'jar.eaten': 'eaten', 'jar.givenAway': 'givenAway', 'jar.emptied': 'emptied' } },
+    inFridge: {
+      on: {
+        'jar.eaten': 'eaten',
+        'jar.givenAway': 'givenAway',
+        'jar.emptied': 'emptied',
+        'put.inFreezer': 'inFreezer',
+      },
+    },
     inFreezer: { on: { 'jar.eaten': 'eaten', 'jar.givenAway': 'givenAway', 'put.inFridge': 'inFridge' } },
     emptied: { type: 'final', description: 'Back in the pot: what is filled next is a new jar.' },
     broken: { type: 'final', description: 'Nothing from a broken jar is eaten.' },

@@ -5,6 +5,7 @@ export type JarEvent =
   | { type: 'rest.over' } // at least twelve hours undisturbed
   | { type: 'seal.held' }
   | { type: 'seal.failed' }
+  | { type: 'seal.foundOpen' } // on the shelf, within a day of the canner
   | { type: 'put.onShelf' }
   | { type: 'put.inFridge' }
   | { type: 'put.inFreezer' }

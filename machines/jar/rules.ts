@@ -1,6 +1,6 @@
 // A shelf of jars as plain data, each moved only by its own chart.
 
-import type { BatchId, JarId } from '../kitchen/events.ts';
+import type { BatchEvent, BatchId, JarHappening, JarId } from '../kitchen/events.ts';
 import { stepMachine } from '../kitchen/step.ts';
 import { jarMachine } from './chart.ts';
 import type { JarEvent, JarState } from './events.ts';
@@ -38,6 +38,42 @@ export function moveJars(
     if (moved !== jar) left -= 1;
     return moved;
   });
+}
+
+interface Becoming {
+  event: JarEvent;
+  /** Whose turn it is, where the cook does not pick a jar: what spoils first goes first. */
+  from: readonly JarState[];
+}
+
+/** What becomes of a jar that is kept, by what the cook tells. */
+const becoming: Record<JarHappening['type'], Becoming> = {
+  'jars.eaten': { event: { type: 'jar.eaten' }, from: ['inFridge', 'onShelf', 'inFreezer'] },
+  'jars.givenAway': { event: { type: 'jar.givenAway' }, from: ['onShelf', 'inFridge', 'inFreezer'] },
+  'jars.discarded': {
+    event: { type: 'jar.discarded' },
+    from: ['unsealed', 'inFridge', 'onShelf', 'inFreezer'],
+  },
+  'jars.intoFridge': { event: { type: 'put.inFridge' }, from: ['unsealed', 'inFreezer', 'onShelf'] },
+  'jars.intoFreezer': { event: { type: 'put.inFreezer' }, from: ['unsealed', 'inFridge', 'onShelf'] },
+};
+
+/** The jars that the cook's word moves, the first in turn; null where it is no word about kept jars. */
+export function jarsMovedBy(jars: readonly Jar[], told: BatchEvent): Jar[] | null {
+  if (!isOfKeptJars(told)) return null;
+  const { from } = becoming[told.type];
+  const inTurn = from.flatMap((state) => jars.filter((jar) => jar.state === state));
+  return told.jar === undefined ? inTurn.slice(0, told.count) : inTurn.filter(({ id }) => id === told.jar);
+}
+
+export function moveTheseJars(jars: readonly Jar[], moved: readonly Jar[], told: BatchEvent): Jar[] {
+  if (!isOfKeptJars(told)) return [...jars];
+  const { event } = becoming[told.type];
+  return jars.map((jar) => (moved.includes(jar) ? moveJar(jar, event, told.at) : jar));
+}
+
+function isOfKeptJars(told: BatchEvent): told is JarHappening & { at: number } {
+  return told.type in becoming;
 }
 
 /** One of the jars in the canner broke; which one does not matter, they are alike. */

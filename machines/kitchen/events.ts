@@ -43,9 +43,18 @@ export type BatchHappening =
   | { type: 'jars.putAway' }
   | { type: 'jars.emptied' } // back into the pot, to be heated and filled again into clean hot jars with new lids
   | { type: 'jars.toFridge' } // this load will not go on the shelf
+  | JarHappening
   | { type: 'batch.held' } // heat off, somebody at the door
   | { type: 'batch.resumed' }
   | { type: 'batch.stopped' };
+
+/** What becomes of jars that are kept: of this one, or else of so many, whichever comes first by its chart. */
+export type JarHappening =
+  | { type: 'jars.eaten'; count: number; jar?: JarId }
+  | { type: 'jars.givenAway'; count: number; jar?: JarId }
+  | { type: 'jars.discarded'; count: number; jar?: JarId }
+  | { type: 'jars.intoFridge'; count: number; jar?: JarId } // from the shelf, or out of the freezer to thaw
+  | { type: 'jars.intoFreezer'; count: number; jar?: JarId };
 
 /** What happens to one canner. */
 export type CannerHappening =

@@ -8,9 +8,11 @@ import { PlanPage } from './plan/PlanPage.tsx';
 import { BoilSheet } from './sheets/BoilSheet.tsx';
 import { CountSheet } from './sheets/CountSheet.tsx';
 import { HelpSheet } from './sheets/HelpSheet.tsx';
+import { JarSheet } from './sheets/JarSheet.tsx';
 import { MoreSheet } from './sheets/MoreSheet.tsx';
 import { ReadingSheet } from './sheets/ReadingSheet.tsx';
 import { SettingsSheet } from './sheets/SettingsSheet.tsx';
+import { WhenSheet } from './sheets/WhenSheet.tsx';
 import { WhoseSheet } from './sheets/WhoseSheet.tsx';
 import { yesNo } from './stove/question.ts';
 import { subjectOf, type Subject } from './stove/glance.ts';
@@ -102,6 +104,9 @@ function OpenSheet(props: OpenSheetProps) {
       <ReadingSheet {...props} title={props.catalogue.text(open.label)} onAnswer={answer} onClose={close} />
     );
   }
+  if (open.asks === 'jar') return <JarSheet {...props} choice={open} onAnswer={answer} onClose={close} />;
+  if (open.asks === 'when')
+    return <WhenSheet {...props} choice={open} now={props.view.now} onAnswer={answer} onClose={close} />;
   if (open.asks === 'keptBoiling') return <BoilSheet {...props} onAnswer={answer} onClose={close} />;
   if (open.asks === 'whose') return <WhoseSheet {...props} choice={open} onAnswer={answer} onClose={close} />;
   const expected = subject?.kind === 'batch' ? Math.round(subject.batch.plan.jars.count.likely) : 1;

@@ -1,8 +1,8 @@
 // What the screens may ask of the rest of the house, and what they need besides the view of the kitchen.
 
 import type { BatchRequest } from '../core/request.ts';
-import type { TalkCommand } from '../../machines/dialogue/commands.ts';
-import type { BatchId, CannerId } from '../../machines/kitchen/events.ts';
+import type { CommandId, TalkCommand } from '../../machines/dialogue/commands.ts';
+import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
 import type { Catalogue, Ear, EarState } from '../kitchen/ports.ts';
 import type { Choice, KitchenView } from '../kitchen/view.ts';
 
@@ -24,6 +24,8 @@ export type Answer =
   | { kind: 'minutes'; minutes: number }
   | { kind: 'keptBoiling'; keptBoiling: boolean }
   | { kind: 'whose'; batch: BatchId; name: string }
+  | { kind: 'jar'; jar: JarId }
+  | { kind: 'when'; what: CommandId; agoMinutes: number }
   | { kind: 'reading'; massKg?: number; depthM?: number; tempC?: number };
 
 /** A batch that came with the page: from a link, or a file the cook opened. */

@@ -79,6 +79,10 @@ function slotsOf(answer: Answer | undefined): Slots {
       return { keptBoiling: answer.keptBoiling };
     case 'whose':
       return { batch: answer.batch, fruit: answer.name };
+    case 'jar':
+      return { jar: answer.jar, n: 1 };
+    case 'when':
+      return { what: answer.what as NonNullable<Slots['what']>, agoMinutes: answer.agoMinutes };
     case 'reading': {
       const { kind: _, ...reading } = answer;
       return reading;

@@ -5,12 +5,14 @@ import type { BatchContext } from '../../machines/batch/context.ts';
 import * as rules from '../../machines/batch/rules.ts';
 import { depthNow, massNow, remaining } from '../../machines/batch/simmer.ts';
 import { HOT_FILL_LIMIT_MS } from '../../machines/canner/rules.ts';
+import { jarsMovedBy, type Jar } from '../../machines/jar/rules.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
+import type { BatchEvent } from '../../machines/kitchen/events.ts';
 import type { BatchSnapshot } from '../../machines/kitchen/kitchen.ts';
 import type { Range } from '../core/types.ts';
 import { choiceOf, type SayIt } from './choices.ts';
 import { reductionView } from './reductionView.ts';
-import type { BatchView, ClockView, PotView } from './view.ts';
+import type { BatchView, Choice, ClockView, JarView, PotView } from './view.ts';
 
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
@@ -42,12 +44,24 @@ function viewOf(snapshot: BatchSnapshot, now: number, sayIt: SayIt): BatchView {
     pot: potOf(state, context, now),
     plan: context.plan,
     choices: openToBatch(snapshot, now).map((command) =>
-      choiceOf(command, context.id, command === main, sayIt),
+      withItsJars(choiceOf(command, context.id, command === main, sayIt), context.jars, now),
     ),
-    jars: context.jars.map(({ id, whole, state: jarState }) => ({ id, whole, state: jarState })),
+    jars: context.jars.map((jar, i) => jarView(jar, i)),
     plateTests: context.plateTests,
     warning: warningOf(state),
   };
+}
+
+/** What becomes of jars asks which: those that it can happen to. */
+function withItsJars(choice: Choice, jars: readonly Jar[], at: number): Choice {
+  if (choice.asks !== 'jar') return choice;
+  const told = { type: choice.command, at, count: jars.length } as BatchEvent;
+  const its = jarsMovedBy(jars, told) ?? [];
+  return { ...choice, jars: its.map((jar) => jarView(jar, jars.indexOf(jar))) };
+}
+
+function jarView({ id, whole, state, at }: Jar, index: number): JarView {
+  return { id, number: index + 1, whole, state, at };
 }
 
 function doingKey(state: BatchState, batch: BatchContext, now: number): string {

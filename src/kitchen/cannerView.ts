@@ -39,7 +39,7 @@ export function cannerView(
 
 /** Added water may have broken a boil that is timed; a broken jar belongs to one of the batches in the load. */
 function withItsQuestion(choice: Choice, state: CannerState, load: NonNullable<Choice['whose']>): Choice {
-  if (choice.command === 'canner.waterAdded' && state === 'fullBoil')
+  if (choice.command === 'canner.waterAdded' && (state === 'fullBoil' || state === 'unsureOfTheBoil'))
     return { ...choice, asks: 'keptBoiling' };
   if (choice.command !== 'jar.broke') return choice;
   return load.length < 2 ? { ...choice, whose: load } : { ...choice, whose: load, asks: 'whose' };

@@ -24,11 +24,15 @@ const KEPT = 10;
 /** The whole fold of `entries`; null where something in them reaches back before the checkpoint. */
 export function foldFrom(start: Checkpoint, entries: readonly LogEntry[]): Folded | null {
   const tail = entries.slice(start.seq);
-  if (tail.some(({ event }) => event.type === 'log.corrected' && event.seq <= start.seq)) return null;
-  const events = happenings(tail);
-  if (events.some(({ at }) => at < start.lastAt)) return null;
-  const kitchen = events.reduce((now, event) => stepKitchen(now, event).kitchen, start.kitchen);
+  if (!serves(start, tail)) return null;
+  const kitchen = happenings(tail).reduce((now, event) => stepKitchen(now, event).kitchen, start.kitchen);
   return { entries: [...entries], kitchen, lastAt: Math.max(start.lastAt, lastInstant(tail)) };
+}
+
+/** Nothing in what came after it reaches back before it. */
+function serves(start: Checkpoint, tail: readonly LogEntry[]): boolean {
+  if (tail.some(({ event }) => event.type === 'log.corrected' && event.seq <= start.seq)) return false;
+  return happenings(tail).every(({ at }) => at >= start.lastAt);
 }
 
 export class Checkpoints {
@@ -48,6 +52,13 @@ export class Checkpoints {
   open(entries: readonly LogEntry[], written: Checkpoint | null): Folded {
     this.#kept = written ? [written] : [];
     return this.fold(entries);
+  }
+
+  /** The latest checkpoint from which the kitchen at an earlier instant can be read; null where none serves. */
+  startBefore(entries: readonly LogEntry[], at: number): Checkpoint | null {
+    return (
+      this.#kept.findLast((start) => start.lastAt <= at && serves(start, entries.slice(start.seq))) ?? null
+    );
   }
 
   /** The whole fold, from the latest checkpoint that still serves; the others will never serve again. */

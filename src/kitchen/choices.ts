@@ -19,6 +19,13 @@ const asks: { [Command in CommandId]?: NonNullable<Choice['asks']> } = {
   'minutes.added': 'minutes',
   'reading.taken': 'reading',
   'boil.droppedEarlier': 'minutes',
+  'last.when': 'minutes',
+  'told.when': 'when',
+  'jars.eaten': 'jar',
+  'jars.givenAway': 'jar',
+  'jars.discarded': 'jar',
+  'jars.intoFridge': 'jar',
+  'jars.intoFreezer': 'jar',
 };
 
 /** The plain sentence to offer for a command. */
@@ -74,6 +81,12 @@ function batchEvent(type: BatchCommand, batch: BatchId, slots: Slots, at: number
       return slots.n === undefined ? null : { type, at, batch, count: slots.n };
     case 'minutes.added':
       return slots.n === undefined ? null : { type, at, batch, minutes: slots.n };
+    case 'jars.eaten':
+    case 'jars.givenAway':
+    case 'jars.discarded':
+    case 'jars.intoFridge':
+    case 'jars.intoFreezer':
+      return { type, at, batch, count: slots.n ?? 1, ...(slots.jar === undefined ? {} : { jar: slots.jar }) };
     case 'reading.taken':
       return readingEvent(batch, slots, at);
     default:

@@ -1,7 +1,6 @@
 // What the cook can put right now, and the entry of the log that does it: something happened earlier
 // than it was told, or to another batch, or not at all.
 
-import { batchState } from '../../machines/batch/choices.ts';
 import {
   correctionCommands,
   type CommandId,
@@ -10,9 +9,11 @@ import {
 } from '../../machines/dialogue/commands.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { BatchId, CannerId, KitchenEvent } from '../../machines/kitchen/events.ts';
-import { emptyKitchen, stepKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
-import { happenings, standing, type Folded } from './fold.ts';
+import { stepKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import { standing, type Folded } from './fold.ts';
+import { fromTheBeginning, kitchenAt, type StartOf } from './past.ts';
 import type { LogEntry } from './ports.ts';
+import { instantOf, isMeant, isPutAway, subjectOf, toldOf, type Told } from './retelling.ts';
 
 const MINUTE_MS = 60_000;
 
@@ -25,6 +26,8 @@ export interface Correctable {
   about: BatchId | CannerId;
   /** The batch that it was told of, by its name. */
   insteadOf?: string;
+  /** What of it may have happened at another time, the last first. */
+  told?: Told[];
 }
 
 export type PutRight = { kind: 'event'; event: KitchenEvent } | { kind: 'refused'; message: Message };
@@ -36,7 +39,7 @@ export function isCorrection(command: CommandId): command is CorrectionCommand {
 /** What can be put right at this instant. Looks at the last hours of the log only. */
 export function correctable(log: Folded, now: number): Correctable[] {
   const recent = told(log, now);
-  return [...boils(log.kitchen, recent), ...mixUps(log.kitchen, recent)];
+  return [...boils(log.kitchen, recent), ...mixUps(log.kitchen, recent), ...otherTimes(log.kitchen, recent)];
 }
 
 /** The entry that puts it right, or the sentence that says why it cannot be. */
@@ -46,27 +49,106 @@ export function putRight(
   about: BatchId | CannerId,
   slots: Slots,
   now: number,
+  startOf: StartOf = fromTheBeginning,
 ): PutRight {
+  const at = instantOf(slots, now);
+  const recent = () => told(log, now).filter(({ event }) => subjectOf(event) === about);
   switch (command) {
-    case 'boil.droppedEarlier': {
-      const ago = slots.agoMinutes ?? slots.n;
-      if (ago === undefined) return refused('dialogue.count.boil.droppedEarlier');
-      return backdated(log, { type: 'canner.boilDropped', canner: about, at: now - ago * MINUTE_MS }, now);
-    }
+    case 'boil.droppedEarlier':
+      if (at === null) return refused('dialogue.count.boil.droppedEarlier');
+      return backdated(log, { type: 'canner.boilDropped', canner: about, at }, now, startOf);
     case 'boil.saidTooEarly': {
       const boil = runningBoil(told(log, now), about);
-      return boil ? corrected(boil, { kind: 'never' }, now) : refused('kitchen.notThen');
+      if (!boil || (at !== null && at <= boil.event.at)) return refused('kitchen.notThen');
+      return at === null ? corrected(boil, { kind: 'never' }, now) : moved(log, boil, at, now, startOf);
+    }
+    case 'last.when': {
+      const last = recent().at(-1);
+      if (at === null) return refused('kitchen.whenWasIt');
+      return last ? moved(log, last, at, now, startOf) : refused('kitchen.notThen');
+    }
+    case 'told.when': {
+      const { what } = slots;
+      if (at === null || what === undefined) return refused('kitchen.whenWasIt');
+      const all = recent();
+      const entry =
+        all.findLast(({ event }) => event.type === what) ?? all.findLast(({ event }) => isMeant(event, what));
+      return entry ? moved(log, entry, at, now, startOf) : refused('kitchen.notThen');
     }
     case 'batch.mixedUp':
-      return toTheOtherBatch(log, about, slots.insteadOf, now);
+      return toTheOtherBatch(log, about, slots.insteadOf, now, startOf);
   }
 }
 
 /** An event that is told late: never before the batch or the canner was there, and only where it fits. */
-export function backdated(log: Folded, event: KitchenEvent, now: number): PutRight {
+export function backdated(
+  log: Folded,
+  event: KitchenEvent,
+  now: number,
+  startOf: StartOf = fromTheBeginning,
+): PutRight {
+  const trouble = outOfReach(log, event, now);
+  if (trouble) return trouble;
+  return fits(log.entries, event, startOf) ? { kind: 'event', event } : refused('kitchen.notThen');
+}
+
+// --- The time ---
+
+function otherTimes({ batches, canners }: Kitchen, recent: readonly LogEntry[]): Correctable[] {
+  const all = [...Object.keys(batches), ...Object.keys(canners)];
+  const last = recent.at(-1);
+  return all.flatMap((about): Correctable[] => {
+    const told = toldOf(recent, about);
+    if (told.length === 0) return [];
+    const isLast = last !== undefined && subjectOf(last.event) === about;
+    return [
+      ...(isLast ? [{ command: 'last.when', about, told: told.slice(0, 1) } as const] : []),
+      { command: 'told.when', about, told },
+    ];
+  });
+}
+
+/** The entry at another time: it must have been possible then, and what was done to the batch since must still be. */
+function moved(log: Folded, entry: LogEntry, at: number, now: number, startOf: StartOf): PutRight {
+  const event = { ...entry.event, at } as KitchenEvent;
+  const trouble = outOfReach(log, event, now);
+  if (trouble) return trouble;
+  const without = [...log.entries, entryOf(log, corrected(entry, { kind: 'never' }, now).event)];
+  const really = [...log.entries, entryOf(log, corrected(entry, { kind: 'when', at }, now).event)];
+  const holds = fits(without, event, startOf) && stillStands(log, really, entry, at, startOf);
+  return holds ? corrected(entry, { kind: 'when', at }, now) : refused('kitchen.notThen');
+}
+
+/**
+ * A batch must not fall back because one of its steps moved past another. The canner may: a full boil that came
+ * later opens its clock again, and that is just what has to be said.
+ */
+function stillStands(
+  log: Folded,
+  really: readonly LogEntry[],
+  { event }: LogEntry,
+  at: number,
+  startOf: StartOf,
+): boolean {
+  if ('canner' in event || !('batch' in event)) return true;
+  const from = Math.min(at, event.at) - 1;
+  const steps = (entries: readonly LogEntry[]) => {
+    const { kitchen, later } = kitchenAt(entries, from, startOf);
+    let [now, taken] = [kitchen, 0];
+    for (const one of later) {
+      const step = stepKitchen(now, one);
+      if (step.changed && one.type !== 'tick' && subjectOf(one) === event.batch) taken++;
+      now = step.kitchen;
+    }
+    return taken;
+  };
+  return steps(really) >= steps(log.entries);
+}
+
+function outOfReach(log: Folded, event: KitchenEvent, now: number): PutRight | null {
+  if (event.at > now) return refused('kitchen.notThen');
   if (now - event.at > LATEST_MS) return refused('kitchen.tooLongAgo');
-  if (event.at < beginningOf(log.entries, event)) return refused('kitchen.beforeItBegan');
-  return fits(log.entries, event) ? { kind: 'event', event } : refused('kitchen.notThen');
+  return event.at < beginningOf(log.entries, event) ? refused('kitchen.beforeItBegan') : null;
 }
 
 // --- The boil ---
@@ -97,11 +179,17 @@ function mixUps({ batches }: Kitchen, recent: readonly LogEntry[]): Correctable[
   const wrong = last.event.batch ?? '';
   const insteadOf = batches[wrong]?.context.name ?? '';
   return Object.entries(batches)
-    .filter(([id, batch]) => id !== wrong && batchState(batch) !== 'putAway')
+    .filter(([id]) => id !== wrong && !isPutAway({ batches, canners: {} }, id))
     .map(([about]) => ({ command: 'batch.mixedUp', about, insteadOf }));
 }
 
-function toTheOtherBatch(log: Folded, right: BatchId, insteadOf: string | undefined, now: number): PutRight {
+function toTheOtherBatch(
+  log: Folded,
+  right: BatchId,
+  insteadOf: string | undefined,
+  now: number,
+  startOf: StartOf,
+): PutRight {
   const entry = told(log, now).findLast(
     ({ event }) =>
       isOfABatch(event) &&
@@ -112,7 +200,7 @@ function toTheOtherBatch(log: Folded, right: BatchId, insteadOf: string | undefi
   if (!entry) return refused('kitchen.notThen');
   const without = [...log.entries, entryOf(log, corrected(entry, { kind: 'never' }, now).event)];
   const really = { ...entry.event, batch: right } as KitchenEvent;
-  return fits(without, really)
+  return fits(without, really, startOf)
     ? corrected(entry, { kind: 'batch', batch: right }, now)
     : refused('kitchen.notThen');
 }
@@ -128,15 +216,17 @@ function told({ entries }: Folded, now: number): LogEntry[] {
   // What was told an hour ago may have happened an hour before.
   const first = entries.findLastIndex(({ event }) => event.at < now - 2 * LATEST_MS) + 1;
   return standing(entries.slice(first)).filter(
-    ({ event, source }) => source !== 'clock' && event.at >= now - LATEST_MS,
+    ({ event, source }) => source !== 'clock' && !isOpening(event) && event.at >= now - LATEST_MS,
   );
 }
 
+function isOpening({ type }: KitchenEvent): boolean {
+  return type === 'batch.planned' || type === 'canner.set';
+}
+
 /** Whether a machine would have taken notice of it then. */
-function fits(entries: readonly LogEntry[], event: KitchenEvent): boolean {
-  const before = happenings(entries).filter(({ at }) => at <= event.at);
-  const kitchen = before.reduce((now, one) => stepKitchen(now, one).kitchen, emptyKitchen);
-  return stepKitchen(kitchen, event).changed;
+function fits(entries: readonly LogEntry[], event: KitchenEvent, startOf: StartOf): boolean {
+  return stepKitchen(kitchenAt(entries, event.at, startOf).kitchen, event).changed;
 }
 
 /** When the batch was planned, or the canner set up, that the event is about. */

@@ -77,6 +77,15 @@ const jarsFilled = z.strictObject({
   full: count,
   spare: count,
 });
+const jarWord = <T extends string>(type: T) =>
+  z.strictObject({ type: z.literal(type), at, batch: id, count: seq, jar: id.exactOptional() });
+const jarWords = [
+  jarWord('jars.eaten'),
+  jarWord('jars.givenAway'),
+  jarWord('jars.discarded'),
+  jarWord('jars.intoFridge'),
+  jarWord('jars.intoFreezer'),
+] as const;
 const sealsFailed = z.strictObject({ type: z.literal('seals.failed'), at, batch: id, count });
 
 const cannerWord = <T extends string>(type: T) => z.strictObject({ type: z.literal(type), at, canner: id });
@@ -127,6 +136,7 @@ export const kitchenEventSchema = z.discriminatedUnion('type', [
   minutesAdded,
   jarsFilled,
   sealsFailed,
+  ...jarWords,
   ...cannerWords,
   waterAdded,
   jarBroke,

@@ -6,6 +6,7 @@ import { Checkpoints, type Checkpoint } from './checkpoint.ts';
 import { foldLog, foldOne, lastTold, type Folded, type FoldStep } from './fold.ts';
 import { stepKitchen } from '../../machines/kitchen/kitchen.ts';
 import type { EntrySource, LogEntry, LogStore, StoreTrouble } from './ports.ts';
+import type { StartOf } from './past.ts';
 import { readSnapshot, writeSnapshot } from './snapshot.ts';
 
 export interface Acted {
@@ -62,6 +63,9 @@ export class LogKeeper {
     this.#queue = told.catch(() => undefined);
     return told;
   }
+
+  /** Where the past may be read from, for what puts it right. */
+  readonly startOf: StartOf = (entries, at) => this.#checkpoints.startBefore(entries, at);
 
   /** Takes back the last thing the cook told; resolves with it, or null when there is nothing left to take back. */
   takeBack(at: number, source: EntrySource): Promise<LogEntry | null> {

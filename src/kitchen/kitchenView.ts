@@ -29,9 +29,10 @@ export function withCorrections(actors: Actors, corrections: readonly Correctabl
       ...actor.choices,
       ...corrections
         .filter(({ about }) => about === actor.id)
-        .map(({ command, about, insteadOf }) =>
-          choiceOf(command, about, false, sayIt, insteadOf === undefined ? {} : { insteadOf }),
-        ),
+        .map(({ command, about, insteadOf, told }) => ({
+          ...choiceOf(command, about, false, sayIt, insteadOf === undefined ? {} : { insteadOf }),
+          ...(told ? { told: told.map((one) => ({ ...one, label: { key: `choice.${one.what}` } })) } : {}),
+        })),
     ],
   });
   return { batches: actors.batches.map(added), canners: actors.canners.map(added) };

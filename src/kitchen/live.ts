@@ -208,7 +208,7 @@ export class LiveKitchen {
       const event = eventOf(command as BatchCommand | CannerCommand, about, slots, now);
       return event ? this.#tell(event, source) : undefined;
     }
-    const right = putRight(log, command, about, slots, now);
+    const right = putRight(log, command, about, slots, now, this.#keeper?.startOf);
     if (right.kind === 'refused') return this.#conversation.say(right.message);
     await this.#tell(right.event, source);
   }
@@ -283,7 +283,11 @@ export class LiveKitchen {
     const last = lastTold(this.#keeper?.log.entries ?? []);
     this.#conversation.open(situationOf({ actors, focus, last }));
     const fruits = actors.batches.filter((batch) => !isOver(batch)).map(({ name }) => name);
-    const asked = [openCommands({ actors }), fruits, boundsOf(actors, this.#ports.units())] as const;
+    const asked = [
+      openCommands({ actors }),
+      fruits,
+      boundsOf(actors, this.#ports.units(), this.#ports.clock.now()),
+    ] as const;
     const key = JSON.stringify(asked);
     if (key === this.#expected) return; // the same sentences as a second ago: the ear keeps its grammar
     this.#expected = key;

@@ -2,9 +2,10 @@
 
 import { batchState, type BatchState } from '../../machines/batch/choices.ts';
 import { cannerState, type CannerState } from '../../machines/canner/choices.ts';
+import { minutesLeft } from '../../machines/canner/rules.ts';
 import type { Effect, Message } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
-import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
+import type { CannerSnapshot, Kitchen } from '../../machines/kitchen/kitchen.ts';
 
 export function movesBetween(before: Kitchen, after: Kitchen): string[] {
   const batches = Object.entries(after.batches).filter(([id, snapshot]) => {
@@ -30,26 +31,44 @@ type Doing = (id: string) => string;
  * count comes before all else.
  */
 export function wordsForRewrite(before: Kitchen, after: Kitchen, told: KitchenEvent, doing: Doing): Effect[] {
-  const grave = [...lostClocks(before, after, doing), ...lostLoads(before, after)];
+  const grave = [...lostClocks(before, after, told.at, doing), ...lostLoads(before, after)];
   if (grave.length > 0) return grave;
   const takenBack = told.type === 'log.corrected' && told.how.kind === 'never';
   const key = takenBack ? 'kitchen.takenBack' : 'kitchen.putRight';
   const moved = movesBetween(before, after);
-  if (moved.length === 0)
-    return [say({ key: takenBack ? 'dialogue.takenBack' : 'dialogue.noted' }, null, 'step')];
+  if (moved.length === 0) {
+    const clocks = movedClocks(before, after, told.at);
+    const noted = say({ key: takenBack ? 'dialogue.takenBack' : 'dialogue.noted' }, null, 'step');
+    return clocks.length > 0 ? clocks : [noted];
+  }
   return moved.map((id) => say({ key, params: { doing: doing(id) } }, id, 'step'));
 }
 
 /** Canners whose clock had run out, or ran, and by the corrected log does not count. */
-function lostClocks(before: Kitchen, after: Kitchen, doing: Doing): Effect[] {
+function lostClocks(before: Kitchen, after: Kitchen, at: number, doing: Doing): Effect[] {
   return Object.entries(after.canners).flatMap(([id, snapshot]) => {
     const old = before.canners[id];
-    if (!old || !untimedStates.includes(cannerState(snapshot))) return [];
-    const was = cannerState(old);
+    if (!old) return [];
+    const [was, is] = [cannerState(old), cannerState(snapshot)];
     const served = servedStates.includes(was) || old.context.loadsServed > snapshot.context.loadsServed;
-    if (!served && !timedStates.includes(was)) return [];
+    if (timedStates.includes(is)) return served ? danger(runsOn(snapshot, at, doing(id)), id) : [];
+    if (!untimedStates.includes(is) || (!served && !timedStates.includes(was))) return [];
     const key = served ? 'kitchen.clockReopened' : 'kitchen.clockVoid';
     return danger({ key, params: { doing: doing(id) } }, id);
+  });
+}
+
+/** Served, it was thought; but the full boil came later, and its clock still runs. */
+function runsOn({ context }: CannerSnapshot, at: number, doing: string): Message {
+  return { key: 'kitchen.clockRunsOn', params: { doing, minutes: minutesLeft(context, at) } };
+}
+
+/** A clock that runs on, to another end than before. */
+function movedClocks(before: Kitchen, after: Kitchen, at: number): Effect[] {
+  return Object.entries(after.canners).flatMap(([id, { context }]) => {
+    const [was, is] = [before.canners[id]?.context.clock?.until, context.clock?.until];
+    if (was === undefined || is === undefined || was === is) return [];
+    return [say({ key: 'kitchen.clockMoved', params: { minutes: minutesLeft(context, at) } }, id, 'step')];
   });
 }
 

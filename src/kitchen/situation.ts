@@ -10,6 +10,7 @@ import type { Named, Open, Situation } from '../../machines/dialogue/events.ts';
 import { talkCommands } from '../../machines/dialogue/commands.ts';
 import type { LogEntry, NumberBounds, OpenCommand, OpenPhrase } from './ports.ts';
 import type { Actors } from './kitchenView.ts';
+import { clockTimes } from './retelling.ts';
 import type { BatchView } from './view.ts';
 
 export interface Moment {
@@ -22,20 +23,22 @@ export function situationOf({ actors, focus, last }: Moment): Situation {
   const names = namesOf(actors);
   const all = [...actors.batches, ...actors.canners];
   const choices: Open[] = all.flatMap(({ id, choices: open }) =>
-    open.map(({ command, main, sayIt, whose }) => ({
+    open.map(({ command, main, sayIt, whose, told }) => ({
       command,
       about: id,
       main,
       sayIt,
       ...(whose ? { whose } : {}),
+      ...(told ? { told: told.map(({ what }) => what) } : {}),
     })),
   );
   return { choices, names, focus, last: last && commandOf(last) };
 }
 
-/** A correction that "go back" can take back gave an event to another batch. */
+/** A correction that "go back" can take back gave an event to another batch, or another time. */
 function commandOf({ event }: LogEntry): CommandId {
-  return event.type === 'log.corrected' ? 'batch.mixedUp' : (event.type as CommandId);
+  if (event.type !== 'log.corrected') return event.type as CommandId;
+  return event.how.kind === 'when' ? 'told.when' : 'batch.mixedUp';
 }
 
 /** Batches go by their fruit, the canner by its name; two of a fruit are told apart when they are planned. */
@@ -68,14 +71,23 @@ function isLoadWord(command: CannerCommand): boolean {
   return command === 'jars.in' || command === 'jars.out' || command === 'jar.broke';
 }
 
-/** Keeps the numbers that can be said to those that make sense now. */
-export function boundsOf({ batches }: Actors, units: NumberBounds['units']): Partial<NumberBounds> {
+/** Keeps the numbers that can be said, and what can be put right, to what makes sense now. */
+export function boundsOf(
+  { batches, canners }: Actors,
+  units: NumberBounds['units'],
+  now: number,
+): Partial<NumberBounds> {
+  const told = [...batches, ...canners].flatMap(({ choices }) =>
+    choices.flatMap((choice) => choice.told ?? []),
+  );
   const pots = batches.flatMap(({ plan, choices }) =>
     choices.some(({ command }) => command === 'reading.taken') ? [plan] : [],
   );
   const masses = pots.flatMap((plan) => [plan.targetMassKg * 0.8, plan.startMassKg]);
   return {
     units,
+    told: [...new Set(told.map(({ what }) => what))],
+    clock: told.length > 0 ? clockTimes(now) : [],
     jars: Math.max(4, ...batches.map(mostJars)),
     ...(masses.length > 0 ? { massKg: { low: Math.min(...masses), high: Math.max(...masses) } } : {}),
     // The rise at a butter's end is about one degree: no measure of it, so nobody is expected to say it.

@@ -20,7 +20,11 @@ export interface Choice {
   /** The one that carries the work forward. */
   main: boolean;
   /** Needs a word more from the cook (how many, how long, what it weighs, whether it kept boiling, whose jar); the screen asks for it. */
-  asks?: 'count' | 'minutes' | 'reading' | 'keptBoiling' | 'whose';
+  asks?: 'count' | 'minutes' | 'reading' | 'keptBoiling' | 'whose' | 'when' | 'jar';
+  /** What may have happened at another time, the last first. */
+  told?: { what: CommandId; label: Message; at: number }[];
+  /** The jars that it can happen to. */
+  jars?: JarView[];
   /** The batches whose jar it may be. */
   whose?: { about: BatchId; name: string }[];
 }
@@ -60,8 +64,12 @@ export interface ReductionView {
 
 export interface JarView {
   id: JarId;
+  /** Counted from one, in the order of filling. */
+  number: number;
   whole: boolean;
   state: string;
+  /** Since when. */
+  at: number;
 }
 
 export interface BatchView {

@@ -67,7 +67,8 @@ export const batchWords = {
     '{keep, select, shelf {Fill the hot jars to {headspaceMm} from the top. Bubbles out, rims wiped, lids fingertip tight.{tooMany, select, true { Only {fits}: the canner takes no more. Keep the rest hot in the pot.} other {}}} freezer {Cool it, then fill, leaving {headspaceMm}. Lids on.} other {Fill the jars. Leave {headspaceMm}. Lids on.}} Tell me how many jars.',
   'batch.fill.why':
     '{keep, select, shelf {The space lets air out and draws the lid down. Food on the rim breaks the seal. The canner takes {fits, plural, one {# jar} other {# jars}} a load.} other {It swells a little as it cools or freezes.}}',
-  'batch.toTheCanner': '{jars, plural, one {# jar} other {# jars}} to the canner now, while hot.',
+  'batch.toTheCanner':
+    '{jars, plural, one {# jar} other {# jars}} to the canner now, while hot.{short, plural, =0 {} one { The short one to the fridge.} other { The short ones to the fridge.}}',
   'batch.toTheCanner.why':
     'Cooled jars would need longer than the published time, and a cold jar cracks in hot water.',
   'batch.wentCold': 'These jars cooled too long. Not safe for the shelf: refrigerate, or empty and reheat.',
@@ -105,8 +106,9 @@ export const batchWords = {
   'batch.discard': 'A seal lost on the shelf: do not taste it. Throw it away.',
   'batch.discard.why':
     'Without its seal the jar has let in air for an unknown time. No look or smell shows that it is safe.',
+  'batch.jarsMoved':
+    '{jars, plural, one {# jar} other {# jars}} {what, select, eaten {eaten. Good appetite} givenAway {given away} discarded {thrown away. Nobody tastes it} intoFridge {in the fridge. Three weeks at most} other {in the freezer. A full jar may crack}}. {left, plural, =0 {None left.} other {# left.}}',
   'batch.stopped':
-    'Stopped. Heat off. Cool what is left and put it in the fridge within two hours. Not for the shelf.',
+    '{raw, select, true {Stopped. Nothing is cooked yet: the fruit keeps in the fridge a day or two.} other {{jars, plural, =0 {Stopped. Heat off. Cool the pot and put it in the fridge within two hours. Not for the shelf.} other {Stopped. Heat off. What is in pot and jars goes to the fridge within two hours. Not for the shelf.}}}}',
   'batch.whereWeAre': 'I was away {awayMinutes}.',
-  'batch.potNow': 'The pot should hold {massKg}{knowsPot, select, true {, {depthM} deep} other {}}.',
 } as const satisfies Record<string, string>;

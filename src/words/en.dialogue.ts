@@ -27,6 +27,8 @@ export const dialogueWords = {
   'dialogue.plain.seals.allHeld': 'Is every {name, select, none {} other {{name}}} lid down and firm?',
   'dialogue.plain.boil.droppedEarlier': 'Did the boil drop before now?',
   'dialogue.plain.boil.saidTooEarly': 'Was it not yet at a full boil?',
+  'dialogue.plain.last.when': 'Was that at another time?',
+  'dialogue.plain.told.when': 'Did that happen at another time?',
   'dialogue.plain.batch.mixedUp': 'Was that the {name, select, none {other batch} other {{name}}}?',
   'dialogue.plain.batch.stopped': 'Give up the {name, select, none {} other {{name}}} batch for good?',
   'dialogue.plain.takeBack.canner.boilDropped': 'Take that back: did the boil hold all along?',

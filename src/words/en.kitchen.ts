@@ -23,11 +23,13 @@ export const kitchenWords = {
   'kitchen.notServed':
     'Then the time was not served. These jars are not safe for the shelf: refrigerate, or empty and reheat.',
   'kitchen.clockReopened': 'Then the time was not served. {doing}.',
+  'kitchen.clockRunsOn': 'Then the time was not served. {doing}. {minutes} more at a full boil.',
+  'kitchen.clockMoved': 'Put right. {minutes} more at a full boil.',
+  'kitchen.whenWasIt': 'How long ago was it? Say: that was five minutes ago.',
   'kitchen.nowWith': 'The {name}. {doing}.',
   'kitchen.nowWithCanner': 'The canner. {doing}.',
   'kitchen.named': '{name}: {words}',
   'kitchen.help': 'You can say: {sentences}.',
   'kitchen.helpNothing': 'Plan a batch first. Then I can help.',
   'kitchen.didItSleep': 'The clock jumped ahead {awayMinutes}. Did this device sleep? Say yes or no.',
-  'kitchen.back': 'I was away {awayMinutes}.',
 } as const satisfies Record<string, string>;

@@ -30,6 +30,11 @@ export const sheetWords = {
   'screen.count.more': 'One more: {what}',
   'screen.boil.kept': 'It boiled hard all along',
   'screen.boil.dropped': 'No, or not sure',
+  'screen.jar.which': 'Which jar?',
+  'screen.jar.one':
+    'Jar {number}{whole, select, true {} other {, short}}: {state, select, onShelf {on the shelf} inFridge {in the fridge} inFreezer {in the freezer} unsealed {not sealed} other {{state}}}',
+  'screen.when.what': 'What was it?',
+  'screen.when.one': '{what}, told {ago} min ago',
   'screen.whose': 'Whose jar broke?',
   'screen.whose.one': 'The {name}',
   'screen.count.done': 'That is right',

@@ -117,6 +117,11 @@ const choiceWords = {
   'choice.jars.putAway': 'All put away',
   'choice.jars.emptied': 'Back in the pot',
   'choice.jars.toFridge': 'To the fridge',
+  'choice.jars.eaten': 'A jar is eaten',
+  'choice.jars.givenAway': 'A jar given away',
+  'choice.jars.discarded': 'A jar thrown away',
+  'choice.jars.intoFridge': 'A jar to the fridge',
+  'choice.jars.intoFreezer': 'A jar to the freezer',
   'choice.batch.held': 'Hold it',
   'choice.batch.resumed': 'Carry on',
   'choice.batch.stopped': 'Give up this batch',
@@ -134,6 +139,8 @@ const choiceWords = {
   'choice.canner.off': 'Canner off',
   'choice.boil.droppedEarlier': 'It dropped earlier',
   'choice.boil.saidTooEarly': 'Full boil said too early',
+  'choice.last.when': 'The last was earlier',
+  'choice.told.when': 'That was at another time',
   'choice.batch.mixedUp': 'It was this one, not the {insteadOf}',
 } as const;
 

@@ -9,6 +9,8 @@ import type { CommandId } from '../../machines/dialogue/commands.ts';
 import { counted, numberWords } from './numbers.en.ts';
 import { expand, type Filling, type Pattern } from './pattern.ts';
 import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
+import { agoFillings, clockFillings, correctionPhrases, pastFillings } from './phrases.corrections.en.ts';
+import { jarPhrases } from './phrases.jars.en.ts';
 import { depths, temperatures, weights } from './readings.en.ts';
 import { englishFigures, englishQuestions, englishSights } from './questions.en.ts';
 import { englishTerms } from './terms.en.ts';
@@ -69,6 +71,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'jars.putAway': ['[the] jars are put away', 'everything is put away', 'they are on the shelf', 'all labelled and put away', 'the {f} is put away'],
   'jars.emptied': ['back into the pot', 'i emptied the jars', 'the {f} is back in the pot', 'start the filling again'],
   'jars.toFridge': ['put them in the fridge', 'they go in the fridge', 'the {f} goes in the fridge', 'keep this load in the fridge'],
+  ...jarPhrases,
   'batch.held': ['hold everything', 'hold the (batch|{f})', 'pause everything', 'pause the {f}', 'someone is at the door', 'i have to leave the kitchen'],
   'batch.resumed': ['carry on', 'i am back', 'resume the (batch|{f})', 'carry on with the {f}'],
   'batch.stopped': ['give up on (this|the {f}) batch', 'abandon (this|the {f}) batch', 'throw (this batch|the {f}) away'],
@@ -88,9 +91,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'canner.off': ['[the] heat is off', '[the] burner is off', 'i turned off the heat', '[the] heat is off under the canner', 'the canner is off', 'i turned off the canner'],
 
   // What was told before, put right.
-  'boil.droppedEarlier': ['(it|the boil) dropped {ago} ago', 'the boil (stopped|died down) {ago} ago', 'it stopped boiling {ago} ago'],
-  'boil.saidTooEarly': ['i said full boil too early', 'i called the full boil too early', 'i started the clock too early'],
-  'batch.mixedUp': ['that was the {f} not the {insteadOf}', 'i meant the {f} not the {insteadOf}', 'that was the other (batch|fruit)', 'i meant the other (batch|fruit)'],
+  ...correctionPhrases,
 
   // The assistant itself.
   next: ['next', 'next step', 'next one please', 'done', "(that is|that's) done", "(i am|i'm) done", 'ready for the next step', 'i have finished', '[the] {f} is done', 'done with the {f}'],
@@ -131,10 +132,11 @@ const english: PhraseLanguage = {
       case 'few':
         return [1, 2, 3, 4, 5, 10, 15, 20].map((n) => numbered(n, noun));
       case 'ago':
-        return [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 15, 20, 30].map((n) => ({
-          words: counted(n, 'minute'),
-          slots: { agoMinutes: n },
-        }));
+        return agoFillings();
+      case 'past':
+        return pastFillings(bounds.told);
+      case 'clock':
+        return clockFillings(bounds.clock);
       case 'jars':
         return upTo(bounds.jars).map((n) => numbered(n, noun));
       case 'some': // a number that means nothing certain: "four jars sealed" must never pass for "all"

@@ -117,8 +117,15 @@ const full = { low: 0.0605, likely: 0.061, high: 0.0615 };
 const done = { low: 0.0425, likely: 0.043, high: 0.0436 };
 
 function jars(state: string, count = 10, spare = true): JarView[] {
-  const whole = Array.from({ length: count }, (_, i) => ({ id: `damson/jar-${i + 1}`, whole: true, state }));
-  return spare ? [...whole, { id: 'damson/jar-spare', whole: false, state: 'inFridge' }] : whole;
+  const jar = (number: number, whole: boolean, is: string): JarView => ({
+    id: `damson/jar-${number}`,
+    number,
+    whole,
+    state: is,
+    at: 0,
+  });
+  const whole = Array.from({ length: count }, (_, i) => jar(i + 1, true, state));
+  return spare ? [...whole, jar(count + 1, false, 'inFridge')] : whole;
 }
 
 function batch(state: string, over: Partial<BatchView> = {}): BatchView {

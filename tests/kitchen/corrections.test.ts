@@ -178,7 +178,10 @@ describe('it was the other batch', () => {
 });
 
 describe('what can be put right', () => {
-  const commands = (it: Logbook) => correctable(it.log, it.now).map(({ command, about }) => [command, about]);
+  const commands = (it: Logbook) =>
+    correctable(it.log, it.now)
+      .filter(({ command }) => !command.endsWith('.when'))
+      .map(({ command, about }) => [command, about]);
 
   test('nothing, at first', () => expect(commands(logbook())).toEqual([]));
 
@@ -198,5 +201,105 @@ describe('what can be put right', () => {
     const it = logbook(['plum', 'pear']);
     expect(commands(it)).toEqual([]);
     expect(commands(it.tell('setup.ready', 'plum'))).toEqual([['batch.mixedUp', 'pear']]);
+  });
+});
+
+describe('it really happened at another time', () => {
+  const last = (it: Logbook, about: string, slots: Slots) => correct(it, 'last.when', about, slots);
+  const told = (it: Logbook, about: string, slots: Slots) => correct(it, 'told.when', about, slots);
+  const canner = (it: Logbook) => it.log.kitchen.canners[MAIN_CANNER]?.context;
+  /** Minutes past twelve on the cook's own clock. */
+  const clockAt = (at: number) => (new Date(at).getHours() * 60 + new Date(at).getMinutes()) % 720;
+
+  test('the last thing told moves to when it was, and what hangs on it moves along', () => {
+    const it = logbook().tell('setup.ready').wait(20).tell('mash.done').wait(1);
+    expect(last(it, 'plum', { agoMinutes: 10 })).toEqual(['step: dialogue.noted']);
+    expect(it.log.kitchen.batches['plum']?.context.heatOnAt).toBe(it.now - 10 * MIN);
+  });
+
+  test('"the heat went on at four": named, and by the clock on the wall', () => {
+    const it = logbook()
+      .tell('setup.ready')
+      .wait(20)
+      .tell('mash.done')
+      .wait(5)
+      .tell('pot.rollingBoil')
+      .wait(1);
+    const four = it.now - 16 * MIN;
+    expect(told(it, 'plum', { what: 'heat.on', clock: clockAt(four) })).toEqual(['step: dialogue.noted']);
+    expect(it.log.kitchen.batches['plum']?.context.heatOnAt).toBe(four);
+    expect(it.state()).toBe('simmering');
+  });
+
+  test('a full boil that was later than told moves the end of the clock, and the new end is said', () => {
+    const it = logbook().toLoaded().canner('canner.fullBoil').wait(3);
+    const until = canner(it)?.clock?.until ?? 0;
+    expect(correct(it, 'boil.saidTooEarly', MAIN_CANNER, { agoMinutes: 1 })).toEqual([
+      'step: kitchen.clockMoved',
+    ]);
+    expect(canner(it)?.clock?.until).toBe(until + 2 * MIN);
+  });
+
+  test('a finished clock is opened again by it, and says what is still to serve', () => {
+    const it = logbook().toLoaded().serve().wait(1);
+    expect(it.cannerState()).toBe('standing');
+    expect(correct(it, 'boil.saidTooEarly', MAIN_CANNER, { agoMinutes: 5 })).toEqual([
+      'danger: kitchen.clockRunsOn',
+    ]);
+    expect(it.cannerState()).toBe('fullBoil');
+    expect(canner(it)?.clock?.from).toBe(it.now - 5 * MIN);
+    expect(it.state()).toBe('processing');
+  });
+
+  test('jars that rest already, whose time was then not served, are not safe for the shelf', () => {
+    const it = logbook().toLoaded().serve().wait(5).canner('jars.out').wait(1);
+    expect(told(it, MAIN_CANNER, { what: 'canner.fullBoil', agoMinutes: 5 })).toEqual([
+      'danger: kitchen.notServed',
+    ]);
+    expect(it.state()).toBe('unprocessed');
+  });
+
+  test('jars that came out earlier than told have rested longer', () => {
+    const it = logbook().toLoaded().serve().wait(5).canner('jars.out').wait(30);
+    const restFrom = () => it.log.kitchen.batches['plum']?.context.restFrom;
+    expect(restFrom()).toBe(it.now - 30 * MIN);
+    // ... but not before they had stood their time in the canner.
+    told(it, MAIN_CANNER, { what: 'jars.out', agoMinutes: 32 });
+    expect(restFrom()).toBe(it.now - 32 * MIN);
+  });
+
+  test('what could not have been then, or would undo a later step, is refused and changes nothing', () => {
+    const it = logbook()
+      .tell('setup.ready')
+      .wait(5)
+      .tell('mash.done')
+      .wait(10)
+      .tell('pot.rollingBoil')
+      .wait(5);
+    const entries = it.entries.length;
+    expect(told(it, 'plum', { what: 'pot.rollingBoil', agoMinutes: 16 })).toEqual(['kitchen.notThen']);
+    expect(told(it, 'plum', { what: 'mash.done', agoMinutes: 2 })).toEqual(['kitchen.notThen']);
+    expect(told(it, 'plum', { what: 'mash.done', agoMinutes: 61 })).toEqual(['kitchen.tooLongAgo']);
+    expect(told(it, 'plum', { what: 'skim.done', agoMinutes: 2 })).toEqual(['kitchen.notThen']);
+    expect(told(it, 'plum', { what: 'mash.done' })).toEqual(['kitchen.whenWasIt']);
+    expect(last(it, 'plum', {})).toEqual(['kitchen.whenWasIt']);
+    expect(last(it, 'plum', { agoMinutes: 21 })).toEqual(['kitchen.beforeItBegan']);
+    expect(it.entries).toHaveLength(entries);
+  });
+
+  test('only the last thing told is meant by "that was ten minutes ago"', () => {
+    const it = logbook(['plum', 'pear']).tell('setup.ready', 'plum').wait(1).tell('setup.ready', 'pear');
+    const open = correctable(it.log, it.now).filter(({ command }) => command === 'last.when');
+    expect(open.map(({ about, told: what }) => [about, what?.map((one) => one.what)])).toEqual([
+      ['pear', ['setup.ready']],
+    ]);
+  });
+
+  test('"that was at four" is the four o’clock that is just past, never one to come', () => {
+    const it = logbook().tell('setup.ready').wait(30).tell('mash.done').wait(1);
+    expect(last(it, 'plum', { clock: clockAt(it.now + 5 * MIN) })).toEqual(['kitchen.tooLongAgo']);
+    expect(last(it, 'plum', { clock: clockAt(it.now) })).toEqual(
+      ['dialogue.noted'].map((key) => `step: ${key}`),
+    );
   });
 });

@@ -381,13 +381,15 @@ describe('rest and seals', () => {
     expect(late.tell('jars.emptied').state()).toBe('puttingAway');
   });
 
-  test('a seal lost on the shelf is discarded', () => {
+  test('a seal lost on the shelf is discarded, more than a day after the canner', () => {
     const it = evening()
       .toResting()
       .wait(13 * 60, 30)
       .tell('seals.allHeld')
-      .tell('jars.putAway');
+      .tell('jars.putAway')
+      .wait(12 * 60, 60);
     expect(it.tell('seals.failed', { count: 1 }).jars()).toContain('discarded');
+    expect(it.state()).toBe('putAway');
   });
 });
 

@@ -26,6 +26,7 @@ const borne: Record<string, string> = {
     'an answer too many costs a sentence; a question taken for the boil is read back',
   'canner.fullBoil ~ pot.rollingBoil': 'the pot and the canner, each named; read back',
   'canner.boilHolds ~ pot.rollingBoil': 'the same',
+  'last.when ~ told.when': 'both put another time to what was told; what that leads to is said at once',
   'jars.in ~ jars.out': 'required words; never open of one canner at once, and out is read back',
   'seals.allHeld ~ seals.failed':
     '"four jars sealed" is in the book so that it is not heard as "all jars sealed"',

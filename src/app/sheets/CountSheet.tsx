@@ -1,6 +1,7 @@
 // Asks for a number with a wet thumb: big steps up and down, and one button when it is right.
 
 import { useState } from 'react';
+import { correctionCommands } from '../../../machines/dialogue/commands.ts';
 import type { Choice } from '../../kitchen/view.ts';
 import type { Answer, AppProps } from '../actions.ts';
 import { Sheet } from './Sheet.tsx';
@@ -58,7 +59,7 @@ export function CountSheet({ choice, expected, catalogue, onAnswer, onClose }: C
 }
 
 function whatIsCounted(choice: Choice): string {
-  if (choice.command === 'boil.droppedEarlier') return 'screen.count.ago';
+  if (choice.command in correctionCommands) return 'screen.count.ago';
   if (choice.asks === 'minutes') return 'screen.count.minutes';
   if (choice.command === 'jars.filled') return 'screen.count.full';
   return choice.command === 'seals.failed' ? 'screen.count.failed' : 'screen.count.any';
@@ -73,7 +74,7 @@ interface StepperProps extends Pick<AppProps, 'catalogue'> {
 
 const MOST = 99;
 
-function Stepper({ label, value, least, onChange, catalogue }: StepperProps) {
+export function Stepper({ label, value, least, onChange, catalogue }: StepperProps) {
   return (
     <div className="stepper" role="group" aria-label={label}>
       <span className="stepper-label">{label}</span>

@@ -27,18 +27,8 @@ export function processRow(query: Omit<ProcessQuery, 'elevationM'>): ProcessRow 
   );
 }
 
-/** The longest row of a product, for a spread that is leaner than the row of its own fruit means. */
-export function longestRow(query: Omit<ProcessQuery, 'elevationM'>): ProcessRow | undefined {
-  return processRows
-    .filter((row) => row.product === query.product && processRow(query) !== undefined)
-    .reduce<ProcessRow | undefined>(
-      (longest, row) => (longest && (longest.bands[0]?.[1] ?? 0) >= (row.bands[0]?.[1] ?? 0) ? longest : row),
-      undefined,
-    );
-}
-
 /** Minutes of a row at an altitude; null above the highest altitude that any row is validated for. */
-export function minutesInRow(row: ProcessRow, elevationM: number): number | null {
+export function minutesInRow(row: Pick<ProcessRow, 'bands'>, elevationM: number): number | null {
   const ft = feet(elevationM);
   if (ft > highestRowFt.value.feet) return null;
   return row.bands.find(([topFt]) => ft <= topFt)?.[1] ?? null;

@@ -2,13 +2,19 @@
 
 import { never } from '../tables/acid.ts';
 import { storage } from '../tables/storage.ts';
-import { highestRowFt, leastSugarPerKg, sterilising, type ProcessRow } from '../tables/process.ts';
+import {
+  highestRowFt,
+  leanButter,
+  leastSugarPerKg,
+  sterilising,
+  type ProcessRow,
+} from '../tables/process.ts';
 import { butterEnd, gelEnd } from '../tables/recipes.ts';
 import { spreadHeadspace } from '../tables/jars.ts';
 import { cite } from '../tables/source.ts';
 import { acidClass, acidSource, doseReached, estimatePH, shelfLemonMl } from './acidity.ts';
 import type { Mix } from './mix.ts';
-import { feet, longestRow, minutesInRow, processRow, steriliseMinutes, thousands } from './process.ts';
+import { feet, minutesInRow, processRow, steriliseMinutes, thousands } from './process.ts';
 import type { BatchRequest } from './request.ts';
 import type { BatchPlan } from './types.ts';
 import { MM_PER_IN } from './units.ts';
@@ -91,8 +97,9 @@ function solidsObjection(request: BatchRequest, mix: Mix): Objection | null {
 
 /** A butter with hardly any sugar does not take the shortest row, even where its fruit has one. */
 function rowFor(request: BatchRequest, mix: Mix): ProcessRow | undefined {
+  const row = processRow(request);
   const lean = mix.pot.sugarKg < leastSugarPerKg.value.butterOwnRow * mix.pot.preparedKg;
-  return request.product === 'butter' && lean ? longestRow(request) : processRow(request);
+  return row && request.product === 'butter' && lean ? { ...row, ...leanButter } : row;
 }
 
 function rowObjection(request: BatchRequest, row: ProcessRow | undefined, mix: Mix): Objection | null {

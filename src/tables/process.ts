@@ -142,6 +142,20 @@ export const processRows: readonly ProcessRow[] = [
   },
 ];
 
+/** A butter with hardly any sugar, whatever its fruit: longer than any butter row, in the jars its fruit has a row for. */
+export const leanButter: Pick<ProcessRow, 'says' | 'bands' | 'source'> = {
+  says: 'the row for butter with hardly any sugar, the longest of all',
+  bands: [
+    [1000, 15],
+    [6000, 20],
+    [10_000, 25],
+  ],
+  source: memory(
+    null,
+    'NCHFP, reduced-sugar apple butter (half-pints); AIB-539 guide 2, fruit purees (pints and quarts)',
+  ),
+};
+
 /** Empty jars are boiled 10 min, and one more for each full 1,000 ft: the reading that is never shorter. */
 export const sterilising = read(
   { minutes: 10, perFt: 1000, neededUnderMinutes: 10 },

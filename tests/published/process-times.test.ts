@@ -78,6 +78,14 @@ describe('what no table covers', () => {
     expect(process === null ? !shelf.allowed : process.minutes >= 15).toBe(true);
   });
 
+  // NCHFP, reduced-sugar apple butter (from memory): 15, 20, 20 and 25 min; the cut at 3,000 ft changes nothing.
+  it.each(['apple', 'pear', 'plum'])('a butter of %s without sugar takes the longest row', (fruit) => {
+    for (const { m, ft } of altitudeEdges) {
+      const butter = plan({ fruit, product: 'butter', sugarMassKg: 0, elevationM: m });
+      expect(butter.process?.minutes, `${m} m`).toBe(ft <= 1000 ? 15 : ft <= 6000 ? 20 : 25);
+    }
+  });
+
   it('fridge and freezer batches carry no process', () => {
     for (const keep of ['fridge', 'freezer']) {
       expect(plan({ fruit: 'plum', product: 'butter', keep }).process, keep).toBeNull();

@@ -9,7 +9,15 @@ const modules = houseFiles().filter(
 );
 
 test('the rooms are there', () => {
-  for (const room of ['src/tables', 'src/core', 'machines', 'src/kitchen', 'src/voice', 'src/app'])
+  for (const room of [
+    'src/tables',
+    'src/stove',
+    'src/core',
+    'machines',
+    'src/kitchen',
+    'src/voice',
+    'src/app',
+  ])
     expect(modules.filter((path) => path.startsWith(`${room}/`)).length).toBeGreaterThan(0);
 });
 
@@ -23,6 +31,9 @@ describe('a wrong arrow is seen', () => {
     ['src/tables/fruits/stone.ts', `import { z } from 'zod';`],
     ['src/core/plan.ts', `import type { Clock } from '../kitchen/ports.ts';`],
     ['src/core/reduction/simmer.ts', `import { step } from '../../../machines/kitchen/step.ts';`],
+    ['src/stove/pot.ts', `import { ratePerMin } from '../core/reduction/simmer.ts';`],
+    ['src/stove/pot.ts', `import { potLoss } from '../tables/stove.ts';`],
+    ['src/rehearsal/hands.ts', `import { planBatch } from '../core/plan.ts';`],
     ['src/core/boil.ts', `import { readFile } from 'node:fs';`],
     ['machines/batch/rules.ts', `import { jars } from '../../src/tables/jars.ts';`],
     ['machines/batch/chart.ts', `import { Howl } from 'howler';`],

@@ -2,8 +2,8 @@
 
 import { batchRequestSchema, planBatch } from '../../src/core/index.ts';
 import type { BatchPlan, StoveLearned } from '../../src/core/index.ts';
-import type { Hat, Kitchen, Mixture, SimmerTruth } from '../stove/index.ts';
-import { anotherEvening, drawFruit, drawKitchen, setUpStove, simmerToWeight } from '../stove/index.ts';
+import type { Hat, Kitchen, Mixture, SimmerTruth } from '../../src/stove/index.ts';
+import { anotherEvening, drawFruit, drawKitchen, setUpStove, simmerToWeight } from '../../src/stove/index.ts';
 
 export type Spread = 'butter' | 'jam';
 

@@ -3,8 +3,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { extraMinutesAfterRunnyPlate, startEstimate, withReading } from '../../src/core/index.ts';
 import type { Range } from '../../src/core/index.ts';
-import { cookOn, hat, solubleSolidsPct, weighPot } from '../stove/index.ts';
-import type { Stove } from '../stove/index.ts';
+import { cookOn, hat, solubleSolidsPct, weighPot } from '../../src/stove/index.ts';
+import type { Stove } from '../../src/stove/index.ts';
 import { cookEvening, drawCook } from './evenings.ts';
 import type { Cook, Spread } from './evenings.ts';
 

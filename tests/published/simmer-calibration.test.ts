@@ -3,8 +3,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { learnFromBatch, remainingMinutes, startEstimate, withReading } from '../../src/core/index.ts';
 import type { Estimate, Range, StoveLearned } from '../../src/core/index.ts';
-import { hat, measureDepth, weighPot } from '../stove/index.ts';
-import type { Stove } from '../stove/index.ts';
+import { hat, measureDepth, weighPot } from '../../src/stove/index.ts';
+import type { Stove } from '../../src/stove/index.ts';
 import { cookEvening, drawCook } from './evenings.ts';
 import type { Evening } from './evenings.ts';
 

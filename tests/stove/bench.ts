@@ -1,7 +1,7 @@
 // A kitchen on the test bench: one known stove, a mash, a butter, and hands that do one thing for some minutes.
 
-import type { Hands, Mixture, Stove } from './index.ts';
-import { airAt, handsOff, setUpStove, stepStove } from './index.ts';
+import type { Hands, Mixture, Stove } from '../../src/stove/index.ts';
+import { airAt, handsOff, setUpStove, stepStove } from '../../src/stove/index.ts';
 
 export const MIN = 60;
 

@@ -2,7 +2,7 @@
 
 import { describe, expect, it, vi } from 'vitest';
 import { MIN, stoveWith, mash, butter, run } from './bench.ts';
-import type { Stove } from './index.ts';
+import type { Stove } from '../../src/stove/index.ts';
 import {
   emptyJar,
   fillJar,
@@ -12,7 +12,7 @@ import {
   loadCanner,
   stepStove,
   volumeL,
-} from './index.ts';
+} from '../../src/stove/index.ts';
 
 // Two hours of kitchen take a second of a free processor; a busy one may need ten.
 vi.setConfig({ testTimeout: 60_000 });

@@ -2,8 +2,8 @@
 
 import { describe, expect, it, vi } from 'vitest';
 import { MIN, habits, stoveWith, water, mash, butter, run } from './bench.ts';
-import type { Stove } from './index.ts';
-import { boilOf, depthM, massKg, simmerToWeight, smells, solubleSolidsPct } from './index.ts';
+import type { Stove } from '../../src/stove/index.ts';
+import { boilOf, depthM, massKg, simmerToWeight, smells, solubleSolidsPct } from '../../src/stove/index.ts';
 
 // Two hours of kitchen take a second of a free processor; a busy one may need ten.
 vi.setConfig({ testTimeout: 60_000 });

@@ -2,7 +2,7 @@
 
 import { describe, expect, it, vi } from 'vitest';
 import { stoveWith, mash, butter, run } from './bench.ts';
-import type { Stove } from './index.ts';
+import type { Stove } from '../../src/stove/index.ts';
 import {
   cookOn,
   depthM,
@@ -19,7 +19,7 @@ import {
   startCooking,
   stepStove,
   weighPot,
-} from './index.ts';
+} from '../../src/stove/index.ts';
 
 // Two hours of kitchen take a second of a free processor; a busy one may need ten.
 vi.setConfig({ testTimeout: 60_000 });

@@ -4,6 +4,8 @@ import { createRoot } from 'react-dom/client';
 import * as fixtures from '../../tests/app/fixtures.ts';
 import { App } from './App.tsx';
 import type { AppProps, Settings } from './actions.ts';
+import { Sight } from './drawings/sights/Sight.tsx';
+import { sights } from '../kitchen/sights.ts';
 import { examples, toRequest, type Draft } from './plan/draft.ts';
 import { batchRequestSchema } from '../core/index.ts';
 import './styles/index.css';
@@ -52,15 +54,35 @@ const ears = {
 
 const root = document.getElementById('root');
 if (!root) throw new Error('The gallery needs its root element.');
+document.documentElement.dataset['theme'] = settings.theme;
 document.documentElement.style.fontSize = `${asked.get('text') ?? '100'}%`;
+/** Every picture that teaches, each with the words that stand for it. */
+function Sights() {
+  const word = (key: string) => fixtures.catalogue.text({ key });
+  return (
+    <main className="sights">
+      {sights.map((sight) => (
+        <section key={sight}>
+          <Sight sight={sight} catalogue={fixtures.catalogue} />
+          <p className="sight-words">{word(`see.${sight}.alt`)}</p>
+        </section>
+      ))}
+    </main>
+  );
+}
+
 createRoot(root).render(
-  <App
-    view={fixtures.states[name] ?? others[name] ?? fixtures.empty}
-    actions={fixtures.actions}
-    settings={settings}
-    catalogue={fixtures.catalogue}
-    ear={ears[(asked.get('ear') as keyof typeof ears | null) ?? 'listening']}
-    started
-    arrival={arrival()}
-  />,
+  name === 'sights' ? (
+    <Sights />
+  ) : (
+    <App
+      view={fixtures.states[name] ?? others[name] ?? fixtures.empty}
+      actions={fixtures.actions}
+      settings={settings}
+      catalogue={fixtures.catalogue}
+      ear={ears[(asked.get('ear') as keyof typeof ears | null) ?? 'listening']}
+      started
+      arrival={arrival()}
+    />
+  ),
 );

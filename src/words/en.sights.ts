@@ -105,7 +105,7 @@ export const sightWords: Record<Key, string> = {
   'see.restStill': 'Let them rest',
   'see.restStill.said': 'On a towel, an inch apart, out of the draft. Hands off.',
   'see.restStill.alt':
-    'Three jars stand upright on a towel, an inch apart, and a clock shows that they stay the night. Nobody touches, tilts or tightens them for twelve to twenty-four hours.',
+    'Three jars stand upright on a towel, an inch apart, under a moon: they stay there the night. Nobody touches, tilts or tightens them for twelve to twenty-four hours.',
   'see.label': 'The label',
   'see.label.said': 'Ring off, jar washed, then what it is and the date.',
   'see.label.alt':

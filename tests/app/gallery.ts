@@ -26,6 +26,7 @@ export const stateNames: string[] = [
   'planButter',
   'planRefused',
   'planRunning',
+  'sights',
 ];
 
 export interface Gallery {

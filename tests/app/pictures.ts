@@ -23,7 +23,10 @@ async function main(): Promise<void> {
         for (const state of wanted) {
           await gallery.show(state, { theme });
           const file = `${size}-${theme}-${state}.png`;
-          await gallery.page.screenshot({ path: join(folder, file), fullPage: state.startsWith('plan') });
+          await gallery.page.screenshot({
+            path: join(folder, file),
+            fullPage: state.startsWith('plan') || state === 'sights',
+          });
           made.push(file);
         }
       }

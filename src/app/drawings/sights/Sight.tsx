@@ -1,0 +1,70 @@
+// One picture of what there is to see, as large as its place: the drawing, its name, and words that teach the same.
+
+import type { Catalogue } from '../../../kitchen/ports.ts';
+import type { SightId } from '../../../kitchen/sights.ts';
+import * as canner from './canner.tsx';
+import * as jars from './jars.tsx';
+import { SHEET } from './parts.tsx';
+import * as plates from './plates.tsx';
+import * as pots from './pots.tsx';
+
+const drawings: Record<SightId, () => React.ReactNode> = {
+  simmer: pots.Simmer,
+  boil: pots.Boil,
+  rollingBoil: pots.RollingBoil,
+  boilLost: canner.BoilLost,
+  foam: pots.Foam,
+  spoonCoats: plates.SpoonCoats,
+  plateHeld: plates.PlateHeld,
+  plateWrinkled: plates.PlateWrinkled,
+  plateRunny: plates.PlateRunny,
+  headspace: jars.Headspace,
+  wipeRim: jars.WipeRim,
+  fingertipTight: jars.FingertipTight,
+  waterOverJars: canner.WaterOverJars,
+  lidUp: jars.LidUp,
+  lidDown: jars.LidDown,
+  scorch: pots.Scorch,
+  steamBurns: pots.SteamBurns,
+  mash: pots.Mash,
+  coldPlate: plates.ColdPlate,
+  hotJars: jars.HotJars,
+  ventedBlender: canner.VentedBlender,
+  funnel: jars.Funnel,
+  bubblesOut: jars.BubblesOut,
+  liftUpright: canner.LiftUpright,
+  restStill: jars.RestStill,
+  label: jars.Label,
+  potDepth: pots.PotDepth,
+  stirBottom: pots.StirBottom,
+  strain: canner.Strain,
+  nickedRim: jars.NickedRim,
+  lidAway: canner.LidAway,
+  coolStand: canner.CoolStand,
+};
+
+interface SightProps {
+  sight: SightId;
+  catalogue: Catalogue;
+  /** The fruit in hand gives the colour. */
+  hue?: number;
+}
+
+/** The colour of what is in the pot where no fruit is in hand: a damson's. */
+const DAMSON = 330;
+
+export function Sight({ sight, catalogue, hue = DAMSON }: SightProps) {
+  const Drawing = drawings[sight];
+  return (
+    <figure className="sight hued" style={{ '--hue': hue, '--fruit': hue } as React.CSSProperties}>
+      <svg
+        viewBox={`0 0 ${SHEET.w} ${SHEET.h}`}
+        role="img"
+        aria-label={catalogue.text({ key: `see.${sight}.alt` })}
+      >
+        <Drawing />
+      </svg>
+      <figcaption>{catalogue.text({ key: `see.${sight}` })}</figcaption>
+    </figure>
+  );
+}

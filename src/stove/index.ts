@@ -17,7 +17,7 @@ export { emptyJar, fillJar, sealChance } from './jars.ts';
 export type { Jar } from './jars.ts';
 export { airAt, anotherEvening, drawFruit, drawKitchen, setUpStove, waterBoilsC } from './kitchens.ts';
 export type { Habits, Kitchen } from './kitchens.ts';
-export { massKg, solubleSolidsPct, volumeL } from './mixture.ts';
+export { massKg, solubleSolidsPct, volumeL, without } from './mixture.ts';
 export type { Mixture } from './mixture.ts';
 export { boilOf, depthM, smells, spatterOf } from './pot.ts';
 export type { Air, Boil, Pot } from './pot.ts';

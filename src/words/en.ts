@@ -6,6 +6,7 @@ import { cannerWords } from './en.canner.ts';
 import { dialogueWords } from './en.dialogue.ts';
 import { howWords } from './en.how.ts';
 import { kitchenWords } from './en.kitchen.ts';
+import { rehearsalWords } from './en.rehearsal.ts';
 import { screenWords } from './en.screens.ts';
 import { sightWords } from './en.sights.ts';
 import { soundWords } from './en.sounds.ts';
@@ -27,6 +28,7 @@ export const englishMessages = {
   ...viewWords,
   ...whyWords,
   ...screenWords,
+  ...rehearsalWords,
 } as const satisfies Record<string, string>;
 
 export type MessageKey = keyof typeof englishMessages;

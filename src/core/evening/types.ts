@@ -181,8 +181,18 @@ export interface EveningPlan {
   /** Who found it, and whether nothing better exists for the durations it reckons with. */
   by: 'own' | 'solver';
   proven: boolean;
-  /** What the plan stands on, to begin the next from. */
+  /** The minute at which it was made. */
   madeAt: number;
+  /** What it stands on, for the next plan to begin from: who goes first, who shares a load, whose jars go where. */
+  order: readonly string[];
+  choice: Choice;
+}
+
+/** Which two batches share a load, and which canner takes whose jars. */
+export interface Choice {
+  shared: readonly (readonly [string, string])[];
+  /** Canner by batch; left out: in turn. */
+  canners: Readonly<Record<string, string>>;
 }
 
 /** What has really happened to one task. */

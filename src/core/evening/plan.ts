@@ -1,0 +1,184 @@
+// The evening's plan: made before it begins, and made anew from whatever has happened since.
+
+import { exactly } from './chance.ts';
+import { adviceOf } from './advice.ts';
+import { arrange, goesToCanner, shareFits } from './loads.ts';
+import { judge } from './judge.ts';
+import { modelOf, type Caution, type Model, type Situation } from './model.ts';
+import { paceOf, type Pace } from './pace.ts';
+import { workOf } from './pieces.ts';
+import { rings, rowsOf, tasksOf } from './read.ts';
+import { bestOrder, better, improved, type EveningEffort, type Found } from './search.ts';
+import type { Schedule } from '../schedule/types.ts';
+import type { Choice, EveningPlan, EveningProgress, EveningRequest, EveningTask } from './types.ts';
+
+const NOTHING_YET: EveningProgress = { tasks: {} };
+
+/** How wary plans are: found by cooking thousands of evenings, see tests/evening. */
+const CAUTION: Caution = { hot: 0.5, canner: 0.6, simmer: 0.6, wait: 0.25 };
+
+/** A new order must win this many units (minutes times two) before the cook is told of it. */
+const STAY = 10;
+
+/** Evenings cooked in thought for each plan. */
+const JUDGED_EVENINGS = 120;
+
+interface Option {
+  choice: Choice;
+  situation: Situation;
+  model: Model;
+  found: Found | null;
+  pace: Pace;
+}
+
+function optionOf(request: EveningRequest, choice: Choice, progress: EveningProgress, now: number): Option {
+  const arranged = arrange(request, choice);
+  const work = workOf(request, arranged, progress);
+  const pace = paceOf(request.pace ?? 1, work, progress);
+  const situation: Situation = {
+    request,
+    arranged,
+    work,
+    progress,
+    pace: pace.factor,
+    now,
+    caution: CAUTION,
+  };
+  return { choice, situation, model: modelOf(situation), found: null, pace };
+}
+
+/** Orders worth trying first: the longest pot first, as given, the shortest first. */
+function firstOrders({ batches }: EveningRequest): string[][] {
+  const byLength = batches.toSorted((a, b) => lengthOf(b.plan) - lengthOf(a.plan)).map(({ id }) => id);
+  return [byLength, batches.map(({ id }) => id), byLength.toReversed()];
+}
+
+const lengthOf = ({ heatMinutes, simmerMinutes }: EveningRequest['batches'][number]['plan']): number =>
+  heatMinutes.likely + simmerMinutes.likely;
+
+/** Who might share a load with whom: only where both fit, and only one pair at a time. */
+function choices(request: EveningRequest): Choice[] {
+  const canned = request.batches.filter(goesToCanner);
+  const alone: Choice = { shared: [], canners: {} };
+  const pairs = canned.flatMap((one, i) =>
+    canned
+      .slice(i + 1)
+      .flatMap((other): Choice[] =>
+        request.canners.every((canner) => shareFits(canner, [one, other])) && request.canners.length > 0
+          ? [{ shared: [[one.id, other.id]], canners: {} }]
+          : [],
+      ),
+  );
+  return [alone, ...pairs.slice(0, 10)];
+}
+
+function search(option: Option, orders: readonly (readonly string[])[], effort: EveningEffort): Option {
+  return { ...option, found: bestOrder(option.model, orders, effort) };
+}
+
+const costOf = (option: Option): number => option.found?.placement.cost ?? Infinity;
+
+/** The whole plan before the cook begins. */
+export function planEvening(request: EveningRequest, effort: EveningEffort): EveningPlan {
+  const orders = firstOrders(request);
+  const all = choices(request);
+  const share = { ...effort, budgetMs: (0.6 * effort.budgetMs) / all.length };
+  const options = all.map((choice) => search(optionOf(request, choice, NOTHING_YET, 0), orders, share));
+  // Sharing a load ties two hot chains together: it must win something to be worth it.
+  const [alone, ...shared] = options;
+  const chosen = shared.reduce<Option | undefined>(
+    (best, one) =>
+      best === undefined || costOf(one) < costOf(best) - (best === alone ? 2 * STAY : 0) ? one : best,
+    alone,
+  );
+  if (!chosen) return empty(request, 0);
+  const order = chosen.found?.order ?? orders[0] ?? [];
+  const found = improved(chosen.model, chosen.found, order, { ...effort, budgetMs: 0.4 * effort.budgetMs });
+  return told({ ...chosen, found }, effort);
+}
+
+/** The rest of the evening, from what has happened: nothing under way moves, and little else. */
+export function replanEvening(
+  plan: EveningPlan,
+  progress: EveningProgress,
+  now: number,
+  effort: EveningEffort,
+): EveningPlan {
+  const { request } = plan;
+  const option = optionOf(request, plan.choice, progress, now);
+  const still = plan.order.filter((batch) => !progress.stopped?.includes(batch));
+  const kept = bestOrder(option.model, [still], { ...effort, budgetMs: 0 });
+  const other = effort.budgetMs > 0 ? bestOrder(option.model, [still], effort) : null;
+  const moved = other && (!kept || other.placement.cost < kept.placement.cost - STAY) ? other : kept;
+  const found =
+    moved ?? improved(option.model, null, still, { ...effort, budgetMs: Math.max(50, effort.budgetMs) });
+  return told({ ...option, found }, effort);
+}
+
+/** What another scheduler may be asked, and the plan that its answer makes. */
+export function questionOf(
+  plan: EveningPlan,
+  progress: EveningProgress = NOTHING_YET,
+): { model: Model; planFrom: (answer: Schedule, effort: EveningEffort) => EveningPlan } {
+  const option = optionOf(plan.request, plan.choice, progress, plan.madeAt);
+  const own = bestOrder(option.model, [plan.order], { budgetMs: 0, now: () => 0, seed: 1 });
+  return {
+    model: option.model,
+    planFrom: (answer, effort) =>
+      told({ ...option, found: better(option.model, own, plan.order, answer) }, effort),
+  };
+}
+
+function empty(request: EveningRequest, now: number): EveningPlan {
+  return {
+    request,
+    feasible: false,
+    tasks: [],
+    rows: [],
+    advice: [],
+    chanceOfLate: 1,
+    expectedLateness: 0,
+    finish: exactly(now),
+    pace: { factor: request.pace ?? 1, logSd: 0 },
+    by: 'own',
+    proven: false,
+    madeAt: now,
+    order: request.batches.map(({ id }) => id),
+    choice: { shared: [], canners: {} },
+  };
+}
+
+/** Everything that a plan says, read from what was found. */
+function told(option: Option, effort: EveningEffort): EveningPlan {
+  const { model, situation, found, choice, pace } = option;
+  const { request, now } = situation;
+  if (!found) return { ...empty(request, now), choice };
+  const bare = tasksOf(model, found.placement.starts, situation);
+  const judged = judge(bare, model, situation, pace, effort.evenings ?? JUDGED_EVENINGS, effort.seed);
+  const on = rings(bare, request, new Map());
+  const tasks = bare.map((task): EveningTask => {
+    const span = judged.spans.get(task.id) ?? { starts: exactly(task.start), ends: exactly(task.end) };
+    const ring = on.get(task.batches[0] ?? '');
+    return {
+      ...task,
+      uses: ring?.tasks.includes(task.id) ? [...task.uses, ring.ring] : task.uses,
+      starts: span.starts,
+      ends: span.ends,
+    };
+  });
+  const plan: EveningPlan = {
+    ...empty(request, now),
+    feasible: request.latestFinish === null || judged.finish.high <= request.latestFinish,
+    tasks,
+    rows: rowsOf(bare, request, on),
+    chanceOfLate: judged.chanceOfLate,
+    expectedLateness: judged.expectedLateness,
+    finish: judged.finish,
+    pace,
+    by: found.by,
+    proven: found.proven,
+    order: found.order,
+    choice,
+  };
+  return { ...plan, advice: adviceOf(plan) };
+}

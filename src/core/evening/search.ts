@@ -1,0 +1,130 @@
+// Which batch goes first? Orders are tried by insertion until the time is up, then the scheduler
+// itself is asked from the best of them.
+
+import { schedule } from '../schedule/index.ts';
+import type { Effort, Schedule } from '../schedule/types.ts';
+import { lots } from './chance.ts';
+import { Insertion, type Placement } from './insertion.ts';
+import type { Model } from './model.ts';
+
+/** How long to think, and who may think besides our own search. */
+export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {
+  /** How many evenings to cook in thought for the ranges and the chances; left out: 120. */
+  evenings?: number;
+};
+
+export interface Found {
+  placement: Placement;
+  order: readonly string[];
+  by: 'own' | 'solver';
+  proven: boolean;
+}
+
+/** Activities of a batch order: all of the first, then all of the next. */
+function spelled(order: readonly string[], model: Model): number[] {
+  const rank = new Map(order.map((batch, i) => [batch, i]));
+  const rankOf = (act: number): number =>
+    Math.min(99, ...(model.acts[act]?.pieces[0]?.batches.map((batch) => rank.get(batch) ?? 99) ?? []));
+  return model.acts.map((_, i) => i).toSorted((a, b) => rankOf(a) - rankOf(b) || a - b);
+}
+
+/** Ways to change an order a little: one batch moved to another place. */
+function* neighbours(order: readonly string[]): Generator<string[]> {
+  for (let step = 1; step < order.length; step++)
+    for (let from = 0; from + step < order.length; from++)
+      for (const [take, put] of [
+        [from, from + step],
+        [from + step, from],
+      ] as const) {
+        const moved = order.toSpliced(take, 1);
+        yield moved.toSpliced(put, 0, order[take] ?? '');
+        if (step === 1) break;
+      }
+}
+
+function shaken(order: readonly string[], uniform: () => number): string[] {
+  const moved = [...order];
+  for (let i = 0; i < 2; i++) {
+    const [one] = moved.splice(Math.floor(uniform() * moved.length), 1);
+    moved.splice(Math.floor(uniform() * (moved.length + 1)), 0, one ?? '');
+  }
+  return moved;
+}
+
+/** Tries orders, beginning with those given, until the time is up or all are tried; null where none can be kept. */
+export function bestOrder(
+  model: Model,
+  first: readonly (readonly string[])[],
+  effort: EveningEffort,
+): Found | null {
+  const insertion = new Insertion(model.project);
+  const until = effort.now() + effort.budgetMs;
+  const { uniform } = lots(effort.seed);
+  const tried = new Set<string>();
+  let best: Found | null = null;
+  const attempt = (order: readonly string[]): boolean => {
+    const name = order.join(' ');
+    if (tried.has(name)) return false;
+    tried.add(name);
+    const placement = insertion.place(spelled(order, model));
+    if (!placement || (best && placement.cost >= best.placement.cost - 1e-9)) return false;
+    best = { placement, order, by: 'own', proven: false };
+    return true;
+  };
+  for (const order of first) attempt(order);
+  const start = first[0] ?? [];
+  const most = start.reduce((product, _, i) => Math.min(1e6, product * (i + 1)), 1);
+  let from: readonly string[] = best ? (best as Found).order : start;
+  while (tried.size < most && effort.now() < until) {
+    let better = false;
+    for (const order of neighbours(from)) {
+      if (effort.now() >= until) break;
+      better = attempt(order);
+      if (better) break;
+    }
+    from = better && best ? (best as Found).order : shaken(best ? (best as Found).order : start, uniform);
+    attempt(from);
+  }
+  return best;
+}
+
+/** The scheduler, begun from what was found; whichever is better. */
+export function improved(
+  model: Model,
+  found: Found | null,
+  order: readonly string[],
+  effort: EveningEffort,
+): Found | null {
+  if (effort.budgetMs <= 0) return found;
+  const warm = found ? { warmStarts: found.placement.starts } : {};
+  const answer = schedule(model.project, { ...effort, ...warm });
+  return better(model, found, order, answer);
+}
+
+/** The better of what was found and what a scheduler answers. */
+export function better(
+  model: Model,
+  found: Found | null,
+  order: readonly string[],
+  answer: Schedule,
+): Found | null {
+  if (answer.kind === 'none') return found;
+  if (found && answer.cost >= found.placement.cost - 1e-6) {
+    const proven = answer.proven || answer.lowerBound >= found.placement.cost - 1e-6;
+    return { ...found, proven, by: answer.by };
+  }
+  const { starts, makespan, cost } = answer;
+  const late = model.project.lags.reduce(
+    (sum, lag) =>
+      (lag.pricePerUnit ?? 0) > 1
+        ? sum + Math.max(0, (starts[lag.from] ?? 0) + lag.distance - (starts[lag.to] ?? 0))
+        : sum,
+    0,
+  );
+  return {
+    placement: { starts: [...starts], makespan, cost, late },
+    order,
+    by: answer.by,
+    proven: answer.proven,
+  };
+}

@@ -1,0 +1,91 @@
+/**
+ * The distances between variables: "this one is at least so much after that
+ * one", always or only while an atom (the enabler) holds.
+ */
+
+import { BECAUSE, type Atoms, type Bounds, reasonOf } from './bounds.ts';
+
+/** `to >= from + distance` over plain variables, while the enabler holds. */
+export type Distance = {
+  from: number;
+  to: number;
+  distance: number;
+  enabler?: { signed: number; value: number };
+};
+
+const NO_ENABLER = -1;
+
+export class Lags {
+  private readonly bounds: Bounds;
+  // One line per signed lag, grouped by the signed variable it starts from.
+  private readonly starts: Int32Array;
+  private readonly source: Int32Array;
+  private readonly target: Int32Array;
+  private readonly distance: Int32Array;
+  private readonly enabler: Int32Array;
+  private readonly enablerValue: Int32Array;
+  /** The lags that each signed variable enables. */
+  private readonly enables: number[][];
+
+  constructor(bounds: Bounds, distances: readonly Distance[]) {
+    this.bounds = bounds;
+    const signed = distances.flatMap(({ from, to, distance, enabler }) => [
+      { source: 2 * from, target: 2 * to, distance, enabler },
+      { source: 2 * to + 1, target: 2 * from + 1, distance, enabler },
+    ]);
+    signed.sort((a, b) => a.source - b.source);
+    const count = bounds.least.length;
+    this.starts = new Int32Array(count + 1);
+    for (const { source } of signed) this.starts[source + 1]!++;
+    for (let i = 0; i < count; i++) this.starts[i + 1]! += this.starts[i]!;
+    this.source = Int32Array.from(signed, (lag) => lag.source);
+    this.target = Int32Array.from(signed, (lag) => lag.target);
+    this.distance = Int32Array.from(signed, (lag) => lag.distance);
+    this.enabler = Int32Array.from(signed, (lag) => lag.enabler?.signed ?? NO_ENABLER);
+    this.enablerValue = Int32Array.from(signed, (lag) => lag.enabler?.value ?? 0);
+    this.enables = Array.from(bounds.least, () => []);
+    signed.forEach(({ enabler }, lag) => enabler && this.enables[enabler.signed]!.push(lag));
+  }
+
+  /** A signed variable has risen: pushes what lies behind it. */
+  wake(signed: number): boolean {
+    const least = this.bounds.least;
+    const value = least[signed]!;
+    for (let lag = this.starts[signed]!; lag < this.starts[signed + 1]!; lag++) {
+      const pushed = value + this.distance[lag]!;
+      const target = this.target[lag]!;
+      const enabler = this.enabler[lag]!;
+      if (enabler === NO_ENABLER || least[enabler]! >= this.enablerValue[lag]!) {
+        if (pushed > least[target]! && !this.bounds.raise(target, pushed, reasonOf(BECAUSE.lag, lag)))
+          return false;
+      } else if (pushed + least[target ^ 1]! > 0 && !this.deny(lag)) return false;
+    }
+    const enabled = this.enables[signed]!;
+    for (let i = 0; i < enabled.length; i++) if (!this.enable(enabled[i]!, value)) return false;
+    return true;
+  }
+
+  private deny(lag: number): boolean {
+    const reason = reasonOf(BECAUSE.lagCannotHold, lag);
+    return this.bounds.raise(this.enabler[lag]! ^ 1, 1 - this.enablerValue[lag]!, reason);
+  }
+
+  private enable(lag: number, enablerNow: number): boolean {
+    if (enablerNow < this.enablerValue[lag]!) return true;
+    const pushed = this.bounds.least[this.source[lag]!]! + this.distance[lag]!;
+    return this.bounds.raise(this.target[lag]!, pushed, reasonOf(BECAUSE.lag, lag));
+  }
+
+  /** Why the target of a lag is at least `value`. */
+  explainPush(lag: number, value: number, into: Atoms): void {
+    into.push(this.source[lag]!, value - this.distance[lag]!);
+    if (this.enabler[lag]! !== NO_ENABLER) into.push(this.enabler[lag]!, this.enablerValue[lag]!);
+  }
+
+  /** Why a lag could not hold when a line of the trail was written. */
+  explainDenial(lag: number, line: number, into: Atoms): void {
+    const source = this.source[lag]!;
+    const value = this.bounds.leastBefore(source, line);
+    into.push(source, value, this.target[lag]! ^ 1, 1 - this.distance[lag]! - value);
+  }
+}

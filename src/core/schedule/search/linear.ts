@@ -1,0 +1,45 @@
+/**
+ * A sum that may not exceed a limit: the cost, and how far a lag stretches.
+ */
+
+import { type Atoms, type Bounds } from './bounds.ts';
+import type { Rule } from './engine.ts';
+
+/** `factor` > 0 times a signed variable. */
+export type Term = { signed: number; factor: number };
+
+/** The sum of all terms is at most `limit`. */
+export class Linear implements Rule {
+  readonly watched: readonly number[];
+  private readonly bounds: Bounds;
+  private readonly terms: readonly Term[];
+  private readonly limit: number;
+
+  constructor(bounds: Bounds, terms: readonly Term[], limit: number) {
+    this.bounds = bounds;
+    this.terms = terms;
+    this.limit = limit;
+    this.watched = terms.map(({ signed }) => signed);
+  }
+
+  /** Each term may rise only by what the least values of the others leave. */
+  propagate(): boolean {
+    const { least } = this.bounds;
+    let slack = this.limit;
+    for (const { signed, factor } of this.terms) slack -= factor * least[signed]!;
+    for (const { signed, factor } of this.terms) {
+      const most = least[signed]! + Math.floor(slack / factor);
+      if (-least[signed ^ 1]! <= most) continue;
+      if (!this.bounds.raise(signed ^ 1, -most, this.explain(signed))) return false;
+    }
+    return true;
+  }
+
+  private explain(except: number): number {
+    const atoms: Atoms = [];
+    for (const { signed } of this.terms)
+      if (signed !== except && this.bounds.newest[signed]! >= 0)
+        atoms.push(signed, this.bounds.least[signed]!);
+    return this.bounds.note(atoms);
+  }
+}

@@ -1,0 +1,2 @@
+/** Why a text cannot be read, for whoever gave the file. */
+export class Unreadable extends Error {}

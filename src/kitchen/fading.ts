@@ -90,12 +90,17 @@ export function fadingOf(key: string): Readonly<Fading> | null {
   return Object.hasOwn(fadings, key) ? (fadings[key] ?? null) : null;
 }
 
+/** Acid on which the shelf may hang is never left unsaid. */
+function isSafety({ key, params }: Message): boolean {
+  return fadingOf(key)?.safety === true || (key === 'batch.mash' && params?.['acid'] !== 'none');
+}
+
 /** The sentences for a message at a level: the prompt, what full words add to it, or what is left of it. */
 export function wordsAt(message: Message, guidance: Guidance): { prompt: Message; how: Message | null } {
   const fading = fadingOf(message.key);
   if (!fading) return { prompt: message, how: null };
   const params = message.params ? { params: message.params } : {};
-  if (fading.safety || guidance === 'full')
+  if (isSafety(message) || guidance === 'full')
     return { prompt: message, how: { key: `how.${message.key}`, ...params } };
   const bare = guidance === 'bare' && fading.bare;
   return { prompt: bare ? { key: `bare.${message.key}`, ...params } : message, how: null };

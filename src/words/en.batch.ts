@@ -6,23 +6,20 @@
 // Plain numbers and the # of a plural are said in words up to ninety-nine.
 
 export const batchWords = {
-  'batch.setUp':
-    'Set up. Weigh {fruitMassKg} of fruit. {jars, plural, one {# clean jar} other {# clean jars}}, a plate in the freezer, the skimmer. Say: all is ready.',
+  'batch.setUp': 'Weigh fruit: {fruitMassKg}. {jars, plural, one {# jar} other {# jars}}. Freeze a plate.',
   'batch.setUp.why':
     'Once the pot boils there is no time to look for things. The plate must be freezing cold for the test.',
-  'batch.mash':
-    'Fruit and {sugarMassKg} of sugar in the pot. {acid, select, none {} other {Then the acid. }}Mash till it swims in juice.',
+  'batch.mash': 'Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash till it swims.',
   'batch.mash.why': 'Sugar scorches in a dry pot. Crushed fruit gives the juice it needs.',
-  'batch.bringToBoil': 'Heat on. Bring it to a full rolling boil, stirring. {aboutMinutes}.',
+  'batch.bringToBoil': 'Heat on, to a rolling boil. {aboutMinutes}.',
   'batch.bringToBoil.why':
     'A rolling boil cannot be stirred down. Below that, foam and fruit are not hot right through.',
   'batch.askIfRollingBoil': 'Is it at a rolling boil, one you cannot stir down?',
   'batch.simmer':
-    '{again, select, true {Back to the simmer.} other {Heat down to a simmer.}} {aboutMinutes} more. Stir when I ask.',
-  'batch.simmer.why':
-    'A simmer lets water leave without burning the sugar on the bottom. Stop when the pot holds {targetMassKg}.',
+    '{again, select, true {Back to the simmer.} other {Heat down to a simmer.}} {aboutMinutes} more.',
+  'batch.simmer.why': 'Water leaves, and the sugar does not burn. Stop when the pot holds {targetMassKg}.',
   'batch.stir': '{near, select, true {Stir now, right to the bottom.} other {Stir the pot.}}',
-  'batch.stir.why': 'As it thickens it stops moving by itself, and what lies still on the bottom burns.',
+  'batch.stir.why': 'As it thickens, what lies still on the bottom burns.',
   'batch.stirred': 'Good. {aboutMinutes} more.',
   'batch.reading':
     '{done, select, true {That is the target. Is it thick enough?} other {Noted. {aboutMinutes} more.}}',
@@ -34,81 +31,74 @@ export const batchWords = {
   'batch.askIfThick.why':
     'Lift a spoonful out of the steam. It should mound up and no clear juice run from its edge.',
   'batch.simmeredUnwatched':
-    '{over, select, true {I was away {awayMinutes}. The pot should be thick by now. Stir it and look.} other {I was away {awayMinutes}. Stir the pot. {aboutMinutes} more.}}',
-  'batch.skim': 'Skim the foam off. Take out spice bags. Say: the foam is off.',
+    '{over, select, true {Away {awayMinutes}. Stir now. Is it thick?} other {Away {awayMinutes}. Stir now. Not thick yet.}}',
+  'batch.skim': 'Skim the foam off. Say: the foam is off.',
   'batch.skim.why':
     'Foam carries air into the jar, and it looks cloudy. Skim once, at the end: less fruit is lost.',
   'batch.strain':
-    '{needed, select, true {Strain it through the food mill or sieve. Mind the splashes.} other {Strain out seeds or skins if you like. Or say: skip the straining.}}',
+    '{needed, select, true {Strain it through the food mill or sieve. Mind the splashes.} other {Strain it if you like. Or say: skip the straining.}}',
   'batch.strain.why': 'Skins, seeds and stones come out here, so that the spread is smooth.',
   'batch.mustStrain': 'This one must be strained. Put it through the mill.',
   'batch.blend': 'Heat off. Blend it smooth, vent the lid, half full at most.',
-  'batch.blend.why':
-    'Steam in a closed blender throws hot fruit at you. Leave the lid open a crack under a cloth, or use a stick blender in the pot.',
+  'batch.blend.why': 'Steam in a closed blender throws hot fruit at you. A stick blender is safer.',
   'batch.spoonOnPlate':
-    '{cold, select, true {Heat off. Put a spoonful on the cold plate. Say: it is on the plate.} other {The plate wants {minutes} more in the freezer. Then a spoonful on it.}}',
+    '{cold, select, true {Heat off. Put a spoonful on the cold plate.} other {Plate not cold: {minutes} more in the freezer. Then a spoonful.}}',
   'batch.spoonOnPlate.why': 'Hot fruit is always runny. The cold plate shows how it will sit in the jar.',
   'batch.waitForPlate': 'Wait two minutes. Then push it with a finger.',
   'batch.askIfItHolds': 'Push the spoonful. Does it hold, or is it runny?',
   'batch.askIfItHolds.why': 'If the line stays open and no juice runs from the edge, it holds.',
-  'batch.loosen': 'Too thick. Stir in a splash of hot water. Say: I loosened it.',
+  'batch.loosen': 'Too thick. Stir in hot water. Say: I loosened it.',
   'batch.loosen.why': 'Boiling water from the kettle, a spoon or two at a time. Then test again.',
   'batch.held': 'Holding. Heat off, lid on. Say: carry on, when you are back.',
-  'batch.askIfStillHeld': 'The pot has waited {minutes}. Carry on, or stop?',
-  'batch.itCaught': 'Heat off. Do not scrape. Pour it into a clean pot. Taste it.',
+  'batch.askIfStillHeld': 'Held {minutes}. Carry on, or stop?',
+  'batch.itCaught': 'Heat off. Do not scrape. Pour it in a clean pot.',
   'batch.itCaught.why':
     'The burn stays on the bottom if you leave it there. If it tastes burnt, stop this batch.',
   'batch.jarsNoted': 'Good. Keep the jars in the hot water.',
   'batch.readyJars':
-    '{sterile, select, true {Boil the empty jars {minutes}. Keep the pot hot. Say: the jars are ready.} other {{shelf, select, true {Have clean hot jars by the pot. Say: the jars are ready.} other {Have clean jars by the pot. Say: the jars are ready.}}}}',
+    '{sterile, select, true {Boil the empty jars {minutes}. Keep the pot hot.} other {{shelf, select, true {Clean hot jars by the pot. Say: the jars are ready.} other {Clean jars by the pot. Say: the jars are ready.}}}}',
   'batch.readyJars.why':
     'Hot fruit cracks a cold jar. Jars that are processed less than ten minutes must be boiled first.',
   'batch.fill':
-    '{keep, select, shelf {Fill the hot jars to {headspaceMm} from the top. Bubbles out, rims wiped, lids fingertip tight.{tooMany, select, true { Only {fits}: the canner takes no more. Keep the rest hot in the pot.} other {}}} freezer {Cool it, then fill, leaving {headspaceMm}. Lids on.} other {Fill the jars. Leave {headspaceMm}. Lids on.}} Tell me how many jars.',
-  'batch.fill.why':
-    '{keep, select, shelf {The space lets air out and draws the lid down. Food on the rim breaks the seal. The canner takes {fits, plural, one {# jar} other {# jars}} a load.} other {It swells a little as it cools or freezes.}}',
+    '{keep, select, shelf {Fill hot jars, leaving {headspaceMm}. Wipe rims, lids fingertip tight.} freezer {Cool it, then fill, leaving {headspaceMm}. Lids on.} other {Fill the jars, leaving {headspaceMm}. Lids on.}}',
+  'batch.fill.why': 'The gap draws the lid down. Food on the rim breaks the seal.',
   'batch.toTheCanner':
     '{jars, plural, one {# jar} other {# jars}} to the canner now, while hot.{short, plural, =0 {} one { The short one to the fridge.} other { The short ones to the fridge.}}',
   'batch.toTheCanner.why':
     'Cooled jars would need longer than the published time, and a cold jar cracks in hot water.',
-  'batch.wentCold': 'These jars cooled too long. Not safe for the shelf: refrigerate, or empty and reheat.',
-  'batch.wentCold.why':
-    'The published time holds for hot jars only. You can boil it again, fill clean hot jars with new lids, and process the full time.',
-  'batch.notServed': 'They came out early. Not safe for the shelf: refrigerate, or empty and reheat.',
+  'batch.wentCold': 'Jars too cold. Not safe for the shelf: refrigerate or reheat.',
+  'batch.wentCold.why': 'The published time holds for hot jars only. You may boil it again.',
+  'batch.notServed': 'They came out early. Not safe for the shelf: refrigerate or reheat.',
   'batch.notServed.why': 'The time was not served at an unbroken full boil, so nobody knows that it is safe.',
-  'batch.reheat': 'Pot back to a rolling boil. Clean hot jars, new lids. Tell me: rolling boil.',
+  'batch.reheat': 'Full boil again. Clean hot jars, new lids. Tell me: rolling boil.',
   'batch.reheat.why': 'Processing again is a whole new start: hot fruit, hot jars, new lids, the full time.',
-  'batch.nextLoad': 'Bring the rest back to a boil. Clean hot jars again. Tell me: rolling boil.',
+  'batch.nextLoad': 'Boil the rest. Clean hot jars again. Tell me: rolling boil.',
   'batch.nextLoad.why':
     'Each load goes into hot jars, hot, and gets the full time. Jars that missed the canner go to the fridge.',
-  'batch.rest':
-    'Let the jars rest a day. Do not touch, tilt or tighten.{more, select, true { Say: there is more in the pot.} other {}}',
+  'batch.rest': 'Let the jars rest a day. Do not touch, tilt or tighten.',
   'batch.rest.why': 'The seal forms as the jar cools. Leave it 12 to 24 hours, out of the draught.',
   'batch.ping':
     '{pings, plural, one {That is one lid down. A good sign, but no proof.} other {# pings. Check them all tomorrow.}}',
   'batch.restLonger': 'Too soon. Let them rest {hours, plural, one {# more hour} other {# more hours}}.',
   'batch.tooEarlyToJudge':
-    'Too soon to judge. Do not press it. Look again in {hours, plural, one {# hour} other {# hours}}.',
-  'batch.tooEarlyToJudge.why':
-    'A lid can still draw down in the first twelve hours. If it has not by then, that jar goes in the fridge or is processed again within a day.',
+    'Too soon to judge. Do not press. Look again in {hours, plural, one {# hour} other {# hours}}.',
+  'batch.tooEarlyToJudge.why': 'A lid can still draw down in the first twelve hours.',
   'batch.mayCheckSeals': 'Rested twelve hours. You may check the seals.',
-  'batch.checkSeals':
-    'Check {jars, plural, one {the jar} other {all # jars}}. Ring off. Lid down, no flex? Say: all jars sealed, or how many did not.',
+  'batch.checkSeals': 'Check {jars, plural, one {the jar} other {all # jars}}. Ring off. Lid down, no flex?',
   'batch.checkSeals.why':
     'Press the middle of the lid: a sealed one does not move. Then lift the jar by the lid alone.',
   'batch.tooManyFailed': 'There are only {jars, plural, one {# jar} other {# jars}}. How many did not seal?',
   'batch.putAway':
-    '{sealed, plural, =0 {} one {Label # jar for the shelf. } other {Label # jars for the shelf. }}{cold, plural, =0 {} one {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}} other {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}}} Say: everything is put away.',
+    '{sealed, plural, =0 {} one {Label # jar for the shelf. } other {Label # jars for the shelf. }}{cold, plural, =0 {} one {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}} other {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}}}',
   'batch.putAway.why':
-    'Sealed jars keep a year, cool and dark, rings off. {unsealed, plural, =0 {} other {A jar that did not seal is not safe on the shelf: eat it from the fridge, or process it again within a day.}}',
+    'Sealed jars keep a year, cool and dark. {unsealed, plural, =0 {} other {An unsealed jar is not safe there.}}',
   'batch.done':
     '{shelf, plural, =0 {} one {# jar on the shelf. } other {# jars on the shelf. }}{cold, plural, =0 {} one {# jar kept cold. } other {# jars kept cold. }}Well done.',
-  'batch.discard': 'A seal lost on the shelf: do not taste it. Throw it away.',
-  'batch.discard.why':
-    'Without its seal the jar has let in air for an unknown time. No look or smell shows that it is safe.',
+  'batch.discard': 'Seal lost on the shelf: do not taste it. Throw it away.',
+  'batch.discard.why': 'It let in air for an unknown time. No look or smell shows that it is safe.',
   'batch.jarsMoved':
     '{jars, plural, one {# jar} other {# jars}} {what, select, eaten {eaten. Good appetite} givenAway {given away} discarded {thrown away. Nobody tastes it} intoFridge {in the fridge. Three weeks at most} other {in the freezer. A full jar may crack}}. {left, plural, =0 {None left.} other {# left.}}',
   'batch.stopped':
-    '{raw, select, true {Stopped. Nothing is cooked yet: the fruit keeps in the fridge a day or two.} other {{jars, plural, =0 {Stopped. Heat off. Cool the pot and put it in the fridge within two hours. Not for the shelf.} other {Stopped. Heat off. What is in pot and jars goes to the fridge within two hours. Not for the shelf.}}}}',
+    '{raw, select, true {Stopped. Nothing is cooked: the fruit keeps in the fridge.} other {{jars, plural, =0 {Heat off. Into the fridge within two hours. Not the shelf.} other {Heat off. Pot and jars: fridge within two hours. Not the shelf.}}}}',
   'batch.whereWeAre': 'I was away {awayMinutes}.',
 } as const satisfies Record<string, string>;

@@ -10,13 +10,13 @@ export const cannerWords = {
   'canner.fillIt.why':
     'It must be hot when the jars are full: hot jars crack in cold water, and cold jars crack with hot fruit.',
   'canner.heating': 'Canner on. {aboutMinutes} to come hot.',
-  'canner.askIfHot': 'Is the canner hot, just under a simmer? Say: the canner is hot.',
+  'canner.askIfHot': 'Is the canner hot, just under a simmer?',
   'canner.hot': 'The canner is hot. Hold it there.',
   'canner.hot.why':
     'Hot jars go into hot water, near 180 degrees Fahrenheit, so that the glass does not crack.',
   'canner.loadNow': 'Jars into the canner now. Cover them by an inch or two.',
   'canner.loadNow.why': 'The fruit must go in hot. Water over the lids heats the whole jar evenly.',
-  'canner.bringToFullBoil': 'Lid on, heat high. Tell me: it is at a full rolling boil.',
+  'canner.bringToFullBoil': 'Lid on, heat high. Bring it to a full rolling boil.',
   'canner.bringToFullBoil.why':
     'The time counts only from a full rolling boil, not from when the jars go in.',
   'canner.askIfFullBoil': 'Is the canner at a full rolling boil?',
@@ -29,11 +29,11 @@ export const cannerWords = {
   'canner.clockVoid': 'The clock is void. Full boil again, then the full {minutes}.',
   'canner.clockVoid.why':
     'Below a boil the middle of the jar may not get hot enough. So the whole time starts over.',
-  'canner.served': 'Time is up. Heat off, lid off. Let the jars stand five minutes.',
+  'canner.served': 'Time is up. Heat off, lid off. Stand five minutes.',
   'canner.served.why':
     'Standing lets the pressure in the jars settle, so that they do not spit or lose their seal.',
-  'canner.askPlainly': 'Time is up, but nobody checked. Did it boil hard the whole time?',
-  'canner.liftOut': 'Lift the jars straight up. Do not tilt or tighten. Say: the jars are out.',
+  'canner.askPlainly': 'Time is up, unchecked. Did it boil hard the whole time?',
+  'canner.liftOut': 'Lift jars straight up, never tilted. Say: the jars are out.',
   'canner.liftOut.why':
     'Tilting or tightening can break the seal while it is still soft. Leave them an inch apart, out of the draught.',
   'canner.addWater': 'Add boiling water, not cold. Tell me if it kept boiling.',
@@ -41,6 +41,5 @@ export const cannerWords = {
   'canner.jarBroke': 'A jar broke. Leave it there till the end. Mind the glass.',
   'canner.jarBroke.why':
     'Its fruit is lost. Lift the other jars at the end, and pick the glass out when the water is cold.',
-  'canner.whileAway':
-    'I was away {awayMinutes}. {minutes} left on the canner clock. Is it still at a full boil, and was it all along?',
+  'canner.whileAway': 'Away {awayMinutes}. Did it boil hard all along?',
 } as const satisfies Record<string, string>;

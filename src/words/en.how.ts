@@ -4,8 +4,9 @@
 // that never fades; src/kitchen/fading.ts says which.
 
 export const howWords = {
-  'how.batch.setUp': 'Ladle, skimmer, new lids beside you. Say: all is ready.',
-  'how.batch.mash': 'No dry sugar left below. Say: the mash is done.',
+  'how.batch.setUp': 'Wash jars; lids, ladle, skimmer near. Say: all is ready.',
+  'how.batch.mash':
+    '{acid, select, none {No dry sugar left below. Say: the mash is done.} other {{acidVolumeMl, plural, =0 {Citric acid: {acidMassKg}.} other {Bottled lemon juice: {acidVolumeMl}.}} No dry sugar left below.}}',
   'how.batch.bringToBoil': 'Stir all the time. It boils on while you stir it.',
   'how.batch.simmer': 'Small lazy bubbles, lid off, stir to the bottom.',
   'how.batch.stir': 'Drag the spoon over the whole floor, corners too.',
@@ -16,10 +17,12 @@ export const howWords = {
   'how.batch.spoonOnPlate': 'A small one, in the middle. Say: it is on the plate.',
   'how.batch.waitForPlate': 'Back in the cold with it. The pot stays off.',
   'how.batch.loosen': 'A spoon or two at a time, boiling, stirred in.',
-  'how.batch.fill': 'Bubbles out, then top up. New lids. Say how many jars.',
+  'how.batch.fill':
+    '{tooMany, select, true {Bubbles out. Only {fits}: keep the rest hot. Say how many.} other {Bubbles out, then top up. New lids. Say how many jars.}}',
   'how.batch.readyJars': 'Look at each rim: no nick. Say: the jars are ready.',
   'how.batch.toTheCanner': 'Upright, on the rack, not touching. Say: the jars are in.',
-  'how.batch.rest': 'On a towel, an inch apart, out of the draft.',
+  'how.batch.rest':
+    '{more, select, true {On a towel, apart. Say: there is more in the pot.} other {On a towel, an inch apart, out of the draft.}}',
   'how.batch.checkSeals': 'Say: all jars sealed. Or say how many did not.',
   'how.batch.putAway': 'What and when on the label. Say: everything is put away.',
   'how.canner.fillIt': 'It must be hot before the jars are full.',

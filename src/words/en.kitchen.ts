@@ -19,9 +19,8 @@ export const kitchenWords = {
   'kitchen.tooLongAgo': 'That is too long ago. I can go back one hour.',
   'kitchen.beforeItBegan': 'That was before this batch began. Say when it was since then.',
   'kitchen.notThen': 'That does not fit what you told me before. Nothing is changed.',
-  'kitchen.clockVoid': 'Then the clock does not count. {doing}. The full time starts over.',
-  'kitchen.notServed':
-    'Then the time was not served. These jars are not safe for the shelf: refrigerate, or empty and reheat.',
+  'kitchen.clockVoid': 'Clock void. {doing}. The full time starts over.',
+  'kitchen.notServed': 'Time not served. Not safe for the shelf: refrigerate or reheat.',
   'kitchen.clockReopened': 'Then the time was not served. {doing}.',
   'kitchen.clockRunsOn': 'Then the time was not served. {doing}. {minutes} more at a full boil.',
   'kitchen.clockMoved': 'Put right. {minutes} more at a full boil.',
@@ -31,5 +30,5 @@ export const kitchenWords = {
   'kitchen.named': '{name}: {words}',
   'kitchen.help': 'You can say: {sentences}.',
   'kitchen.helpNothing': 'Plan a batch first. Then I can help.',
-  'kitchen.didItSleep': 'The clock jumped ahead {awayMinutes}. Did this device sleep? Say yes or no.',
+  'kitchen.didItSleep': 'Clock jumped {awayMinutes}. Did this device sleep?',
 } as const satisfies Record<string, string>;

@@ -36,6 +36,7 @@ export const dialogueMachine = dialogue.createMachine({
   on: {
     open: { actions: 'noteWhatIsPossible' },
     touched: { target: '.listening', actions: 'noteTheExchange' },
+    called: { actions: 'noteTheCall' },
     heard: [
       { guard: 'asksForAnswer', actions: ['answer', 'noteTheExchange'] },
       { guard: 'isClear', target: '.listening', actions: ['doIt', 'noteTheExchange'] },

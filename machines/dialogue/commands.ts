@@ -99,6 +99,10 @@ export const talkCommands = {
   'tell.more': 'ask', // the rest of what was just explained
   'say.more': 'ask', // fuller words at this step
   'say.less': 'ask', // fewer words at this step
+  'speak.slower': 'ask',
+  'speak.faster': 'ask',
+  'speak.louder': 'ask',
+  'speak.softer': 'ask',
   hush: 'ask',
   'switch.batch': 'ask', // "switch to plum", "plum next": param `batch`
 } as const satisfies Record<string, Consequence>;

@@ -51,6 +51,8 @@ export type DialogueEvent =
   | { type: 'spoke'; at: number }
   /** The cook used the screen or a key instead. */
   | { type: 'touched'; at: number }
+  /** The cook has pressed to talk: what is said next is meant for us. */
+  | { type: 'called'; at: number }
   /** What was being said was cut short. */
   | { type: 'hushed'; at: number }
   | { type: 'tick'; at: number };

@@ -54,6 +54,7 @@ export const dialogue = setup({
   actions: {
     noteWhatIsPossible: assign(({ event }) => (event.type === 'open' ? { situation: event.situation } : {})),
     noteTheExchange: assign({ exchangedAt: ({ event }) => event.at, misses: 0 }),
+    noteTheCall: assign({ exchangedAt: ({ event }) => event.at }),
     countTheMiss: assign({
       misses: ({ context }) => context.misses + 1,
       exchangedAt: ({ event }) => event.at,

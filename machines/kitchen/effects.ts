@@ -6,12 +6,7 @@ import type { BatchId, BatchMessage, CannerId, CannerMessage } from './events.ts
 export interface Message {
   key: string;
   params?: Record<string, string | number | boolean>;
-  /** How fully it is put; a machine leaves it open, the kitchen decides. Where the catalogue has no such form the plain one serves. */
-  form?: Form;
 }
-
-/** Few words for who knows the work, a prompt of at most twelve words, and all of it. */
-export type Form = 'short' | 'plain' | 'full';
 
 /** Danger interrupts everything; a clock comes before a step; teaching waits for silence. */
 export type Urgency = 'danger' | 'clock' | 'step' | 'teaching';

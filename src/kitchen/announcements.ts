@@ -35,8 +35,8 @@ export type Item = Line | Tone;
 export interface Turn {
   id: number;
   items: [Item, ...Item[]];
-  /** Cut, and what becomes of it: said again, or not. */
-  cut: 'again' | 'never' | null;
+  /** Cut, and what becomes of it: said again in its place, after what waits, or never. */
+  cut: 'again' | 'after' | 'never' | null;
 }
 
 export interface Announcements {
@@ -49,6 +49,10 @@ export interface Announcements {
   last: readonly Line[];
   /** Until then only clocks and dangers are heard; null when nobody hushed. */
   hushedUntil: number | null;
+  /** The cook has called: nothing but danger begins to sound. */
+  yielding: boolean;
+  /** Whose words wait for the morning. */
+  quiet: readonly string[];
 }
 
 export const silence: Announcements = {
@@ -58,6 +62,8 @@ export const silence: Announcements = {
   unanswered: [],
   last: [],
   hushedUntil: null,
+  yielding: false,
+  quiet: [],
 };
 
 /** Teaching that comes late teaches the wrong thing. */
@@ -68,6 +74,11 @@ export function isStale(item: Item, at: number): boolean {
   if (item.kind === 'tone') return item.urgency !== 'danger' && at - item.since > TONE_STALE_MS;
   if (item.say.slot === READ_BACK_SLOT && !item.echo) return at - item.since > TONE_STALE_MS;
   return item.urgency === 'teaching' && at - item.since > TEACHING_STALE_MS;
+}
+
+/** In the quiet hours a batch at rest waits for the morning; danger does not. */
+export function isHeldBack({ quiet, yielding }: Announcements, { about, urgency }: Item): boolean {
+  return urgency !== 'danger' && (yielding || (about !== null && quiet.includes(about)));
 }
 
 /** A sound comes before the words of its moment: it is short, and it calls the ear. */

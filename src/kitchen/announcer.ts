@@ -7,6 +7,7 @@
 
 import { meanings } from '../../sounds/meanings.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
+import { isHeldBack } from './announcements.ts';
 import type { Announcements, Item, Line, SayEffect, SoundEffect, Tone } from './announcements.ts';
 import { raisedUrgency, repeatDueAt, repeatSound } from './insistence.ts';
 import { cutTurn, startNext, type Announced } from './turns.ts';
@@ -21,6 +22,12 @@ export type AnnounceInput =
   | { type: 'movedOn'; about: string; at: number }
   /** Something happened in the kitchen: a hush is over. Not for the clock's beat. */
   | { type: 'happened'; at: number }
+  /** The cook has been understood while the mouth spoke; `about` is what the cook spoke of. */
+  | { type: 'interrupted'; about: string | null; at: number }
+  /** The cook calls, and is done. */
+  | { type: 'yield'; on: boolean; at: number }
+  /** The batches that are quiet from now on. */
+  | { type: 'quiet'; about: readonly string[]; at: number }
   | { type: 'repeat'; at: number }
   | { type: 'hush'; at: number }
   | { type: 'tick'; at: number };
@@ -49,6 +56,12 @@ function take(queue: Announcements, input: AnnounceInput): Announced {
       return settle(queue, (item) => item.about === input.about);
     case 'happened':
       return [endHush(queue, input.at), []];
+    case 'interrupted':
+      return giveWay(queue, input.about);
+    case 'yield':
+      return input.on ? giveWay({ ...queue, yielding: true }, null) : [{ ...queue, yielding: false }, []];
+    case 'quiet':
+      return [keepQuiet(queue, input.about, input.at), []];
     case 'repeat':
       return sayAgain(endHush(queue, input.at), input.at);
     case 'hush':
@@ -120,6 +133,10 @@ function finish(
   const lines = turn.items.filter((item) => item.kind === 'line').filter((line) => !isReplaced(queue, line));
   const done = { ...queue, turn: null };
   if (turn.cut === 'again' && outcome === 'cut') return { ...done, waiting: [...queue.waiting, ...lines] };
+  if (turn.cut === 'after' && outcome === 'cut') {
+    const later = lines.map((line, i) => ({ ...line, order: queue.next + i }));
+    return { ...done, next: queue.next + lines.length, waiting: [...queue.waiting, ...later] };
+  }
   const asking = lines.filter((line) => line.say.untilAnswered);
   const said = asking.map((line) => ({ ...line, firstSaidAt: line.firstSaidAt ?? at }));
   return { ...done, unanswered: [...queue.unanswered, ...said] };
@@ -147,6 +164,46 @@ function settle(queue: Announcements, isSettled: (item: Item) => boolean): Annou
   if (open !== undefined)
     return cutTurn({ ...left, turn: { ...turn, items: [open, ...more] } }, turn.cut ?? 'again');
   return cutTurn({ ...left, turn: { ...turn, items: [answered(turn.items[0])] } }, 'never');
+}
+
+/**
+ * The cook has the word. What the cook spoke of needs no end, and neither does teaching; the rest comes after
+ * what is answered. A danger goes on: it is why the cook is called.
+ */
+function giveWay(queue: Announcements, about: string | null): Announced {
+  const { turn } = queue;
+  if (turn === null || turn.cut !== null || turn.items[0].urgency === 'danger') return [queue, []];
+  const settled = (item: Item) =>
+    item.kind === 'tone' ||
+    item.urgency === 'teaching' ||
+    (item.about === null && !item.say.untilAnswered) || // an answer to what was asked before
+    (about !== null && item.about === about);
+  const [open, ...more] = turn.items.filter((item) => !settled(item));
+  if (open === undefined) return cutTurn(queue, 'never');
+  return cutTurn({ ...queue, turn: { ...turn, items: [open, ...more] } }, 'after');
+}
+
+/** What waited through the night is told in the morning, after a word that says so. */
+function keepQuiet(queue: Announcements, quiet: readonly string[], at: number): Announcements {
+  const free = { ...queue, quiet };
+  const held = queue.waiting.filter(
+    (item) => item.kind === 'line' && isHeldBack(queue, item) && !isHeldBack(free, item),
+  );
+  if (held.length === 0) return free;
+  const order = Math.min(...held.map((item) => item.order)) - 0.5;
+  return { ...free, waiting: [...queue.waiting, morning(order, at)] };
+}
+
+function morning(order: number, at: number): Line {
+  const say: SayEffect = {
+    type: 'say',
+    message: { key: 'kitchen.whileQuiet' },
+    urgency: 'clock',
+    about: null,
+    slot: 'kitchen/morning',
+  };
+  const line = { order, urgency: say.urgency, about: null, since: at, say, repeats: 0, firstSaidAt: null };
+  return { kind: 'line', echo: false, ...line };
 }
 
 const answered = (item: Item): Item =>
@@ -189,7 +246,7 @@ function endHush(queue: Announcements, at: number): Announcements {
 }
 
 function bringBackUnanswered(queue: Announcements, at: number): Announcements {
-  const silent = (line: Line) => isHushed(queue) && line.urgency !== 'danger';
+  const silent = (line: Line) => (isHushed(queue) && line.urgency !== 'danger') || isHeldBack(queue, line);
   const isDue = (line: Line) =>
     !silent(line) && line.firstSaidAt !== null && at >= repeatDueAt(line.firstSaidAt, line.repeats);
   const due = queue.unanswered.filter(isDue);

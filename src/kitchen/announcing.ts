@@ -19,6 +19,12 @@ export interface Announcer {
   /** Before the effects of the new state. */
   movedOn(about: string): void;
   happened(): void;
+  /** The cook was understood while the mouth spoke; it gives way. */
+  interrupted(about: string | null): void;
+  /** The cook calls, and is done. */
+  yield(on: boolean): void;
+  /** Whose words wait for the morning. */
+  quiet(about: readonly string[]): void;
   repeat(): void;
   hush(): void;
   /** About once a second, for what comes back unanswered. */
@@ -84,6 +90,9 @@ export function createAnnouncer({ mouth, catalogue, now, onCaption, onTrouble }:
     answered: (slot) => take({ type: 'answered', slot, at: now() }),
     movedOn: (about) => take({ type: 'movedOn', about, at: now() }),
     happened: () => take({ type: 'happened', at: now() }),
+    interrupted: (about) => take({ type: 'interrupted', about, at: now() }),
+    yield: (on) => take({ type: 'yield', on, at: now() }),
+    quiet: (about) => take({ type: 'quiet', about, at: now() }),
     repeat: () => take({ type: 'repeat', at: now() }),
     hush: () => take({ type: 'hush', at: now() }),
     beat: () => take({ type: 'tick', at: now() }),

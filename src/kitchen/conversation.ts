@@ -1,11 +1,13 @@
 // The talk between cook and kitchen: what is heard becomes acts and answers, what is said opens questions.
 
 import type { Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
-import type { Act, Query } from '../../machines/dialogue/events.ts';
+import type { Act, DialogueEffect, Query } from '../../machines/dialogue/events.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { Announcer, Caption } from './announcing.ts';
 import { helpWith, howLong, status, whatNext } from './answers.ts';
 import type { Actors } from './kitchenView.ts';
+import type { Verbosity } from './fading.ts';
+import type { Wish } from './live-ports.ts';
 import { unnamed } from './naming.ts';
 import type { Catalogue, EntrySource, Hearing, LogEntry } from './ports.ts';
 import type { Situation } from '../../machines/dialogue/events.ts';
@@ -29,6 +31,9 @@ export interface ConversationPorts {
   lookAt(about: string): void;
   /** The log so far: what this cook has shown. */
   entries: () => readonly LogEntry[];
+  /** Grants a wish of how it speaks; null where it cannot be told otherwise. */
+  wish: ((wish: Wish) => Message) | null;
+  verbosity: () => Verbosity;
   /** The cook has answered whether the device slept. */
   settleDoubt(slept: boolean): void;
 }
@@ -49,6 +54,7 @@ export class Conversation {
       entries,
       said: () => announcer.last().map(({ say }) => ({ ...unnamed(say), why: say.why })),
       say: (message, slot) => this.say(message, slot),
+      verbosity: ports.verbosity,
     });
     this.#talk = new Talk({
       act: (act) => this.#act(act),
@@ -70,17 +76,25 @@ export class Conversation {
   hear(hearing: Hearing): void {
     const at = this.#ports.wall();
     const before = this.#talk.state;
-    this.#talk.take({
+    const overTheMouth = this.#caption?.speaking === true;
+    const came = this.#talk.take({
       type: 'heard',
       at,
       hearing: hearing.kind === 'nothing' ? { kind: 'nothing' } : hearing,
     });
+    // A plea for silence and "say that again" see to the mouth themselves.
+    if (overTheMouth && came.length > 0) this.#ports.announcer.interrupted(aboutOf(came));
     const askedBack = this.#talk.state !== before && this.#talk.state !== 'listening';
     const heardAt = this.#ports.now();
     this.#lastHeard =
       hearing.kind === 'nothing'
         ? { words: '', verdict: 'nothing', at: heardAt }
         : { words: hearing.words, verdict: askedBack ? 'asked-back' : 'done', at: heardAt };
+  }
+
+  /** The cook has pressed to talk: what is said next is meant for us. */
+  called(): void {
+    this.#talk.take({ type: 'called', at: this.#ports.wall() });
   }
 
   /** A button or a key of the assistant itself. */
@@ -109,7 +123,7 @@ export class Conversation {
   saying(caption: Caption): void {
     this.#caption = caption;
     const at = this.#ports.wall();
-    if (!caption.speaking) return this.#talk.take({ type: 'spoke', at });
+    if (!caption.speaking) return void this.#talk.take({ type: 'spoke', at });
     for (const line of this.#ports.announcer.last())
       this.#talk.take({ type: 'saying', at, ...unnamed(line.say) });
   }
@@ -153,7 +167,7 @@ export class Conversation {
         return announcer.repeat();
       case 'hush':
         announcer.hush();
-        return this.#talk.take({ type: 'hushed', at: wall() });
+        return void this.#talk.take({ type: 'hushed', at: wall() });
       case 'how.long':
         return this.say(howLong(actor, actors, now()));
       case 'status':
@@ -167,11 +181,20 @@ export class Conversation {
         return this.say({ key: 'dialogue.noSuchWord' });
       case 'switch.batch':
         return this.#lookAt(about, slots);
+      case 'speak.slower':
+      case 'speak.faster':
+      case 'speak.louder':
+      case 'speak.softer':
+        return this.#grant(command.slice('speak.'.length) as Wish);
       case 'help':
         return this.say(helpWith(actor));
       default:
         return;
     }
+  }
+
+  #grant(wish: Wish): void {
+    if (this.#ports.wish) this.say(this.#ports.wish(wish));
   }
 
   #lookAt(about: string | null, { fruit }: Slots): void {
@@ -198,4 +221,9 @@ export class Conversation {
       slot: `kitchen/${slot}`,
     });
   }
+}
+
+/** What the cook spoke of, where it was something that happened. */
+function aboutOf(came: readonly DialogueEffect[]): string | null {
+  return came.find((effect) => effect.type === 'act')?.about ?? null;
 }

@@ -34,18 +34,31 @@ export const CLEAN_RUNS_TO_HALF = 3;
 
 const levels: readonly Guidance[] = ['bare', 'half', 'full'];
 
+/** What the cook has set for the whole kitchen: an expert's few words, a beginner's full ones, or by what was shown. */
+export type Verbosity = 'expert' | 'cook' | 'beginner';
+
 /** By itself it only goes to half: bare words are for those who ask for them. */
-export function guidanceFor(step: Step, shown: Shown, asked: Asked): Guidance {
-  const earned = (shown[step] ?? 0) >= CLEAN_RUNS_TO_HALF ? 1 : 2;
-  const level = Math.min(2, Math.max(0, earned + (asked[step] ?? 0)));
+export function guidanceFor(step: Step, shown: Shown, asked: Asked, verbosity: Verbosity = 'cook'): Guidance {
+  const level = Math.min(2, Math.max(0, startingFrom(step, shown, verbosity) + (asked[step] ?? 0)));
   return levels[level] ?? 'full';
 }
 
+function startingFrom(step: Step, shown: Shown, verbosity: Verbosity): number {
+  if (verbosity !== 'cook') return verbosity === 'expert' ? 0 : 2;
+  return (shown[step] ?? 0) >= CLEAN_RUNS_TO_HALF ? 1 : 2;
+}
+
 /** "Say more" or "say less": one level from where it stands, and never so far that asking back takes many words. */
-export function askedFor(step: Step, shown: Shown, asked: Asked, by: 1 | -1): Asked {
-  const level = levels.indexOf(guidanceFor(step, shown, asked));
-  const earned = (shown[step] ?? 0) >= CLEAN_RUNS_TO_HALF ? 1 : 2;
-  return { ...asked, [step]: Math.min(2, Math.max(0, level + by)) - earned };
+export function askedFor(
+  step: Step,
+  shown: Shown,
+  asked: Asked,
+  by: 1 | -1,
+  verbosity: Verbosity = 'cook',
+): Asked {
+  const level = levels.indexOf(guidanceFor(step, shown, asked, verbosity));
+  const start = startingFrom(step, shown, verbosity);
+  return { ...asked, [step]: Math.min(2, Math.max(0, level + by)) - start };
 }
 
 interface Fading {

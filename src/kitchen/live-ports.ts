@@ -1,8 +1,22 @@
 // What the kitchen at work needs from the page around it: its edges, its words, its pace.
 
+import type { Message } from '../../machines/kitchen/effects.ts';
 import type { SayIt } from './choices.ts';
+import type { Verbosity } from './fading.ts';
 import type { Catalogue, Clock, Ear, LogEntry, Mouth, Reminder } from './ports.ts';
 import type { PhraseBookOf } from './situation.ts';
+
+/** How the cook wants to be spoken to. */
+export interface Manners {
+  words: Verbosity;
+  /** Minutes after midnight, by the wall; null for no quiet hours. */
+  quiet: { from: number; to: number } | null;
+}
+
+export const plainManners: Manners = { words: 'cook', quiet: null };
+
+/** What a cook may wish of the voice while it speaks. */
+export type Wish = 'slower' | 'faster' | 'louder' | 'softer';
 
 export interface LivePorts {
   clock: Clock;
@@ -21,4 +35,7 @@ export interface LivePorts {
   madeBy?: string | undefined;
   /** Every entry that has acted, for the tabs that mirror this one. */
   onEntry?: (entry: LogEntry) => void;
+  manners?: () => Manners;
+  /** Grants a wish, and says so in the new manner; or says that it is as slow, or loud, as can be. */
+  wish?: (wish: Wish) => Message;
 }

@@ -6,9 +6,9 @@
 import type { BatchCommand, CannerCommand, Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { Effect } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
-import { MAIN_CANNER } from '../../machines/kitchen/kitchen.ts';
 import type { BatchPlan } from '../core/types.ts';
 import { createAnnouncer, type Announcer } from './announcing.ts';
+import { Calling } from './calling.ts';
 import { eventOf } from './choices.ts';
 import { isCorrection, putRight } from './corrections.ts';
 import { Conversation, type Did } from './conversation.ts';
@@ -17,10 +17,12 @@ import { lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { isOver } from './kitchenView.ts';
 import { movesBetween, wordsForRewrite } from './moves.ts';
-import { named, nameFor, unnamed } from './naming.ts';
+import { named, unnamed } from './naming.ts';
 import { Notices, sentenceOf } from './notices.ts';
 import { Picture } from './picture.ts';
-import type { LivePorts } from './live-ports.ts';
+import { planned } from './planned.ts';
+import { QuietHours } from './quietHours.ts';
+import { plainManners, type LivePorts } from './live-ports.ts';
 import type { EntrySource, LogEntry, LogStore } from './ports.ts';
 import { boundsOf, openCommands, situationOf } from './situation.ts';
 import type { Choice, KitchenView } from './view.ts';
@@ -37,6 +39,9 @@ export class LiveKitchen {
   readonly #conversation: Conversation;
   readonly #picture: Picture;
   readonly #doubt: Doubt;
+  readonly #quiet: QuietHours;
+  /** Push-to-talk. */
+  readonly calling: Calling;
   readonly #notices = new Notices();
   readonly #listeners = new Set<() => void>();
   #keeper: LogKeeper | null = null;
@@ -62,6 +67,8 @@ export class LiveKitchen {
       onTrouble: (error) => this.trouble('voice', sentenceOf(error), false),
     });
     this.#doubt = new Doubt(ports.clock, this.#announcer);
+    const manners = () => ports.manners?.() ?? plainManners;
+    this.#quiet = new QuietHours(this.#announcer, manners);
     this.#conversation = new Conversation({
       announcer: this.#announcer,
       catalogue: ports.catalogue,
@@ -74,9 +81,19 @@ export class LiveKitchen {
       lookAt: (about) => this.focus(about),
       entries: () => this.#keeper?.log.entries ?? [],
       settleDoubt: (slept) => this.#doubt.settle(slept),
+      wish: ports.wish ?? null,
+      verbosity: () => manners().words,
+    });
+    this.calling = new Calling({
+      ear: ports.ear,
+      wall: ports.wall,
+      yield: (on) => this.#announcer.yield(on),
+      called: () => this.#conversation.called(),
     });
     ports.ear.onHearing((hearing) => {
+      if (hearing.kind !== 'nothing') this.#quiet.cookIsAbout(now());
       this.#conversation.hear(hearing);
+      this.calling.heard(hearing);
       this.#refresh();
     });
     this.#view = this.#look();
@@ -120,29 +137,20 @@ export class LiveKitchen {
   }
 
   async plan(plan: BatchPlan, source: EntrySource = 'touch'): Promise<void> {
-    const at = this.#ports.clock.now();
-    const name = nameFor(plan, this.#picture.actors.batches);
-    await this.#tell(
-      { type: 'batch.planned', at, batch: `${name.replaceAll(' ', '-')}-${at}`, name, plan },
-      source,
-    );
-    const { canner } = plan;
-    if (!canner || this.#keeper?.log.kitchen.canners[MAIN_CANNER]) return;
-    const preheatMinutes = canner.preheatMinutes.likely;
-    await this.#tell(
-      { type: 'canner.set', at, canner: MAIN_CANNER, jarsPerLoad: canner.jarsPerLoad, preheatMinutes },
-      source,
-    );
+    const events = planned(plan, this.#picture.actors.batches, this.#keeper?.log, this.#ports.clock.now());
+    for (const event of events) await this.#tell(event, source);
   }
 
   /** The cook tapped or pressed a choice. */
   async choose({ command, about, slots }: Choice, answer: Slots, source: EntrySource): Promise<void> {
+    this.#quiet.cookIsAbout(this.#ports.clock.now());
     this.#conversation.touched();
     await this.#act({ command, about, slots: { ...slots, ...answer } }, source);
   }
 
   /** The cook used a button or a key of the assistant itself. */
   async ask(command: TalkCommand, source: EntrySource): Promise<void> {
+    this.#quiet.cookIsAbout(this.#ports.clock.now());
     await this.#conversation.press(command, source);
     this.#refresh();
   }
@@ -188,6 +196,8 @@ export class LiveKitchen {
     }
     this.#doubt.beat();
     this.#conversation.beat();
+    this.calling.beat();
+    this.#quiet.beat(now, this.#picture.actors.batches);
     this.#announcer.beat();
     this.#refresh();
   }
@@ -242,7 +252,8 @@ export class LiveKitchen {
       if (this.#unsaid) this.#unsaid.push(spoken);
       else this.#announcer.effect(spoken);
     }
-    if (effect.type === 'say' && (effect.urgency === 'clock' || effect.urgency === 'danger'))
+    if (effect.type !== 'say' || (effect.urgency !== 'danger' && this.#quiet.isQuiet(effect.about))) return;
+    if (effect.urgency === 'clock' || effect.urgency === 'danger')
       this.#ports.reminder.notify(catalogue.text(effect.message));
   }
 

@@ -29,10 +29,13 @@ export class Talk {
     return this.#snapshot.context.question !== null;
   }
 
-  take(event: DialogueEvent): void {
+  /** What came of it, which has been handed on. */
+  take(event: DialogueEvent): DialogueEffect[] {
     const [next, actions] = transition(dialogueMachine, this.#snapshot, event);
     this.#snapshot = next;
-    for (const effect of emittedBy<DialogueEffect>(actions)) this.#hand(effect);
+    const effects = emittedBy<DialogueEffect>(actions);
+    for (const effect of effects) this.#hand(effect);
+    return effects;
   }
 
   #hand(effect: DialogueEffect): void {

@@ -14,6 +14,7 @@ import {
   type Guidance,
   type Shown,
   type Step,
+  type Verbosity,
 } from './fading.ts';
 import type { Actors } from './kitchenView.ts';
 import { lessonOn, lessonOnSaid, lessonOnStep, sourceSaid, type Lesson } from './lessons.ts';
@@ -35,6 +36,7 @@ export interface TeachingPorts {
   /** What was said last, with the reasons that came with it. */
   said: () => readonly { message: Message; why?: Message | undefined; about: string | null }[];
   say: (message: Message, slot?: string) => void;
+  verbosity: () => Verbosity;
 }
 
 type Actor = BatchView | CannerView;
@@ -102,7 +104,7 @@ export class Teaching {
   }
 
   #guidance(step: Step): Guidance {
-    return guidanceFor(step, this.#experience(), this.#asked);
+    return guidanceFor(step, this.#experience(), this.#asked, this.#ports.verbosity());
   }
 
   /** The array of the log grows at its end, so its length tells whether it is still the same. */
@@ -159,7 +161,7 @@ export class Teaching {
     const step = actor && stepAt(actor.state);
     if (!step) return false;
     const safe = by === -1 && isSafetyStep(step);
-    this.#asked = askedFor(step, this.#experience(), this.#asked, by);
+    this.#asked = askedFor(step, this.#experience(), this.#asked, by, this.#ports.verbosity());
     this.#ports.say({
       key: safe ? 'teach.neverLess' : 'teach.words',
       params: { level: this.#guidance(step) },

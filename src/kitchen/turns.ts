@@ -1,7 +1,14 @@
 // Whose turn it is to sound: the next of the queue begins when the mouth is free, and danger frees it.
 
 import type { Message, SoundName, Urgency } from '../../machines/kitchen/effects.ts';
-import { byPrecedence, isStale, type Announcements, type Item, type Turn } from './announcements.ts';
+import {
+  byPrecedence,
+  isHeldBack,
+  isStale,
+  type Announcements,
+  type Item,
+  type Turn,
+} from './announcements.ts';
 
 export type AnnounceAction =
   | { type: 'speak'; id: number; messages: Message[]; urgency: Urgency }
@@ -15,7 +22,7 @@ const MOST_STEPS_TOGETHER = 3;
 
 export function startNext(before: Announcements, at: number): Announced {
   const queue = { ...before, waiting: before.waiting.filter((item) => !isStale(item, at)) };
-  const first = [...queue.waiting].sort(byPrecedence)[0];
+  const first = queue.waiting.filter((item) => !isHeldBack(queue, item)).sort(byPrecedence)[0];
   if (first === undefined) return [queue, []];
   if (queue.turn !== null) return interruptFor(first.urgency, queue);
   const items: Turn['items'] = [first, ...mergedWith(first, queue.waiting)];
@@ -39,7 +46,7 @@ function interruptFor(urgency: Urgency, queue: Announcements): Announced {
   return urgency !== 'danger' || mustWait ? [queue, []] : cutTurn(queue, 'again');
 }
 
-export function cutTurn(queue: Announcements, cut: 'again' | 'never'): Announced {
+export function cutTurn(queue: Announcements, cut: 'again' | 'after' | 'never'): Announced {
   const { turn } = queue;
   if (turn === null) return [queue, []];
   return [{ ...queue, turn: { ...turn, cut } }, turn.cut === null ? [{ type: 'cut' }] : []];

@@ -110,10 +110,13 @@ export class Listener {
     const ms = Math.round(
       Math.max(waited, (stretch.end - stretch.wordsEnd) * FRAME_MS + (read?.tookMs ?? 0)),
     );
-    if (!read) return heard({ kind: 'nothing', ms }, null);
+    const overOwnVoice = this.#masking.covers(stretch.start, stretch.wordsEnd);
+    if (!read) return overOwnVoice ? undefined : heard({ kind: 'nothing', ms }, null);
     const hearing = decide(read.readings, this.#book, ms, this.#called ? CALLED_BARS : BARS);
-    if (!this.#masking.covers(stretch.start, stretch.wordsEnd)) return heard(hearing, read.readings);
-    heard(this.#overOwnVoice(hearing, stretch), read.readings);
+    if (!overOwnVoice) return heard(hearing, read.readings);
+    const believed = this.#overOwnVoice(hearing, stretch);
+    // What is not believed was the page itself: nobody is asked to say it again.
+    if (believed.kind !== 'nothing') heard(believed, read.readings);
   }
 
   /** The page spoke during this stretch, or during its beginning: then the cook may have begun as it ended. */

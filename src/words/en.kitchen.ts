@@ -1,6 +1,7 @@
 // What the kitchen as a whole says, in English: answers, corrections, and what happened while it was away.
 
 export const kitchenWords = {
+  'kitchen.whileQuiet': 'From the quiet hours:',
   'kitchen.nothingOn': 'Nothing is on the stove.',
   'kitchen.howLong.up': 'The time is up.',
   'kitchen.howLong.hours': '{hours, plural, one {One more hour.} other {# more hours.}}',

@@ -110,6 +110,10 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'tell.more': ['tell me more', 'more about that', 'go on'],
   'say.more': ['say more', 'more words please', 'tell me every step'],
   'say.less': ['say less', 'fewer words please', 'i know this step'],
+  'speak.slower': ['speak slower', 'speak more slowly', 'talk slower', 'not so fast please'],
+  'speak.faster': ['speak faster', 'talk faster'],
+  'speak.louder': ['speak louder', 'talk louder', 'speak up please', 'i can not hear you'],
+  'speak.softer': ['speak softly', 'speak softer', 'not so loud please'],
   hush: ['hush', 'hush now', 'stop talking', 'be quiet', 'quiet please', 'please stop [talking]', 'shut up'],
   'switch.batch': ['switch to [the] {f}', 'start the {f} [batch]', '[the] {f} next', '[the] {f}', ['the canner', { fruit: 'canner' }], ['switch to the canner', { fruit: 'canner' }]],
 };

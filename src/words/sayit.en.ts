@@ -78,6 +78,10 @@ const sentences: Record<CommandId, string> = {
   'tell.more': 'tell me more',
   'say.more': 'say more',
   'say.less': 'say less',
+  'speak.slower': 'speak slower',
+  'speak.faster': 'speak faster',
+  'speak.louder': 'speak louder',
+  'speak.softer': 'speak softly',
   hush: 'stop talking',
   'switch.batch': 'switch to the canner',
 };

@@ -13,9 +13,9 @@ import { eventOf } from './choices.ts';
 import { isCorrection, putRight } from './corrections.ts';
 import { Conversation, type Did } from './conversation.ts';
 import { Doubt } from './doubt.ts';
+import { Expecting } from './expecting.ts';
 import { lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
-import { isOver } from './kitchenView.ts';
 import { movesBetween, wordsForRewrite } from './moves.ts';
 import { named, unnamed } from './naming.ts';
 import { Notices, sentenceOf } from './notices.ts';
@@ -24,7 +24,7 @@ import { planned } from './planned.ts';
 import { QuietHours } from './quietHours.ts';
 import { plainManners, type LivePorts } from './live-ports.ts';
 import type { EntrySource, LogEntry, LogStore } from './ports.ts';
-import { boundsOf, openCommands, situationOf } from './situation.ts';
+import { situationOf } from './situation.ts';
 import type { Choice, KitchenView } from './view.ts';
 
 /** Away for less than this is a reload; longer, and it says what went on meanwhile. */
@@ -49,12 +49,12 @@ export class LiveKitchen {
   /** Before a gesture nothing can sound: what is to be said waits. */
   #unsaid: Effect[] | null = [];
   #view: KitchenView;
-  /** What the ear was last told to expect. */
-  #expected = '';
+  readonly #expecting: Expecting;
 
   constructor(ports: LivePorts) {
     this.#ports = ports;
     const now = () => ports.clock.now();
+    this.#expecting = new Expecting(ports);
     this.#picture = new Picture({ now, wall: ports.wall, sayIt: ports.sayIt });
     this.#announcer = createAnnouncer({
       mouth: ports.mouth,
@@ -288,21 +288,11 @@ export class LiveKitchen {
     for (const listener of this.#listeners) listener();
   }
 
-  /** The ear listens for what can be accepted now, the talk knows what it would mean. */
   #expect(): void {
     const { actors, focus } = this.#picture;
     const last = lastTold(this.#keeper?.log.entries ?? []);
     this.#conversation.open(situationOf({ actors, focus, last }));
-    const fruits = actors.batches.filter((batch) => !isOver(batch)).map(({ name }) => name);
-    const asked = [
-      openCommands({ actors }),
-      fruits,
-      boundsOf(actors, this.#ports.units(), this.#ports.clock.now()),
-    ] as const;
-    const key = JSON.stringify(asked);
-    if (key === this.#expected) return; // the same sentences as a second ago: the ear keeps its grammar
-    this.#expected = key;
-    this.#ports.ear.expect(this.#ports.phrases(...asked));
+    this.#expecting.of(actors, this.#ports.units(), this.#ports.clock.now());
   }
 
   #failed(error: unknown): void {

@@ -1,6 +1,7 @@
 // The whole page, pure from its props: the planning page to sit down with, or the cooking screen to glance at.
 
 import { useEffect, useState } from 'react';
+import type { TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { Choice } from '../kitchen/view.ts';
 import type { AppProps, Answer } from './actions.ts';
 import type { KeyAct } from './keys.ts';
@@ -133,10 +134,8 @@ function useKeyActs(
     const choices = subject ? choicesOf(subject) : [];
     switch (act.kind) {
       case 'talk': {
-        const answer = act.command === 'yes' || act.command === 'no';
-        if (answer && yesNo(view.question)?.guarded && !twice(act.command)) {
-          return arm(catalogue.text({ key: `screen.${act.command}` }));
-        }
+        const guarded = wordOfGuarded(act.command, view.question);
+        if (guarded && !twice(act.command)) return arm(catalogue.text({ key: guarded }));
         arm(null);
         return actions.talk(act.command);
       }
@@ -151,6 +150,13 @@ function useKeyActs(
         return turn(view, subject, act.by, actions.focus);
     }
   };
+}
+
+/** What a key's word is called, where it must be pressed twice: an answer that a jar hangs on, and taking back. */
+function wordOfGuarded(command: TalkCommand, question: AppProps['view']['question']): string | null {
+  if (command === 'go.back') return 'screen.undo';
+  const answers = command === 'yes' || command === 'no';
+  return answers && yesNo(question)?.guarded ? `screen.${command}` : null;
 }
 
 function turn(
@@ -169,6 +175,8 @@ function turn(
 function useTheme(theme: AppProps['settings']['theme']): void {
   useEffect(() => {
     document.documentElement.dataset['theme'] = theme;
+    const ground = getComputedStyle(document.documentElement).getPropertyValue('--ground').trim();
+    document.querySelector('meta[name=theme-color]')?.setAttribute('content', ground);
   }, [theme]);
 }
 

@@ -25,6 +25,7 @@ const stoveWords = {
   'screen.unit.min': 'min',
   'screen.unit.h': 'h',
   'screen.unit.over': 'over',
+  'screen.unit.minOver': 'min over',
   'screen.unit.now': 'now',
 
   'screen.state.batch.comingToBoil': 'heating',
@@ -113,6 +114,7 @@ const stoveWords = {
   'screen.ask.canner.askIfFullBoil': 'Full boil?',
   'screen.ask.canner.askIfItHolds': 'Still full boil?',
   'screen.ask.canner.askPlainly': 'Did it boil?',
+  'screen.ask.canner.whileAway': 'Did it boil?',
 
   'screen.warn.canner.addWater': 'Add hot water',
   'screen.warn.canner.clockVoid': 'Boil it again',
@@ -120,8 +122,8 @@ const stoveWords = {
   'screen.warn.batch.itCaught': 'Don’t scrape',
   'screen.warn.batch.wentCold': 'Fridge or redo',
 
-  'screen.ear.off': 'Not listening: touch and keys do everything.',
-  'screen.ear.refused': 'No microphone: touch and keys do everything.',
+  'screen.ear.off': 'Not listening',
+  'screen.ear.refused': 'No microphone',
   'screen.ear.loading': 'Learning to listen: {percent} %',
   'screen.ear.listening': 'Listening',
   'screen.ear.speech': 'I hear you',
@@ -135,6 +137,7 @@ const stoveWords = {
   'screen.no': 'No',
   'screen.hold': 'press and hold',
   'screen.holding': 'keep holding',
+  'screen.lift': 'now let go',
   'screen.twice': 'once more',
   'screen.twice.what': 'Press once more: {what}',
   'screen.more': 'More',
@@ -150,7 +153,7 @@ const stoveWords = {
   'screen.region.notices': 'Notices',
   'screen.notice.grave': 'Look here',
   'screen.notice.takeOver': 'Take over on this screen',
-  'screen.practice': 'Practice, {pace}× time',
+  'screen.practice': 'Practice {pace}×',
   'screen.empty': 'Nothing on the stove.',
   'screen.skip': 'Skip to what you can do',
 } as const satisfies Record<string, string>;

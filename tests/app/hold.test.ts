@@ -1,7 +1,7 @@
 // What matters is held or pressed twice; a droplet does neither.
 
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { HOLD_MS, HoldGuard, TWICE_MS, type Phase } from '../../src/app/stove/hold.ts';
+import { HOLD_MS, HoldGuard, LIFT_BY_MS, TWICE_MS, type Phase } from '../../src/app/stove/hold.ts';
 
 const finger = { clientX: 100, clientY: 100, isPrimary: true, button: 0 };
 
@@ -16,16 +16,33 @@ beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
 describe('a finger', () => {
-  test('held for the whole time acts once', () => {
+  test('held for the whole time and lifted acts once', () => {
     const { guard, seen } = button();
     guard.down(finger);
     expect(seen.phase).toBe('holding');
-    vi.advanceTimersByTime(HOLD_MS - 1);
-    expect(seen.done).toBe(0);
-    vi.advanceTimersByTime(1);
+    vi.advanceTimersByTime(HOLD_MS);
+    expect(seen).toEqual({ done: 0, phase: 'held' });
     guard.up();
-    vi.advanceTimersByTime(HOLD_MS * 2);
+    vi.advanceTimersByTime(LIFT_BY_MS * 2);
     expect(seen).toEqual({ done: 1, phase: 'idle' });
+  });
+
+  test('that never lifts does nothing: what lies there is water', () => {
+    const { guard, seen } = button();
+    guard.down(finger);
+    vi.advanceTimersByTime(LIFT_BY_MS);
+    expect(seen.phase).toBe('idle');
+    guard.up();
+    expect(seen.done).toBe(0);
+  });
+
+  test('that is not alone on the glass does nothing', () => {
+    const { guard, seen } = button();
+    guard.down(finger);
+    vi.advanceTimersByTime(HOLD_MS);
+    guard.disturbed();
+    guard.up();
+    expect(seen).toEqual({ done: 0, phase: 'idle' });
   });
 
   test('lifted early does nothing', () => {
@@ -50,6 +67,7 @@ describe('a finger', () => {
     guard.down(finger);
     guard.move({ ...finger, clientX: 110 });
     vi.advanceTimersByTime(HOLD_MS);
+    guard.up();
     expect(seen.done).toBe(1);
   });
 });

@@ -85,9 +85,10 @@ describe('the cooking screen', () => {
       expect(text(render(state))).not.toContain('Give up this batch');
   });
 
-  test('answers to the boil are held, not tapped', () => {
+  test('answers to the boil are held, not tapped, and so is taking back', () => {
     const page = render(view('askedStillBoiling'));
-    expect(page.match(/choice guarded/g)?.length).toBe(2);
+    const held = [...page.matchAll(/choice guarded[^]*?choice-label">([^<]*)/g)].map(([, label]) => label);
+    expect(held).toEqual(['Yes', 'No', 'Undo']);
   });
 
   test('several pots stand side by side, each with its clock', () => {
@@ -97,9 +98,7 @@ describe('the cooking screen', () => {
   });
 
   test('says so where there is no microphone', () => {
-    expect(text(render(view('simmering'), { ear: fixtures.noMicrophone }))).toContain(
-      'No microphone: touch and keys do everything.',
-    );
+    expect(text(render(view('simmering'), { ear: fixtures.noMicrophone }))).toContain('No microphone');
   });
 
   test('tells how far the ear is loaded', () => {
@@ -125,7 +124,7 @@ describe('the cooking screen', () => {
   });
 
   test('marks practice as practice', () => {
-    expect(text(render(fixtures.practising))).toContain('Practice, 10× time');
+    expect(text(render(fixtures.practising))).toContain('Practice 10×');
   });
 
   test('reads in metric where the cook does', () => {

@@ -10,7 +10,7 @@ interface BenchProps extends Box {
 
 export function Bench({ w, h, jars, weight }: BenchProps) {
   const bench = h - 24;
-  const size = Math.min(h * 0.5, 250, w * 0.42);
+  const size = Math.min(h * 0.44, 250, w * 0.42);
   const scaleX = w < NARROW_PX ? 12 : 60;
   return (
     <>
@@ -50,9 +50,9 @@ function Scale({ x, bench, size, weight }: { x: number; bench: number; size: num
       <text
         className="scale-text"
         x={x + size / 2}
-        y={bench - size * 0.11}
+        y={bench - size * 0.07}
         textAnchor="middle"
-        fontSize={Math.max(17, size * 0.13)}
+        fontSize={Math.max(17, size * 0.12)}
       >
         {weight}
       </text>

@@ -1,26 +1,33 @@
 // The process clock as a tape: runs that were void are struck out, the run that counts is solid, the end is marked.
 
 import { scaleTime } from 'd3-scale';
+import type { Box } from './geometry.ts';
 
-interface ProcessTapeProps {
-  w: number;
+interface ProcessTapeProps extends Box {
   now: number;
   clock: { from: number; until: number } | null;
   voids: { from: number; to: number }[];
   voidWord: string;
 }
 
-const HEIGHT = 30;
+/** Lower than this, a tape has no room for a word in it: the strike through a void run tells by itself. */
+const WORD_FROM_PX = 24;
 
-export function ProcessTape({ w, now, clock, voids, voidWord }: ProcessTapeProps) {
+export function ProcessTape({ w, h, now, clock, voids, voidWord }: ProcessTapeProps) {
   const first = Math.min(...voids.map((run) => run.from), clock?.from ?? now);
   const last = Math.max(...voids.map((run) => run.to), clock?.until ?? now, now, first + 1);
   const x = scaleTime([first, last], [3, w - 3]);
   return (
-    <svg className="tape" width={w} height={HEIGHT} aria-hidden="true">
-      <path className="tape-base" d={`M3 ${HEIGHT - 4} H${w - 3}`} />
-      {voids.map((run) => (
-        <VoidRun key={run.from} from={x(run.from)} to={x(run.to)} word={voidWord} />
+    <svg className="tape" width={w} height={h} aria-hidden="true">
+      <path className="tape-base" d={`M3 ${h - 4} H${w - 3}`} />
+      {voids.map((run, i) => (
+        <VoidRun
+          key={run.from}
+          from={x(run.from)}
+          to={x(run.to)}
+          h={h}
+          word={i === voids.length - 1 && h >= WORD_FROM_PX ? voidWord : ''}
+        />
       ))}
       {clock && (
         <>
@@ -29,30 +36,30 @@ export function ProcessTape({ w, now, clock, voids, voidWord }: ProcessTapeProps
             x={x(clock.from)}
             y={4}
             width={Math.max(0, x(clock.until) - x(clock.from))}
-            height={HEIGHT - 8}
+            height={h - 8}
           />
           <rect
             className="tape-run"
             x={x(clock.from)}
             y={4}
             width={Math.max(0, x(Math.min(now, clock.until)) - x(clock.from))}
-            height={HEIGHT - 8}
+            height={h - 8}
           />
-          <path className="tape-end" d={`M${x(clock.until) - 2} 0 V${HEIGHT}`} />
+          <path className="tape-end" d={`M${x(clock.until) - 2} 0 V${h}`} />
         </>
       )}
     </svg>
   );
 }
 
-function VoidRun({ from, to, word }: { from: number; to: number; word: string }) {
+function VoidRun({ from, to, h, word }: { from: number; to: number; h: number; word: string }) {
   const width = Math.max(6, to - from);
   return (
     <g className="tape-void">
-      <rect x={from} y={4} width={width} height={HEIGHT - 8} fill="url(#hatch)" />
-      <path d={`M${from} 4 L${from + width} ${HEIGHT - 4} M${from} ${HEIGHT - 4} L${from + width} 4`} />
-      {width > 54 && (
-        <text x={from + width / 2} y={HEIGHT / 2 + 6} textAnchor="middle">
+      <rect x={from} y={4} width={width} height={h - 8} fill="url(#hatch)" />
+      <path d={`M${from} 4 L${from + width} ${h - 4} M${from} ${h - 4} L${from + width} 4`} />
+      {word !== '' && width > 54 && (
+        <text x={from + width / 2} y={h / 2 + 6} textAnchor="middle">
           {word}
         </text>
       )}

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { correctionCommands } from '../../../machines/dialogue/commands.ts';
 import type { Choice } from '../../kitchen/view.ts';
 import type { Answer, AppProps } from '../actions.ts';
+import { HoldButton } from '../stove/ChoiceButton.tsx';
 import { Sheet } from './Sheet.tsx';
 
 interface CountSheetProps extends Pick<AppProps, 'catalogue'> {
@@ -46,15 +47,30 @@ export function CountSheet({ choice, expected, catalogue, onAnswer, onClose }: C
           catalogue={catalogue}
         />
       )}
-      <button
-        type="button"
-        className="choice main"
+      <Done
+        guarded={choice.consequence === 'safety'}
         disabled={count + spare === 0}
-        onClick={() => onAnswer(answer())}
-      >
-        <span className="choice-label">{word('screen.count.done')}</span>
-      </button>
+        catalogue={catalogue}
+        onDone={() => onAnswer(answer())}
+      />
     </Sheet>
+  );
+}
+
+interface DoneProps extends Pick<AppProps, 'catalogue'> {
+  guarded: boolean;
+  disabled: boolean;
+  onDone: () => void;
+}
+
+/** What a jar's safety hangs on is held here too. */
+function Done({ guarded, disabled, catalogue, onDone }: DoneProps) {
+  const label = catalogue.text({ key: 'screen.count.done' });
+  if (guarded) return <HoldButton label={label} digit={null} main catalogue={catalogue} onDone={onDone} />;
+  return (
+    <button type="button" className="choice main" disabled={disabled} onClick={onDone}>
+      <span className="choice-label">{label}</span>
+    </button>
   );
 }
 

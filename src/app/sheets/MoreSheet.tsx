@@ -6,7 +6,7 @@ import { choicesOf } from '../stove/StoveScreen.tsx';
 import type { Subject } from '../stove/glance.ts';
 import { potWords } from '../stove/potWords.ts';
 import { ChoiceButton } from '../stove/ChoiceButton.tsx';
-import { TalkButton } from '../stove/Controls.tsx';
+import { TalkButton, UndoButton } from '../stove/Controls.tsx';
 import { Notices } from '../stove/Notices.tsx';
 import { RunningPlot } from '../drawings/RunningPlot.tsx';
 import { AimTable } from './AimTable.tsx';
@@ -55,7 +55,7 @@ export function MoreSheet({
         ))}
       </ul>
       <h3>{word('screen.more.ask')}</h3>
-      <AskRow talk={actions.talk} word={word} />
+      <AskRow talk={actions.talk} word={word} catalogue={catalogue} />
       {batch?.pot && (
         <RunningPlot
           fruit={batch.plan.request.fruit}
@@ -80,7 +80,12 @@ export function MoreSheet({
   );
 }
 
-function AskRow({ talk, word }: { talk: AppProps['actions']['talk']; word: (key: string) => string }) {
+interface AskRowProps extends Pick<AppProps, 'catalogue'> {
+  talk: AppProps['actions']['talk'];
+  word: (key: string) => string;
+}
+
+function AskRow({ talk, word, catalogue }: AskRowProps) {
   return (
     <div className="ask-row">
       <TalkButton talk={talk} command="how.long" letter="L" label={word('screen.howLong')} />
@@ -88,8 +93,8 @@ function AskRow({ talk, word }: { talk: AppProps['actions']['talk']; word: (key:
       <TalkButton talk={talk} command="why" letter="E" label={word('screen.why')} />
       <TalkButton talk={talk} command="status" letter="S" label={word('screen.status')} />
       <TalkButton talk={talk} command="repeat" letter="R" label={word('screen.repeat')} />
-      <TalkButton talk={talk} command="go.back" letter="U" label={word('screen.undo')} />
       <TalkButton talk={talk} command="hush" letter="Q" label={word('screen.hush')} />
+      <UndoButton talk={talk} catalogue={catalogue} />
     </div>
   );
 }

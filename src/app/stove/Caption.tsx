@@ -3,13 +3,17 @@
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { KitchenView } from '../../kitchen/view.ts';
 
+/** Letters that two lines of a phone hold; more are set smaller. */
+const LONG = 84;
+
 export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Catalogue }) {
   const text = view.question ? questionText(view, catalogue) : (view.caption?.text ?? '');
   const urgency = view.question?.urgency ?? view.caption?.urgency ?? 'step';
   const speaking = view.caption?.speaking === true;
+  const length = text.length > LONG ? 'long' : text === '' ? 'silent' : '';
   return (
     <p
-      className={`caption ${urgency} ${speaking ? 'speaking' : ''} ${text === '' ? 'silent' : ''}`}
+      className={`caption ${urgency} ${speaking ? 'speaking' : ''} ${length}`}
       aria-live={urgency === 'danger' ? 'assertive' : 'polite'}
     >
       <svg className="mouth" width="26" height="22" viewBox="0 0 26 22" aria-hidden="true">

@@ -36,13 +36,18 @@ interface HoldButtonProps {
 /** Fills while it is held; a short press or a drop of water does nothing. */
 export function HoldButton({ label, digit, main, catalogue, onDone }: HoldButtonProps) {
   const { phase, handlers } = useHold(onDone);
-  const hint = { idle: 'screen.hold', holding: 'screen.holding', once: 'screen.twice' }[phase];
+  const hint = { idle: 'screen.hold', holding: 'screen.holding', held: 'screen.lift', once: 'screen.twice' }[
+    phase
+  ];
   return (
     <button type="button" className={`choice guarded ${main ? 'main' : ''} ${phase}`} {...handlers}>
       <span className="fill" aria-hidden="true" />
       <Digit digit={digit} />
       <span className="choice-label">{label}</span>
-      <span className="choice-hint" aria-live={phase === 'once' ? 'assertive' : undefined}>
+      <span
+        className="choice-hint"
+        aria-live={phase === 'once' || phase === 'held' ? 'assertive' : undefined}
+      >
         {catalogue.text({ key: hint })}
       </span>
     </button>

@@ -38,7 +38,7 @@ export function Controls({ view, choices, catalogue, talk, onChoose, onMore }: C
         />
       ))}
       <div className="talk-row">
-        <TalkButton talk={talk} command="go.back" letter="U" label={catalogue.text({ key: 'screen.undo' })} />
+        <UndoButton talk={talk} catalogue={catalogue} />
         <TalkButton
           talk={talk}
           command="repeat"
@@ -89,6 +89,12 @@ export function inReach(choices: Choice[]): Choice[] {
   return choices
     .filter(({ consequence, command }) => consequence !== 'ask' && !seldom(command))
     .toSorted((a, b) => rank(a) - rank(b));
+}
+
+/** It may take back the boil a clock hangs on: held like any such word. */
+export function UndoButton({ talk, catalogue }: Pick<ControlsProps, 'catalogue' | 'talk'>) {
+  const label = catalogue.text({ key: 'screen.undo' });
+  return <HoldButton label={label} digit="U" catalogue={catalogue} onDone={() => talk('go.back')} />;
 }
 
 interface TalkButtonProps {

@@ -33,9 +33,9 @@ function earWords(state: EarState, view: KitchenView, catalogue: Catalogue): str
   }
   switch (state.kind) {
     case 'off':
-      return state.says || catalogue.text({ key: 'screen.ear.off' });
+      return catalogue.text({ key: 'screen.ear.off' });
     case 'refused':
-      return state.says || catalogue.text({ key: 'screen.ear.refused' });
+      return catalogue.text({ key: 'screen.ear.refused' });
     case 'loading':
       return catalogue.text({
         key: 'screen.ear.loading',

@@ -25,10 +25,12 @@ export function GlanceZone({ glance, canner, now, catalogue }: GlanceZoneProps) 
         <span className="which-name">{glance.which}</span>{' '}
         <span className="which-state">{lowerFirst(glance.state)}</span>
       </h1>
-      <Clock face={glance.face} catalogue={catalogue} />
-      {canner && (canner.voids.length > 0 || canner.clock?.kind === 'until') && (
-        <Tape canner={canner} now={now} catalogue={catalogue} />
-      )}
+      <div className="time">
+        <Clock face={glance.face} catalogue={catalogue} />
+        {canner && (canner.voids.length > 0 || canner.clock?.kind === 'until') && (
+          <Tape canner={canner} now={now} catalogue={catalogue} />
+        )}
+      </div>
       <p className="act">{glance.act}</p>
     </section>
   );
@@ -54,7 +56,7 @@ function Tape({ canner, now, catalogue }: { canner: CannerView; now: number; cat
   return (
     <div className="tape-box" ref={ref} role="img" aria-label={alt}>
       <ProcessTape
-        w={box.w}
+        {...box}
         now={now}
         clock={clock}
         voids={canner.voids}

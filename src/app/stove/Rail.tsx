@@ -5,6 +5,7 @@ import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitche
 import type { Actions } from '../actions.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { clockFace } from './clock.ts';
+import { short as shortState } from './glance.ts';
 import { lowerFirst } from './lowerFirst.ts';
 
 interface RailProps {
@@ -15,9 +16,13 @@ interface RailProps {
 }
 
 export function Rail({ view, current, catalogue, focus }: RailProps) {
-  if (things(view) < 2) return null;
+  const count = things(view);
+  if (count < 2) return null;
   return (
-    <nav className="rail" aria-label={catalogue.text({ key: 'screen.region.rail' })}>
+    <nav
+      className={count > FEW ? 'rail crowded' : 'rail'}
+      aria-label={catalogue.text({ key: 'screen.region.rail' })}
+    >
       {view.batches.map((batch) => (
         <Plate
           key={batch.id}
@@ -48,6 +53,9 @@ export function Rail({ view, current, catalogue, focus }: RailProps) {
   );
 }
 
+/** More than these stand close together, each with less about it. */
+const FEW = 2;
+
 /** A canner that holds nothing but the one batch is seen with it already. */
 function things(view: KitchenView): number {
   const [only, ...others] = view.batches;
@@ -71,6 +79,8 @@ interface PlateProps {
 function Plate({ thing, name, current, now, catalogue, focus, children }: PlateProps) {
   const clock: ClockView | null = thing.clock;
   const face = clock && clockFace(clock, now);
+  const unit = face && lowerFirst(catalogue.text({ key: `screen.unit.${face.unit}` }));
+  const state = lowerFirst(catalogue.text(shortState(thing.stateWord)));
   return (
     <button
       type="button"
@@ -80,13 +90,19 @@ function Plate({ thing, name, current, now, catalogue, focus, children }: PlateP
     >
       {children}
       <span className="plate-name">{name}</span>
-      <span className="plate-clock">
-        {face
-          ? `${face.numerals} ${lowerFirst(catalogue.text({ key: `screen.unit.${face.unit}` }))}`
-          : lowerFirst(catalogue.text(thing.stateWord))}
-      </span>
+      <span className="plate-short" aria-hidden="true">{shortName(name)}</span>
+      <span className="plate-clock">{face ? `${face.numerals} ${unit}` : state}</span>
+      <span className="plate-numerals" aria-hidden="true">{face ? face.numerals : ''}</span>
     </button>
   );
+}
+
+const LETTERS = 8;
+
+/** The first word of a name, cut like on a jar's lid where it is long. */
+function shortName(name: string): string {
+  const first = name.split(' ')[0] ?? name;
+  return first.length > LETTERS ? `${first.slice(0, LETTERS - 2)}.` : first;
 }
 
 function PotIcon({ batch }: { batch: BatchView }) {

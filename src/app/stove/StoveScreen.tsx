@@ -32,7 +32,7 @@ export function StoveScreen({
   const seen = glance(view, subject, catalogue);
   const current = subject.kind === 'canner' ? subject.canner.id : subject.batch.id;
   return (
-    <main className="stove" data-hand={settings.hand}>
+    <main className="stove" data-hand={settings.hand} data-looks-at={current}>
       <EarStrip ear={ear} view={view} catalogue={catalogue} />
       <div className="vessel">
         <Stage

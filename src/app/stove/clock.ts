@@ -6,7 +6,7 @@ export interface ClockFace {
   /** What is drawn big, e.g. "9:41", "38–55", "11:20". */
   numerals: string;
   /** The small word beside it: the unit, or that it is over. */
-  unit: 'min' | 'h' | 'over' | 'now';
+  unit: 'min' | 'h' | 'over' | 'minOver' | 'now';
   /** The same in words, for those who hear the page. */
   minutes: { low: number; high: number };
   label: ClockView['label'];
@@ -33,8 +33,17 @@ function untilFace(clock: Extract<ClockView, { kind: 'until' }>, now: number): C
   const left = clock.until - now;
   const length = Math.max(1, clock.until - clock.from);
   const gone = Math.min(1, Math.max(0, 1 - left / length));
-  const face = left >= 0 ? spanFace(ceilToSecond(left)) : { ...spanFace(-left), unit: 'over' as const };
+  const face = left >= 0 ? spanFace(ceilToSecond(left)) : overFace(-left);
   return { ...face, label: clock.label, urgent: clock.urgent, gone };
+}
+
+/** After ten minutes the seconds say nothing more, and would not fit. */
+const LONG_OVER_MS = 10 * MINUTE_MS;
+
+function overFace(ms: number): Pick<ClockFace, 'numerals' | 'unit' | 'minutes'> {
+  const face = spanFace(ms);
+  if (ms < LONG_OVER_MS || ms >= HOUR_MS) return { ...face, unit: 'over' };
+  return { ...face, numerals: `${Math.floor(ms / MINUTE_MS)}`, unit: 'minOver' };
 }
 
 /** A countdown shows the second that is running, so that it reads 0:00 only when the time is up. */

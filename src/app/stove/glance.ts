@@ -49,7 +49,7 @@ export function glance(view: KitchenView, subject: Subject, catalogue: Catalogue
 }
 
 /** The same in a word or two, where the screen has it. */
-function short(message: Message): Message {
+export function short(message: Message): Message {
   const key = `screen.${message.key}`;
   return key in screenWords ? { key } : message;
 }

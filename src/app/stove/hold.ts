@@ -1,13 +1,20 @@
-// The guard against drips: what matters is held for a moment, or pressed twice by key. A droplet does neither.
+// The guard against drips: what matters is held for a moment and let go, or pressed twice by key. Drops do neither.
+//
+// Spray touches for milliseconds and in many places at once; a drop that lies on the glass stays for long. A finger
+// presses alone, stays, and is lifted.
 
 /** Long enough that a splash or a sleeve does not do it, short enough not to annoy. Chosen by hand, no source. */
 export const HOLD_MS = 700;
+/** A finger is lifted by then; what still lies there is water. Chosen by hand, no source. */
+export const LIFT_BY_MS = 3000;
+/** Two touches closer together than this, wherever they fall, are spray. Chosen by hand, no source. */
+export const SPRAY_MS = 250;
 /** A second press within this time confirms the first. */
 export const TWICE_MS = 3000;
 /** A finger that slides further than this is wiping, not pressing. */
 const DRIFT_PX = 24;
 
-export type Phase = 'idle' | 'holding' | 'once';
+export type Phase = 'idle' | 'holding' | 'held' | 'once';
 
 export interface Touch {
   clientX: number;
@@ -34,8 +41,9 @@ export class HoldGuard {
   down(touch: Touch): void {
     // Two touches at once are water, not a cook.
     if (this.#from || !touch.isPrimary || touch.button !== 0) return this.cancel();
-    this.#hold();
+    this.#enter('holding');
     this.#from = { x: touch.clientX, y: touch.clientY };
+    this.#timer = setTimeout(() => this.#waitForLift(), HOLD_MS);
   }
 
   move(touch: Touch): void {
@@ -43,7 +51,15 @@ export class HoldGuard {
     if (from && Math.hypot(touch.clientX - from.x, touch.clientY - from.y) > DRIFT_PX) this.cancel();
   }
 
+  /** Lifted: that is the act, if it was held long enough. */
   up(): void {
+    if (!this.#from) return;
+    if (this.#phase === 'held') this.#act();
+    else this.cancel();
+  }
+
+  /** Something else touched the glass: one of the two is water. */
+  disturbed(): void {
     if (this.#from) this.cancel();
   }
 
@@ -56,7 +72,9 @@ export class HoldGuard {
 
   /** The key stays down: now it counts as held. */
   keepPressing(): void {
-    if (this.#phase === 'once') this.#hold();
+    if (this.#phase !== 'once') return;
+    this.#enter('holding');
+    this.#timer = setTimeout(() => this.#act(), HOLD_MS);
   }
 
   letGo(): void {
@@ -67,9 +85,10 @@ export class HoldGuard {
     this.#enter('idle');
   }
 
-  #hold(): void {
-    this.#enter('holding');
-    this.#timer = setTimeout(() => this.#act(), HOLD_MS);
+  #waitForLift(): void {
+    this.#phase = 'held';
+    this.#onPhase('held');
+    this.#timer = setTimeout(() => this.cancel(), LIFT_BY_MS - HOLD_MS);
   }
 
   #act(): void {

@@ -1,12 +1,14 @@
 // Ties the guard against drips to a button: finger, key and screen reader.
 
 import { useEffect, useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { isSpray, onTouch } from './glass.ts';
 import { HoldGuard, type Phase } from './hold.ts';
 
 export function useHold(done: () => void) {
   const [phase, setPhase] = useState<Phase>('idle');
   const [guard] = useState(() => new HoldGuard(setPhase));
   useEffect(() => guard.whenHeld(done), [guard, done]);
+  useEffect(() => onTouch(() => guard.disturbed()), [guard]);
   useEffect(() => () => guard.cancel(), [guard]);
   return { phase, handlers: handlers(guard) };
 }
@@ -14,11 +16,11 @@ export function useHold(done: () => void) {
 function handlers(guard: HoldGuard) {
   const isPress = (event: KeyboardEvent) => event.key === 'Enter' || event.key === ' ';
   return {
-    onPointerDown: (event: PointerEvent) => guard.down(event),
+    onPointerDown: (event: PointerEvent) => !isSpray() && guard.down(event),
     onPointerMove: (event: PointerEvent) => guard.move(event),
     onPointerUp: () => guard.up(),
-    onPointerCancel: () => guard.up(),
-    onPointerLeave: () => guard.up(),
+    onPointerCancel: () => guard.cancel(),
+    onPointerLeave: () => guard.cancel(),
     onKeyDown(event: KeyboardEvent) {
       if (!isPress(event)) return;
       event.preventDefault();

@@ -1,0 +1,169 @@
+// What stands on the screen now, as numbers: every target, every text, and the three things of the glance zone.
+
+import type { Page } from 'playwright-core';
+
+export interface Box {
+  x: number;
+  y: number;
+  w: number;
+  h: number;
+}
+
+export interface Target extends Box {
+  name: string;
+  /** A jar's safety or a batch hangs on it. */
+  guarded: boolean;
+}
+
+/** One word where it stands. */
+export interface Text extends Box {
+  words: string;
+  /** Words of one element have the same. */
+  sentence: number;
+  /** Font size in CSS pixels. */
+  px: number;
+  part: 'clock' | 'act' | 'which' | 'label' | 'other';
+  /** Some of it lies outside the page or outside what shows it. */
+  cut: boolean;
+}
+
+export interface Seen {
+  page: { w: number; h: number; scrollW: number; scrollH: number };
+  /** Null where no cooking screen stands. */
+  glance: { parts: string[]; words: number; places: Record<string, { x: number; y: number }> } | null;
+  targets: Target[];
+  texts: Text[];
+}
+
+export const see = (page: Page): Promise<Seen> => page.evaluate(inPage);
+
+function inPage(): Seen {
+  const dialog = document.querySelector('dialog[open]');
+  const root = dialog ?? document.body;
+  const pen = document.createElement('canvas').getContext('2d');
+  if (!pen) throw new Error('A page without a canvas cannot be measured.');
+
+  /** Not those kept for ears only: clipped away or a pixel small. */
+  const isShown = (element: Element) => {
+    for (let one: Element | null = element; one; one = one.parentElement) {
+      if (getComputedStyle(one).clipPath.startsWith('inset(50%')) return false;
+    }
+    return element.checkVisibility({ opacityProperty: true, visibilityProperty: true });
+  };
+
+  const boxOf = (element: Element): Box => {
+    const { x, y, width, height } = element.getBoundingClientRect();
+    return { x, y, w: width, h: height };
+  };
+
+  const targets = [...root.querySelectorAll('button, a[href], input, select, summary')]
+    .filter((element) => isShown(element.closest('label') ?? element))
+    .map((element): Target => {
+      const shown = element.closest('label') ?? element;
+      return {
+        name: (shown.textContent || element.getAttribute('aria-label') || element.tagName)
+          .trim()
+          .slice(0, 40),
+        guarded: element.classList.contains('guarded'),
+        ...boxOf(shown),
+      };
+    });
+
+  const partOf = (element: Element): Text['part'] => {
+    if (element.closest('.numerals')) return 'clock';
+    if (element.closest('.act')) return 'act';
+    if (element.closest('.which')) return 'which';
+    return element.closest('.choice-label') ? 'label' : 'other';
+  };
+
+  /** What shows of an element: every ancestor that clips. */
+  const isCut = (element: Element, box: Box): boolean => {
+    if (box.x < -1 || box.x + box.w > innerWidth + 1) return true;
+    for (
+      let one: Element | null = element;
+      one && one !== document.documentElement;
+      one = one.parentElement
+    ) {
+      const { overflowX, overflowY } = getComputedStyle(one);
+      const rect = one.getBoundingClientRect();
+      if (overflowX !== 'visible' && (box.x < rect.left - 1 || box.x + box.w > rect.right + 1)) return true;
+      const hides = overflowY === 'hidden' || overflowY === 'clip';
+      if (hides && (box.y < rect.top - 1 || box.y + box.h > rect.bottom + 1)) return true;
+    }
+    return false;
+  };
+
+  /** The box of the letters themselves: line boxes are set tighter than their type. */
+  const inked = (rect: DOMRect, words: string, style: CSSStyleDeclaration): Box => {
+    pen.font = `${style.fontStyle} ${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+    const m = pen.measureText(words);
+    const scale = rect.height / (m.fontBoundingBoxAscent + m.fontBoundingBoxDescent);
+    const baseline = rect.top + m.fontBoundingBoxAscent * scale;
+    const top = baseline - m.actualBoundingBoxAscent * scale;
+    return {
+      x: rect.left,
+      y: top,
+      w: rect.width,
+      h: (m.actualBoundingBoxAscent + m.actualBoundingBoxDescent) * scale,
+    };
+  };
+
+  const texts: Text[] = [];
+  let sentence = 0;
+  const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+  while (walker.nextNode()) {
+    const node = walker.currentNode;
+    const element = node.parentElement;
+    const words = (node.textContent ?? '').trim();
+    if (!element || words === '' || !isShown(element) || element.closest('option, script, style')) continue;
+    const style = getComputedStyle(element);
+    const px = Number.parseFloat(style.fontSize);
+    const ellipsis = style.textOverflow === 'ellipsis' && element.scrollWidth > element.clientWidth + 1;
+    sentence += 1;
+    for (const { 0: word, index } of (node.textContent ?? '').matchAll(/\S+/g)) {
+      const range = document.createRange();
+      range.setStart(node, index);
+      range.setEnd(node, index + word.length);
+      for (const rect of range.getClientRects()) {
+        if (rect.width < 2 || rect.height < 2) continue;
+        const box = inked(rect, word, style);
+        texts.push({
+          words: word,
+          sentence,
+          px,
+          part: partOf(element),
+          cut: ellipsis || isCut(element, box),
+          ...box,
+        });
+      }
+    }
+  }
+
+  const zone = dialog ? null : document.querySelector('.glance');
+  const glance = zone && {
+    parts: [...zone.children]
+      .filter((part) => isShown(part) && part.textContent)
+      .map((part) => part.className),
+    words: texts.length === 0 ? 0 : shownWords(zone),
+    places: Object.fromEntries(
+      [...zone.querySelectorAll('.which-name, .numerals, .act')].filter(isShown).map((part) => {
+        const { x, y } = part.getBoundingClientRect();
+        return [part.classList[0] ?? '', { x: x + scrollX, y: y + scrollY }];
+      }),
+    ),
+  };
+
+  function shownWords(element: Element): number {
+    const words = document.createTreeWalker(element, NodeFilter.SHOW_TEXT);
+    let count = 0;
+    while (words.nextNode()) {
+      const parent = words.currentNode.parentElement;
+      if (parent && isShown(parent))
+        count += (words.currentNode.textContent ?? '').trim().split(/\s+/).filter(Boolean).length;
+    }
+    return count;
+  }
+
+  const { scrollWidth: scrollW, scrollHeight: scrollH } = document.documentElement;
+  return { page: { w: innerWidth, h: innerHeight, scrollW, scrollH }, glance, targets, texts };
+}

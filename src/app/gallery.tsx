@@ -5,7 +5,7 @@ import * as fixtures from '../../tests/app/fixtures.ts';
 import { App } from './App.tsx';
 import type { AppProps, Settings } from './actions.ts';
 import { Sight } from './drawings/sights/Sight.tsx';
-import { sights } from '../kitchen/sights.ts';
+import { sights, type SightId } from '../kitchen/sights.ts';
 import { examples, toRequest, type Draft } from './plan/draft.ts';
 import { batchRequestSchema } from '../core/index.ts';
 import './styles/index.css';
@@ -20,11 +20,18 @@ const settings: Settings = {
   units: (asked.get('units') as Settings['units'] | null) ?? 'us',
 };
 
+/** A screen that shows its picture by itself. */
+function shown(state: string, sight: SightId): AppProps['view'] {
+  return { ...(fixtures.states[state] ?? fixtures.empty), showing: { sight, asked: false, fresh: true } };
+}
+
 const others: Record<string, AppProps['view']> = {
   several: fixtures.several,
   many: fixtures.many,
   troubled: fixtures.troubled,
   practising: fixtures.practising,
+  showing: shown('comingToBoil', 'rollingBoil'),
+  showingFill: shown('filling', 'headspace'),
   plan: fixtures.empty,
   planExample: fixtures.empty,
   planButter: fixtures.empty,

@@ -20,6 +20,10 @@ const LETTERS: Record<string, KeyAct> = {
   y: { kind: 'talk', command: 'yes' },
   n: { kind: 'talk', command: 'no' },
   e: { kind: 'talk', command: 'why' },
+  t: { kind: 'talk', command: 'tell.more' },
+  v: { kind: 'talk', command: 'show' },
+  '-': { kind: 'talk', command: 'say.less' },
+  '+': { kind: 'talk', command: 'say.more' },
   m: { kind: 'more' },
   h: { kind: 'help' },
 };

@@ -47,10 +47,11 @@ export class Conversation {
 
   constructor(ports: ConversationPorts) {
     this.#ports = ports;
-    const { actors, focus, entries, announcer } = ports;
+    const { actors, focus, wall, entries, announcer } = ports;
     this.teaching = new Teaching({
       actors,
       focus,
+      wall,
       entries,
       said: () => announcer.last().map(({ say }) => ({ ...unnamed(say), why: say.why })),
       say: (message, slot) => this.say(message, slot),

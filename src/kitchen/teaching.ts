@@ -27,11 +27,18 @@ export interface Showing {
   sight: SightId;
   /** The cook asked for it; else it shows itself with full words. */
   asked: boolean;
+  /** The step has only just begun: a picture may stand where the vessel else shows how things are. */
+  fresh: boolean;
 }
+
+/** Long enough to look, with a spoon in the hand. Common practice, no source. */
+const FRESH_MS = 30_000;
 
 export interface TeachingPorts {
   actors: () => Actors;
   focus: () => string | null;
+  /** Wall time in ms. */
+  wall: () => number;
   entries: () => readonly LogEntry[];
   /** What was said last, with the reasons that came with it. */
   said: () => readonly { message: Message; why?: Message | undefined; about: string | null }[];
@@ -47,6 +54,7 @@ export class Teaching {
   #asked: Asked = {};
   /** A picture that was asked for, or put away, counts until the work moves on. */
   #look: { place: string; sight: SightId | null } | null = null;
+  #arrived: { place: string; at: number } | null = null;
   #shown: { length: number; shown: Shown } | null = null;
 
   constructor(ports: TeachingPorts) {
@@ -95,12 +103,19 @@ export class Teaching {
   get showing(): Showing | null {
     const actor = this.#actor(this.#ports.focus());
     if (!actor) return null;
-    if (this.#look?.place === placeOf(actor))
-      return this.#look.sight && { sight: this.#look.sight, asked: true };
+    const place = placeOf(actor);
+    if (this.#look?.place === place)
+      return this.#look.sight && { sight: this.#look.sight, asked: true, fresh: true };
     const step = stepAt(actor.state);
     const [sight] = sightsOf(kindOf(actor), actor.state);
     const byItself = step !== null && sight !== undefined && this.#guidance(step) === 'full';
-    return byItself ? { sight, asked: false } : null;
+    return byItself ? { sight, asked: false, fresh: this.#isFresh(place) } : null;
+  }
+
+  #isFresh(place: string): boolean {
+    const at = this.#ports.wall();
+    if (this.#arrived?.place !== place) this.#arrived = { place, at };
+    return at - this.#arrived.at < FRESH_MS;
   }
 
   #guidance(step: Step): Guidance {

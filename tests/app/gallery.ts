@@ -27,6 +27,8 @@ export const stateNames: string[] = [
   'planRefused',
   'planRunning',
   'sights',
+  'showing',
+  'showingFill',
 ];
 
 export interface Gallery {

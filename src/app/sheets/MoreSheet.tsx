@@ -10,6 +10,7 @@ import { TalkButton, UndoButton } from '../stove/Controls.tsx';
 import { Notices } from '../stove/Notices.tsx';
 import { RunningPlot } from '../drawings/RunningPlot.tsx';
 import { AimTable } from './AimTable.tsx';
+import { SeeIt } from './SeeIt.tsx';
 import { Sheet } from './Sheet.tsx';
 
 interface MoreSheetProps extends Pick<AppProps, 'view' | 'actions' | 'settings' | 'catalogue'> {
@@ -56,6 +57,7 @@ export function MoreSheet({
       </ul>
       <h3>{word('screen.more.ask')}</h3>
       <AskRow talk={actions.talk} word={word} catalogue={catalogue} />
+      <SeeIt subject={subject} catalogue={catalogue} />
       {batch?.pot && (
         <RunningPlot
           fruit={batch.plan.request.fruit}
@@ -91,6 +93,10 @@ function AskRow({ talk, word, catalogue }: AskRowProps) {
       <TalkButton talk={talk} command="how.long" letter="L" label={word('screen.howLong')} />
       <TalkButton talk={talk} command="what.next" letter="W" label={word('screen.whatNext')} />
       <TalkButton talk={talk} command="why" letter="E" label={word('screen.why')} />
+      <TalkButton talk={talk} command="tell.more" letter="T" label={word('screen.tellMore')} />
+      <TalkButton talk={talk} command="show" letter="V" label={word('screen.show')} />
+      <TalkButton talk={talk} command="say.less" letter="-" label={word('screen.sayLess')} />
+      <TalkButton talk={talk} command="say.more" letter="+" label={word('screen.sayMore')} />
       <TalkButton talk={talk} command="status" letter="S" label={word('screen.status')} />
       <TalkButton talk={talk} command="repeat" letter="R" label={word('screen.repeat')} />
       <TalkButton talk={talk} command="hush" letter="Q" label={word('screen.hush')} />

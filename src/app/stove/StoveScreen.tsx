@@ -2,6 +2,8 @@
 
 import type { Choice } from '../../kitchen/view.ts';
 import type { AppProps } from '../actions.ts';
+import { fruitHue } from '../drawings/hue.ts';
+import { StageSight } from '../drawings/sights/Sight.tsx';
 import { Caption } from './Caption.tsx';
 import { Controls } from './Controls.tsx';
 import { EarStrip } from './EarStrip.tsx';
@@ -9,7 +11,7 @@ import { glance, type Subject } from './glance.ts';
 import { GlanceZone } from './GlanceZone.tsx';
 import { Notices } from './Notices.tsx';
 import { Rail } from './Rail.tsx';
-import { sceneOf } from './scene.ts';
+import { sceneOf, sightOnStage } from './scene.ts';
 import { Stage } from './Stage.tsx';
 
 interface StoveScreenProps extends Pick<AppProps, 'view' | 'actions' | 'settings' | 'catalogue' | 'ear'> {
@@ -30,18 +32,24 @@ export function StoveScreen({
 }: StoveScreenProps) {
   const canner = subject.canner;
   const seen = glance(view, subject, catalogue);
+  const scene = sceneOf(subject, view.batches);
+  const sight = sightOnStage(view.showing ?? null, scene);
   const current = subject.kind === 'canner' ? subject.canner.id : subject.batch.id;
   return (
     <main className="stove" data-hand={settings.hand} data-looks-at={current}>
       <EarStrip ear={ear} view={view} catalogue={catalogue} />
-      <div className="vessel">
-        <Stage
-          scene={sceneOf(subject, view.batches)}
-          clock={seen.face !== null}
-          catalogue={catalogue}
-          units={settings.units}
-        />
+      <div className={sight ? 'vessel teaching' : 'vessel'}>
+        {!sight && (
+          <Stage scene={scene} clock={seen.face !== null} catalogue={catalogue} units={settings.units} />
+        )}
         <GlanceZone glance={seen} canner={canner} now={view.now} catalogue={catalogue} />
+        {sight && (
+          <StageSight
+            sight={sight}
+            label={catalogue.text({ key: `see.${sight}.alt` })}
+            hue={fruitHue('batch' in scene ? scene.batch.plan.request.fruit : '')}
+          />
+        )}
       </div>
       <div className="hand">
         <Notices

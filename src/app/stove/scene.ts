@@ -1,6 +1,8 @@
 // Which drawing stands on the stage: the thing the cook has in hand now.
 
 import type { BatchView, CannerView } from '../../kitchen/view.ts';
+import type { SightId } from '../../kitchen/sights.ts';
+import type { Showing } from '../../kitchen/teaching.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import type { Subject } from './glance.ts';
 
@@ -61,4 +63,11 @@ function batchScene(batch: BatchView): Scene {
     default:
       return batch.pot ? { kind: 'pot', batch } : { kind: 'bench', batch };
   }
+}
+
+/** A pot and a canner show how things are: there a picture gives way to them once it has been looked at. */
+export function sightOnStage(showing: Showing | null, { kind }: Scene): SightId | null {
+  if (showing === null) return null;
+  const live = kind === 'pot' || kind === 'canner';
+  return showing.asked || showing.fresh || !live ? showing.sight : null;
 }

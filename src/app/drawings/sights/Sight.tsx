@@ -50,13 +50,35 @@ interface SightProps {
   hue?: number;
 }
 
+interface StageSightProps {
+  sight: SightId;
+  label: string;
+  hue: number;
+}
+
+/** The picture in the place of the vessel: it takes the room that the words of the glance leave. */
+export function StageSight({ sight, label, hue }: StageSightProps) {
+  const Drawing = drawings[sight];
+  return (
+    <div className="stage-sight sight hued" style={colours(hue)}>
+      <svg viewBox={`0 0 ${SHEET.w} ${SHEET.h}`} role="img" aria-label={label}>
+        <Drawing />
+      </svg>
+    </div>
+  );
+}
+
+function colours(hue: number): React.CSSProperties {
+  return { '--hue': hue, '--fruit': hue } as React.CSSProperties;
+}
+
 /** The colour of what is in the pot where no fruit is in hand: a damson's. */
 const DAMSON = 330;
 
 export function Sight({ sight, catalogue, hue = DAMSON }: SightProps) {
   const Drawing = drawings[sight];
   return (
-    <figure className="sight hued" style={{ '--hue': hue, '--fruit': hue } as React.CSSProperties}>
+    <figure className="sight hued" style={colours(hue)}>
       <svg
         viewBox={`0 0 ${SHEET.w} ${SHEET.h}`}
         role="img"

@@ -6,6 +6,7 @@
 
 import { Distances } from './distances.ts';
 import type { Problem } from './problem.ts';
+import { leastEnd } from './energy.ts';
 import { Engine } from './search/engine.ts';
 import type { Distance } from './search/lags.ts';
 import { Linear, type Term } from './search/linear.ts';
@@ -16,6 +17,8 @@ export type Encoded = {
   /** The variable whose value is the cost times `scale`. */
   readonly cost: number;
   readonly scale: number;
+  /** The pairs that cannot run side by side; the variable is 1 when the first goes first. */
+  readonly orders: readonly { first: number; second: number; variable: number }[];
 };
 
 const MOST_COST = 2 ** 29;
@@ -31,7 +34,7 @@ export function encode(problem: Problem): Encoded | null {
   const least = [...problem.earliest];
   const greatest = [...problem.latest];
   const variable = (from: number, to: number) => (greatest.push(to), least.push(from) - 1);
-  const end = variable(0, horizon);
+  const end = variable(leastEnd(problem, distances, headsOf(problem, distances)), horizon);
   const lags: Distance[] = problem.hard.map(({ from, to, distance }) => ({ from, to, distance }));
   problem.project.activities.forEach(({ duration }, i) =>
     lags.push({ from: i, to: end, distance: duration }),
@@ -49,17 +52,26 @@ export function encode(problem: Problem): Encoded | null {
   const isPlain = terms.length === 1;
   const scale = isPlain ? 1 : scaleFor(terms, horizon);
   const cost = isPlain ? end : variable(-MOST_COST, MOST_COST);
-  for (const [i, j] of open) lags.push(...eitherWay(problem, i, j, variable(0, 1)));
+  const orders = open.map(([first, second]) => ({ first, second, variable: variable(0, 1) }));
+  for (const { first, second, variable: order } of orders)
+    lags.push(...eitherWay(problem, first, second, order));
   if (least.some((value, i) => value > greatest[i]!)) return null;
 
-  const engine = new Engine(least, greatest, count, lags);
+  const engine = new Engine(least, greatest, count, lags, true);
   addResources(problem, engine);
   problem.soft.forEach((lag, i) => engine.addRule(stretchRule(engine, lag, stretches[i]!)));
   if (!isPlain) engine.addRule(costRule(engine, terms, cost, scale));
-  return { engine, cost, scale };
+  return { engine, cost, scale, orders };
 }
 
 const durationOf = (problem: Problem, i: number): number => problem.project.activities[i]!.duration;
+
+/** Earliest starts once every chain of lags is followed. */
+function headsOf({ earliest }: Problem, distances: Distances): number[] {
+  return earliest.map((_, j) =>
+    earliest.reduce((head, start, i) => Math.max(head, start + distances.between(i, j)), -Infinity),
+  );
+}
 
 /** Pairs of free activities that some resource can never carry together. */
 function pairsOf({ resources, count }: Problem): [number, number][] {

@@ -3,8 +3,10 @@
  * time, and the proof when nothing better is possible.
  */
 
+import { chanceFrom } from './chance.ts';
 import { costOf, makespanOf } from './cost.ts';
 import { type Encoded, encode } from './encode.ts';
+import { Neighbourhood } from './neighbourhood.ts';
 import { type Problem, problemOf } from './problem.ts';
 import type { Errand, Manner } from './search/engine.ts';
 import type { Effort, Project, Schedule } from './types.ts';
@@ -19,6 +21,10 @@ export function schedule(project: Project, effort: Effort): Schedule {
   return improve(problem, encoded, effort, began, isOver);
 }
 
+/** Turns of thinking over a part of the plan between two of the whole. */
+const PARTS_PER_WHOLE = 12;
+const PART_CONFLICTS = 300;
+
 function improve(
   problem: Problem,
   encoded: Encoded,
@@ -27,30 +33,37 @@ function improve(
   isOver: () => boolean,
 ): Schedule {
   const { engine } = encoded;
-  if (effort.warmStarts) effort.warmStarts.forEach((start, i) => (engine.preferred[i] = start));
+  effort.warmStarts?.forEach((start, i) => (engine.preferred[i] = start));
+  const neighbourhood = new Neighbourhood(problem, encoded, chanceFrom(effort.seed));
   let best: Schedule = { kind: 'none', proven: false, by: 'own' };
-  let manner: Manner = 'earliest';
-  let mostConflicts = 50;
-  while (!isOver()) {
-    const errand: Errand = { manner, mostConflicts, isOver };
+  let wholes = 0;
+  for (let turn = 0; !isOver(); turn++) {
+    const isPart = best.kind === 'schedule' && encoded.orders.length > 0 && turn % (PARTS_PER_WHOLE + 1) > 0;
+    const errand: Errand = isPart
+      ? {
+          manner: 'busiest',
+          mostConflicts: PART_CONFLICTS,
+          isOver,
+          granted: neighbourhood.draw(engine.preferred),
+        }
+      : wholeErrand(wholes++, best.kind === 'none', isOver);
     const outcome = engine.search(errand);
     if (outcome === 'none') return proven(best);
-    if (outcome === 'gaveUp') {
-      manner =
-        manner === 'earliest' && best.kind === 'none'
-          ? 'busiest'
-          : manner === 'busiest'
-            ? 'earliest'
-            : 'busiest';
-      mostConflicts = Math.min(2000, mostConflicts * 1.2);
-      continue;
-    }
+    if (isPart) neighbourhood.learn(outcome !== 'gaveUp');
+    if (outcome !== 'found') continue;
     best = read(problem, encoded);
     effort.onBetter?.(best, effort.now() - began);
     for (let i = 0; i < engine.preferred.length; i++) engine.preferred[i] = engine.value(i);
     if (!engine.demand(2 * encoded.cost + 1, 1 - engine.value(encoded.cost))) return proven(best);
   }
   return best;
+}
+
+/** The earliest start first until there is a plan, every fourth time after that; longer and longer. */
+function wholeErrand(times: number, isFirst: boolean, isOver: () => boolean): Errand {
+  const every = isFirst ? 2 : 4;
+  const manner: Manner = times % every === 0 ? 'earliest' : 'busiest';
+  return { manner, mostConflicts: Math.min(20_000, 50 * 1.3 ** times), isOver };
 }
 
 function proven(best: Schedule): Schedule {

@@ -48,6 +48,8 @@ export class Engine {
   private readonly waiting: number[] = [];
   private readonly isWaiting: boolean[] = [];
   private readonly starts: number;
+  /** Variables that the busiest manner decides. */
+  private readonly branches: Uint8Array;
   private head = 0;
   private isBroken = false;
   private mostClauses = 4000;
@@ -58,6 +60,7 @@ export class Engine {
     greatest: readonly number[],
     starts: number,
     distances: readonly Distance[],
+    onlyOrders = false,
   ) {
     this.starts = starts;
     this.bounds = new Bounds(least, greatest);
@@ -65,7 +68,8 @@ export class Engine {
     this.clauses = new Clauses(this.bounds);
     this.lags = new Lags(this.bounds, distances);
     this.activity = new Activity(least.length);
-    least.forEach((_, variable) => this.activity.add(variable));
+    this.branches = Uint8Array.from(least, (_, variable) => (onlyOrders && variable < starts ? 0 : 1));
+    least.forEach((_, variable) => this.offer(variable));
     this.wakes = Array.from(this.bounds.least, () => []);
     const involve = (variable: number) => this.activity.involve(variable);
     const enliven = (clause: Clause) => this.clauses.enliven(clause);
@@ -111,6 +115,10 @@ export class Engine {
     }
   }
 
+  private offer(variable: number): void {
+    if (this.branches[variable]) this.activity.add(variable);
+  }
+
   private fail(): false {
     this.isBroken = true;
     return false;
@@ -128,7 +136,7 @@ export class Engine {
   }
 
   private backTo(depth: number): void {
-    this.bounds.backTo(depth, (variable) => this.activity.add(variable));
+    this.bounds.backTo(depth, (variable) => this.offer(variable));
     this.head = Math.min(this.head, this.bounds.length);
   }
 
@@ -176,28 +184,36 @@ export class Engine {
       bounds.raise(granted[i]!, granted[i + 1]!, DECIDED);
       return 'made';
     }
-    const variable = errand.manner === 'earliest' ? this.earliest() : this.busiest();
-    if (variable < 0) return errand.manner === 'earliest' && this.busiest(true) >= 0 ? this.rest() : 'found';
-    bounds.deepen();
-    const value = this.valueFor(variable, errand.manner);
-    if (value >= bounds.least[2 * variable]!) bounds.raise(2 * variable + 1, -value, DECIDED);
-    if (!bounds.isFixed(variable)) this.activity.add(variable);
+    const variable = this.choose(errand.manner);
+    if (variable < 0) return 'found';
+    this.settle(variable, errand.manner);
     return 'made';
   }
 
-  private rest(): 'made' {
+  private choose(manner: Manner): number {
+    if (manner === 'earliest') {
+      const variable = this.earliest();
+      return variable < 0 ? this.busiest() : variable;
+    }
     const variable = this.busiest();
-    this.bounds.deepen();
-    this.bounds.raise(2 * variable + 1, -this.bounds.least[2 * variable]!, DECIDED);
-    return 'made';
+    return variable < 0 ? this.earliest() : variable;
   }
 
-  /** A value to hold a variable down to: the preferred one when that still excludes something. */
-  private valueFor(variable: number, manner: Manner): number {
-    const least = this.bounds.least[2 * variable]!;
-    const greatest = -this.bounds.least[2 * variable + 1]!;
-    const preferred = this.preferred[variable]!;
-    return manner === 'busiest' && preferred > least && preferred < greatest ? preferred : least;
+  /** Holds a variable down to its least value, or the busiest one to what the best plan so far says. */
+  private settle(variable: number, manner: Manner): void {
+    const { bounds } = this;
+    const least = bounds.least[2 * variable]!;
+    const greatest = -bounds.least[2 * variable + 1]!;
+    const preferred = manner === 'busiest' ? this.preferred[variable]! : least;
+    bounds.deepen();
+    if (preferred >= greatest && greatest === least + 1) bounds.raise(2 * variable, greatest, DECIDED);
+    else
+      bounds.raise(
+        2 * variable + 1,
+        -(preferred > least && preferred < greatest ? preferred : least),
+        DECIDED,
+      );
+    if (!bounds.isFixed(variable)) this.offer(variable);
   }
 
   private earliest(): number {
@@ -216,13 +232,10 @@ export class Engine {
     return best;
   }
 
-  private busiest(onlyLook = false): number {
+  private busiest(): number {
     for (;;) {
       const variable = this.activity.take();
-      if (variable < 0) return -1;
-      if (this.bounds.isFixed(variable)) continue;
-      if (onlyLook) this.activity.add(variable);
-      return variable;
+      if (variable < 0 || !this.bounds.isFixed(variable)) return variable;
     }
   }
 

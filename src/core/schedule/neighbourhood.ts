@@ -22,9 +22,13 @@ export class Neighbourhood {
 
   /** The orders that stay as they are in a plan, as atoms taken for granted. */
   draw(plan: Int32Array): number[] {
-    const isFree = this.chance() < 0.7 ? this.stretchOfTime(plan) : this.someResources();
+    return this.orders(plan, this.chance() < 0.7 ? this.stretchOfTime(plan) : this.someResources());
+  }
+
+  /** The orders of a plan, but for those between two that are free. */
+  orders(plan: Int32Array, isFree: readonly boolean[] = []): number[] {
     return this.encoded.orders.flatMap(({ first, second, variable }) => {
-      if (isFree[first]! && isFree[second]!) return [];
+      if (isFree[first] && isFree[second]) return [];
       return plan[first]! < plan[second]! ? [2 * variable, 1] : [2 * variable + 1, 0];
     });
   }

@@ -96,6 +96,12 @@ export class Engine {
     return this.bounds.raise(signed, value, DECIDED) ? this.settleRoot() : this.fail();
   }
 
+  /** The least value of a variable whatever is decided; known at rest, after `begin` or `demand`. */
+  leastEver(variable: number): number {
+    this.backTo(0);
+    return this.bounds.least[2 * variable]!;
+  }
+
   search(errand: Errand): Outcome {
     this.backTo(0);
     if (this.isBroken || !this.settleRoot()) return 'none';

@@ -1,0 +1,186 @@
+/**
+ * Is this a job shop, in which everything is ordered work on one machine at a
+ * time, and what is a good order of work there? Tabu search that exchanges
+ * neighbours at the ends of critical blocks (Nowicki & Smutnicki 1996), the
+ * exchange judged by its estimate (Taillard 1994).
+ */
+
+import type { Problem } from './problem.ts';
+
+const NONE = -1;
+
+export class Shop {
+  readonly count: number;
+  readonly duration: Int32Array;
+  /** The work before and after in the job, and on the machine. */
+  private readonly jobBefore: Int32Array;
+  private readonly jobAfter: Int32Array;
+  private readonly before: Int32Array;
+  private readonly after: Int32Array;
+  private readonly machine: Int32Array;
+  /** Longest way to the start of the work, and from its start to the end of all. */
+  readonly head: Int32Array;
+  private readonly tail: Int32Array;
+  private readonly order: Int32Array;
+  private readonly missing: Int32Array;
+  makespan = Infinity;
+
+  private constructor(problem: Problem, machine: Int32Array) {
+    this.count = problem.count;
+    this.machine = machine;
+    this.duration = Int32Array.from(problem.project.activities, ({ duration }) => duration);
+    const blank = () => new Int32Array(problem.count).fill(NONE);
+    [this.jobBefore, this.jobAfter, this.before, this.after] = [blank(), blank(), blank(), blank()];
+    [this.head, this.tail, this.order, this.missing] = [blank(), blank(), blank(), blank()];
+    for (const { from, to } of problem.hard) {
+      this.jobAfter[from] = to;
+      this.jobBefore[to] = from;
+    }
+  }
+
+  /** Null when it is not a job shop. */
+  static of(problem: Problem): Shop | null {
+    const { project, count } = problem;
+    const machine = new Int32Array(count).fill(NONE);
+    const isPlain =
+      problem.soft.length === 0 &&
+      !project.startWeights?.some((weight) => weight !== 0) &&
+      project.activities.every(
+        (each) =>
+          each.duration > 0 &&
+          !each.earliestStart &&
+          each.latestFinish === undefined &&
+          each.fixedStart === undefined,
+      );
+    if (!isPlain) return null;
+    for (const [index, { uses, steps }] of problem.resources.entries()) {
+      for (const { variable, amount } of uses) {
+        if (machine[variable] !== NONE || steps.length > 1 || 2 * amount <= steps[0]!.capacity) return null;
+        if (amount > steps[0]!.capacity) return null;
+        machine[variable] = index;
+      }
+    }
+    const outs = new Set(problem.hard.map(({ from }) => from));
+    const ins = new Set(problem.hard.map(({ to }) => to));
+    const isChain = outs.size === problem.hard.length && ins.size === problem.hard.length;
+    const isFollowed = problem.hard.every(
+      ({ from, distance }) => distance === project.activities[from]!.duration,
+    );
+    return isChain && isFollowed && machine.every((each) => each !== NONE)
+      ? new Shop(problem, machine)
+      : null;
+  }
+
+  /** Takes the order of work on each machine from a plan. */
+  follow(starts: readonly number[]): void {
+    const last = new Map<number, number>();
+    const sorted = Array.from(starts, (_, i) => i).sort((a, b) => starts[a]! - starts[b]!);
+    this.before.fill(NONE);
+    this.after.fill(NONE);
+    for (const work of sorted) {
+      const previous = last.get(this.machine[work]!);
+      if (previous !== undefined) this.link(previous, work);
+      last.set(this.machine[work]!, work);
+    }
+    this.measure();
+  }
+
+  private link(first: number, second: number): void {
+    if (first !== NONE) this.after[first] = second;
+    if (second !== NONE) this.before[second] = first;
+  }
+
+  /** Heads, tails and the makespan; false when the order goes round in a circle. */
+  measure(): boolean {
+    const { count, order, missing, jobBefore, before, jobAfter, after, head, tail, duration } = this;
+    let ready = 0;
+    for (let i = 0; i < count; i++) {
+      missing[i] = (jobBefore[i] === NONE ? 0 : 1) + (before[i] === NONE ? 0 : 1);
+      if (missing[i] === 0) order[ready++] = i;
+    }
+    let makespan = 0;
+    for (let at = 0; at < ready; at++) {
+      const i = order[at]!;
+      head[i] = Math.max(this.endOf(jobBefore[i]!), this.endOf(before[i]!));
+      makespan = Math.max(makespan, head[i]! + duration[i]!);
+      for (const next of [jobAfter[i]!, after[i]!])
+        if (next !== NONE && --missing[next]! === 0) order[ready++] = next;
+    }
+    if (ready < count) return false;
+    for (let at = count - 1; at >= 0; at--) {
+      const i = order[at]!;
+      tail[i] = duration[i]! + Math.max(this.tailOf(jobAfter[i]!), this.tailOf(after[i]!));
+    }
+    this.makespan = makespan;
+    return true;
+  }
+
+  private endOf(work: number): number {
+    return work === NONE ? 0 : this.head[work]! + this.duration[work]!;
+  }
+
+  private tailOf(work: number): number {
+    return work === NONE ? 0 : this.tail[work]!;
+  }
+
+  /** Exchanges two neighbours on a machine. */
+  exchange(first: number): void {
+    const second = this.after[first]!;
+    const ahead = this.before[first]!;
+    const behind = this.after[second]!;
+    this.link(ahead, second);
+    this.link(second, first);
+    this.link(first, behind);
+  }
+
+  /** The makespan after an exchange is about this, and never less. */
+  estimate(first: number): number {
+    const { duration } = this;
+    const second = this.after[first]!;
+    const secondHead = Math.max(this.endOf(this.jobBefore[second]!), this.endOf(this.before[first]!));
+    const firstHead = Math.max(this.endOf(this.jobBefore[first]!), secondHead + duration[second]!);
+    const firstTail =
+      duration[first]! + Math.max(this.tailOf(this.jobAfter[first]!), this.tailOf(this.after[second]!));
+    const secondTail = duration[second]! + Math.max(this.tailOf(this.jobAfter[second]!), firstTail);
+    return Math.max(firstHead + firstTail, secondHead + secondTail);
+  }
+
+  /** First of each pair at an end of a block of one longest way, drawn at forks by lot. */
+  candidates(chance: () => number): number[] {
+    const way = this.longestWay(chance);
+    const found = new Set<number>();
+    for (let from = 0, to = 0; from < way.length; from = to) {
+      to = from + 1;
+      while (
+        to < way.length &&
+        this.machine[way[to]!] === this.machine[way[from]!] &&
+        this.after[way[to - 1]!] === way[to]
+      )
+        to++;
+      if (to - from < 2) continue;
+      if (from > 0) found.add(way[from]!);
+      if (to < way.length) found.add(way[to - 2]!);
+    }
+    return [...found].filter((first) => this.jobAfter[first] !== this.after[first]);
+  }
+
+  private longestWay(chance: () => number): number[] {
+    const way: number[] = [];
+    const isOnWay = (work: number) => work !== NONE && this.head[work]! + this.tail[work]! === this.makespan;
+    const firsts = Array.from(this.head, (_, i) => i).filter((i) => this.head[i] === 0 && isOnWay(i));
+    let at = firsts[Math.floor(chance() * firsts.length)] ?? NONE;
+    while (at !== NONE) {
+      way.push(at);
+      const end = this.endOf(at);
+      const follows = (work: number) => isOnWay(work) && this.head[work] === end;
+      const [job, machine] = [this.jobAfter[at]!, this.after[at]!];
+      const isFork = follows(job) && follows(machine);
+      at = follows(machine) && !(isFork && chance() < 0.5) ? machine : follows(job) ? job : NONE;
+    }
+    return way;
+  }
+
+  secondOf(first: number): number {
+    return this.after[first]!;
+  }
+}

@@ -1,0 +1,151 @@
+/**
+ * In which order the ways of searching take their turns, and what the best plan
+ * is so far.
+ */
+
+import { chanceFrom } from './chance.ts';
+import { costOf, makespanOf } from './cost.ts';
+import type { Encoded } from './encode.ts';
+import { Neighbourhood } from './neighbourhood.ts';
+import type { Problem } from './problem.ts';
+import type { Errand, Outcome } from './search/engine.ts';
+import { Shop } from './shop.ts';
+import { walk } from './tabu.ts';
+import type { Effort, Schedule } from './types.ts';
+
+/** Turns of thinking over a part of the plan between two of the whole. */
+const PARTS_PER_WHOLE = 12;
+const PART_CONFLICTS = 300;
+/** So much is thought before the clock is first asked: an answer a little late is better than none. */
+const FIRST_CONFLICTS = 50;
+/** A job shop with more work than this is too large to be searched through: most of the time goes to the walk. */
+const LARGE_SHOP = 150;
+
+const never = () => false;
+
+export class Thinking {
+  answer: Schedule = { kind: 'none', proven: false, by: 'own' };
+  private readonly problem: Problem;
+  private readonly encoded: Encoded;
+  private readonly effort: Effort;
+  private readonly began: number;
+  private readonly chance: () => number;
+  private readonly neighbourhood: Neighbourhood;
+
+  constructor(problem: Problem, encoded: Encoded, effort: Effort, began: number) {
+    this.problem = problem;
+    this.encoded = encoded;
+    this.effort = effort;
+    this.began = began;
+    this.chance = chanceFrom(effort.seed);
+    this.neighbourhood = new Neighbourhood(problem, encoded, this.chance);
+  }
+
+  /** The earlier plan if it still holds, else its order of work, else the earliest start first. */
+  begin(): void {
+    const { warmStarts } = this.effort;
+    const errand = { manner: 'earliest', mostConflicts: FIRST_CONFLICTS, isOver: never } as const;
+    if (warmStarts?.length === this.problem.count) {
+      const { preferred } = this.encoded.engine;
+      this.prefer(warmStarts);
+      const same = warmStarts.flatMap((start, i) => [2 * i, start, 2 * i + 1, -start]);
+      if (this.run({ ...errand, granted: same }) !== 'found')
+        this.run({ ...errand, granted: this.neighbourhood.orders(preferred) });
+    }
+    if (this.answer.kind === 'none') this.run(errand);
+  }
+
+  improve(): void {
+    const isOver = () => this.spent() >= this.effort.budgetMs;
+    this.walkShop();
+    let wholes = 0;
+    for (let turn = 0; !this.answer.proven && !isOver(); turn++) {
+      const isPart = this.answer.kind === 'schedule' && this.encoded.orders.length > 0;
+      if (isPart && turn % (PARTS_PER_WHOLE + 1) > 0) this.thinkPart(isOver);
+      else this.run(this.wholeErrand(wholes++, isOver));
+    }
+  }
+
+  private spent(): number {
+    return this.effort.now() - this.began;
+  }
+
+  private thinkPart(isOver: () => boolean): void {
+    const granted = this.neighbourhood.draw(this.encoded.engine.preferred);
+    const outcome = this.run({ manner: 'busiest', mostConflicts: PART_CONFLICTS, isOver, granted });
+    this.neighbourhood.learn(outcome !== 'gaveUp');
+  }
+
+  /** The earliest start first every second time until there is a plan, every fourth after that; longer and longer. */
+  private wholeErrand(times: number, isOver: () => boolean): Errand {
+    const every = this.answer.kind === 'none' ? 2 : 4;
+    const manner = times % every === 0 ? 'earliest' : 'busiest';
+    return { manner, mostConflicts: Math.min(20_000, FIRST_CONFLICTS * 1.3 ** times), isOver };
+  }
+
+  private run(errand: Errand): Outcome {
+    const { engine } = this.encoded;
+    const outcome = engine.search(errand);
+    if (outcome === 'none') this.close();
+    if (outcome === 'found')
+      this.accept(Array.from({ length: this.problem.count }, (_, i) => engine.value(i)));
+    return outcome;
+  }
+
+  /** Local search over the orders of work where the problem is a job shop. */
+  private walkShop(): void {
+    const shop = this.answer.kind === 'schedule' && !this.answer.proven ? Shop.of(this.problem) : null;
+    if (!shop || this.answer.kind === 'none') return;
+    const share = this.effort.budgetMs * (this.problem.count > LARGE_SHOP ? 0.7 : 0.3);
+    walk(shop, this.answer.starts, {
+      chance: this.chance,
+      isOver: () => this.spent() >= share,
+      onBetter: (starts) => {
+        if (
+          this.answer.kind === 'schedule' &&
+          makespanOf(this.problem.project, starts) < this.answer.makespan
+        )
+          this.accept(starts);
+      },
+      least: this.leastCost(),
+    });
+  }
+
+  /** A better plan: tells it, leans on it from now on, and asks only for better ones still. */
+  private accept(starts: readonly number[]): void {
+    const { project } = this.problem;
+    const cost = costOf(project, starts);
+    const lowerBound = Math.min(cost, this.leastCost());
+    const answer = {
+      kind: 'schedule',
+      starts,
+      makespan: makespanOf(project, starts),
+      cost,
+      lowerBound,
+    } as const;
+    this.answer = { ...answer, proven: false, by: 'own' };
+    this.prefer(starts);
+    const { engine, cost: variable, scale } = this.encoded;
+    if (!engine.demand(2 * variable + 1, 1 - Math.round(cost * scale))) this.close();
+    this.effort.onBetter?.(this.answer, this.spent());
+  }
+
+  private prefer(starts: readonly number[]): void {
+    const { preferred } = this.encoded.engine;
+    starts.forEach((start, i) => (preferred[i] = start));
+    for (const { first, second, variable } of this.encoded.orders)
+      preferred[variable] = starts[first]! < starts[second]! ? 1 : 0;
+  }
+
+  private leastCost(): number {
+    return this.encoded.engine.leastEver(this.encoded.cost) / this.encoded.scale;
+  }
+
+  private close(): void {
+    const { answer } = this;
+    this.answer =
+      answer.kind === 'none'
+        ? { ...answer, proven: true }
+        : { ...answer, lowerBound: answer.cost, proven: true };
+  }
+}

@@ -2,6 +2,8 @@
 
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { SayIt } from './choices.ts';
+import type { Planner } from './evening/planner.ts';
+import type { EveningSettings } from './evening/settings.ts';
 import type { Verbosity } from './fading.ts';
 import type { Catalogue, Clock, Ear, LogEntry, Mouth, Reminder } from './ports.ts';
 import type { PhraseBookOf } from './situation.ts';
@@ -35,6 +37,9 @@ export interface LivePorts {
   madeBy?: string | undefined;
   /** Every entry that has acted, for the tabs that mirror this one. */
   onEntry?: (entry: LogEntry) => void;
+  /** Plans evenings of several batches; left out: each batch goes on as if it were alone. */
+  planner?: Planner;
+  eveningSettings?: () => EveningSettings;
   manners?: () => Manners;
   /** Grants a wish, and says so in the new manner; or says that it is as slow, or loud, as can be. */
   wish?: (wish: Wish) => Message;

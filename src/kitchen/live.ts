@@ -13,8 +13,11 @@ import { eventOf } from './choices.ts';
 import { isCorrection, putRight } from './corrections.ts';
 import { Conversation, type Did } from './conversation.ts';
 import { Doubt } from './doubt.ts';
+import { Evening } from './evening/evening.ts';
+import { usualEvening } from './evening/settings.ts';
+import { dressed } from './evening/waits.ts';
 import { Expecting } from './expecting.ts';
-import { lastTold } from './fold.ts';
+import { happenings, lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { movesBetween, wordsForRewrite } from './moves.ts';
 import { named, unnamed } from './naming.ts';
@@ -50,6 +53,7 @@ export class LiveKitchen {
   #unsaid: Effect[] | null = [];
   #view: KitchenView;
   readonly #expecting: Expecting;
+  readonly #evening: Evening | null;
 
   constructor(ports: LivePorts) {
     this.#ports = ports;
@@ -96,6 +100,7 @@ export class LiveKitchen {
       this.calling.heard(hearing);
       this.#refresh();
     });
+    this.#evening = ports.planner ? this.#openEvening(ports.planner) : null;
     this.#view = this.#look();
   }
 
@@ -183,6 +188,23 @@ export class LiveKitchen {
 
   // --- The log moves ---
 
+  #openEvening(planner: NonNullable<LivePorts['planner']>): Evening {
+    return new Evening({
+      planner,
+      settings: this.#ports.eveningSettings ?? (() => usualEvening),
+      now: () => this.#ports.clock.now(),
+      actors: () => this.#picture.actors,
+      events: () => happenings(this.#keeper?.log.entries ?? []),
+      say: (effect) => this.#speak(effect),
+      changed: () => this.#refresh(),
+    });
+  }
+
+  /** The cook's evening was set otherwise: other hands, another end. */
+  replan(): void {
+    this.#evening?.happened();
+  }
+
   #lastSeen = 0;
   #lastBeat = Infinity;
 
@@ -198,6 +220,7 @@ export class LiveKitchen {
     this.#conversation.beat();
     this.calling.beat();
     this.#quiet.beat(now, this.#picture.actors.batches);
+    this.#evening?.beat();
     this.#announcer.beat();
     this.#refresh();
   }
@@ -233,6 +256,7 @@ export class LiveKitchen {
   #acted({ before, step, entry }: Acted, leads: boolean): void {
     this.#picture.of(step);
     if (leads) {
+      if (entry.source !== 'clock' || step.rewritten) this.#evening?.happened();
       for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
       if (entry.source !== 'clock') this.#announcer.happened();
       const effects = step.rewritten
@@ -246,6 +270,10 @@ export class LiveKitchen {
   }
 
   #announce(effect: Effect): void {
+    for (const one of this.#evening?.worded(effect) ?? [effect]) this.#speak(one);
+  }
+
+  #speak(effect: Effect): void {
     const catalogue = this.#ports.catalogue();
     for (const worded of this.#conversation.teaching.worded(effect)) {
       const spoken = named(worded, this.#picture.actors, catalogue);
@@ -272,7 +300,8 @@ export class LiveKitchen {
       pace: this.#ports.pace(),
       practice: this.#ports.practice,
       focus: this.#picture.focus,
-      ...this.#picture.actors,
+      ...dressed(this.#picture.actors, this.#evening?.view?.waits ?? []),
+      evening: this.#evening?.view ?? null,
       learned: this.#picture.learned,
       showing: this.#conversation.teaching.showing,
       question: question && { ...unnamed(question.say), urgency: question.urgency },

@@ -4,6 +4,7 @@ import type { BatchPlan, Range } from '../core/types.ts';
 import type { CommandId, Consequence, Understood } from '../../machines/dialogue/commands.ts';
 import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
 import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
+import type { EveningView } from './evening/evening.ts';
 import type { StoveMemory } from './learning.ts';
 import type { Showing } from './teaching.ts';
 
@@ -117,6 +118,8 @@ export interface KitchenView {
   learned: StoveMemory;
   /** The picture of the step in hand: asked for, or by itself while this cook still gets full words. */
   showing?: Showing | null;
+  /** The plan of the evening, once there is one. */
+  evening?: EveningView | null;
   /** The question that waits for an answer, if any. */
   question: { message: Message; urgency: Urgency; about?: BatchId | CannerId | null } | null;
   /** What is being said right now, or was said last. */

@@ -4,6 +4,7 @@ import { answerWords } from './en.answers.ts';
 import { batchWords } from './en.batch.ts';
 import { cannerWords } from './en.canner.ts';
 import { dialogueWords } from './en.dialogue.ts';
+import { eveningWords } from './en.evening.ts';
 import { howWords } from './en.how.ts';
 import { kitchenWords } from './en.kitchen.ts';
 import { rehearsalWords } from './en.rehearsal.ts';
@@ -20,6 +21,7 @@ export const englishMessages = {
   ...batchWords,
   ...cannerWords,
   ...dialogueWords,
+  ...eveningWords,
   ...howWords,
   ...kitchenWords,
   ...sightWords,

@@ -1,0 +1,214 @@
+// The evening at work: keeps the plan true to what happens, holds back what it wants later, and tells the cook
+// only what changed for them.
+
+import { adviceWords, changesFor, changeWords } from '../../core/evening/index.ts';
+import type { Advice, EveningPlan } from '../../core/evening/types.ts';
+import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
+import type { KitchenEvent } from '../../../machines/kitchen/events.ts';
+import type { Actors } from '../kitchenView.ts';
+import type { Planner } from './planner.ts';
+import { progressOf } from './progress.ts';
+import { inTheEvening, minuteOf, requestOf } from './request.ts';
+import type { EveningSettings } from './settings.ts';
+import { comingUp, handsAt, waitsIn, type Wait } from './waits.ts';
+
+type Say = Extract<Effect, { type: 'say' }>;
+
+export interface EveningView {
+  plan: EveningPlan;
+  waits: readonly Wait[];
+  /** Sentences of advice, with their reasons. */
+  advice: readonly string[];
+}
+
+export interface EveningParts {
+  planner: Planner;
+  settings: () => EveningSettings;
+  now: () => number;
+  actors: () => Actors;
+  events: () => readonly KitchenEvent[];
+  say(effect: Say): void;
+  changed(): void;
+  timeOf?: (instant: number) => string;
+}
+
+/** An event moves the plan at once; while nothing happens it is looked at anew this often, kitchen ms. */
+const LOOK_AGAIN_MS = 120_000;
+const FORESEE_MINUTES = 2;
+const SEED = 20;
+
+export class Evening {
+  readonly #parts: EveningParts;
+  #beganAt: number | null = null;
+  #plan: EveningPlan | null = null;
+  /** The plan as the cook was last told of it. */
+  #told: EveningPlan | null = null;
+  #asked = 0;
+  #askedAt = -Infinity;
+  #waits: Wait[] = [];
+  /** What a chart called for, to be said when the plan comes to it. */
+  #heldBack = new Map<string, Say>();
+  #foreseen = new Set<string>();
+
+  constructor(parts: EveningParts) {
+    this.#parts = parts;
+    parts.planner.onAnswer(({ id, plan, last }) => {
+      if (id === this.#asked) this.#take(plan, last);
+    });
+  }
+
+  get view(): EveningView | null {
+    const plan = this.#plan;
+    if (!plan) return null;
+    const advice = plan.advice.map((one) => this.#adviceWords(one, plan));
+    return { plan, waits: this.#waits, advice };
+  }
+
+  /** Something happened, or the cook's evening was set otherwise: the plan is made anew. */
+  happened(): void {
+    const { actors, now, planner, events, settings } = this.#parts;
+    const batches = actors().batches.filter(inTheEvening);
+    if (batches.length === 0) return this.#forget();
+    this.#beganAt ??= now();
+    const all = actors().batches.filter(({ id }) => batches.some((one) => one.id === id));
+    const request = requestOf(all, settings(), this.#beganAt);
+    const plan = this.#plan;
+    const progress = plan ? progressOf(plan, events(), actors(), now()) : { tasks: {} };
+    this.#asked += 1;
+    this.#askedAt = now();
+    const minute = minuteOf(now(), this.#beganAt);
+    planner.ask({ id: this.#asked, request, plan, progress, now: minute, seed: SEED });
+    this.#look();
+  }
+
+  beat(): void {
+    const { now } = this.#parts;
+    if (this.#plan && now() - this.#askedAt >= LOOK_AGAIN_MS) this.happened();
+    this.#look();
+    this.#callWhoIsDue();
+    this.#foresee();
+  }
+
+  /** What a chart wants said now: as it is, put off, or left for when the hands are free. */
+  worded(effect: Effect): Effect[] {
+    if (effect.type !== 'say' || effect.about === null || effect.urgency === 'danger') return [effect];
+    this.#look();
+    const wait = this.#waits.find(({ about }) => about === effect.about);
+    if (wait && effect.urgency !== 'teaching') {
+      const callsForIt = effect.slot.endsWith('/step') || effect.slot.endsWith('/setup');
+      if (!callsForIt) return []; // a question about what has not begun
+      this.#heldBack.set(wait.about, effect);
+      return [this.#waitWords(effect, wait)];
+    }
+    const busy = handsAt(this.#parts.actors(), this.#waits);
+    const another = busy !== null && busy !== effect.about && effect.urgency === 'step';
+    return another && !effect.untilAnswered ? [{ ...effect, slot: `${effect.slot}/when-free` }] : [effect];
+  }
+
+  // --- The plan ---
+
+  #take(plan: EveningPlan, last: boolean): void {
+    const told = this.#told;
+    this.#plan = plan;
+    this.#look();
+    if (last && plan.request.batches.length > 1) {
+      if (told === null || plan.request.batches.length > told.request.batches.length)
+        this.#tellTheStart(plan);
+      else this.#tellChanges(told, plan);
+      this.#told = plan;
+    }
+    this.#parts.changed();
+  }
+
+  #tellTheStart(plan: EveningPlan): void {
+    const worthIt = plan.advice.filter(({ kind }) => kind !== 'keepHot' && kind !== 'shareLoad');
+    for (const [i, advice] of worthIt.entries())
+      this.#say(`advice-${i}`, { key: 'evening.words', params: { words: this.#adviceWords(advice, plan) } });
+  }
+
+  #tellChanges(told: EveningPlan, plan: EveningPlan): void {
+    for (const change of changesFor(told, plan)) {
+      const words = changeWords(change, plan.request, (minute) => this.#timeOf(plan, minute), plan.madeAt);
+      const slot = 'task' in change ? change.task : change.kind;
+      this.#say(`change-${slot}`, { key: 'evening.words', params: { words } });
+    }
+  }
+
+  #forget(): void {
+    this.#beganAt = null;
+    this.#plan = null;
+    this.#told = null;
+    this.#waits = [];
+    this.#heldBack.clear();
+  }
+
+  // --- Attention ---
+
+  #look(): void {
+    const { now, actors } = this.#parts;
+    const before = this.#waits;
+    this.#waits = this.#plan
+      ? waitsIn(this.#plan, actors(), now()).map((wait) => ({
+          ...wait,
+          from:
+            before.find(({ about, step }) => about === wait.about && step === wait.step)?.from ?? wait.from,
+        }))
+      : [];
+  }
+
+  /** What was put off is called for as soon as nothing is in its way. */
+  #callWhoIsDue(): void {
+    for (const [about, effect] of this.#heldBack) {
+      if (this.#waits.some((wait) => wait.about === about)) continue;
+      this.#heldBack.delete(about);
+      const { batches, canners } = this.#parts.actors();
+      const still = [...batches, ...canners].find(({ id }) => id === about)?.state;
+      if (still && ['comingToBoil', 'readyingJars', 'empty', 'filled'].includes(still))
+        this.#parts.say(effect);
+    }
+  }
+
+  #foresee(): void {
+    const { actors, now } = this.#parts;
+    const plan = this.#plan;
+    const busy = plan && plan.request.batches.length > 1 ? handsAt(actors(), this.#waits) : null;
+    const next = plan && busy ? comingUp(plan, busy, now(), FORESEE_MINUTES) : null;
+    if (!next || this.#foreseen.has(next.id)) return;
+    this.#foreseen.add(next.id);
+    const name = actors().batches.find(({ id }) => next.batches.includes(id))?.name;
+    if (name) this.#say('foresee', { key: 'evening.foresee', params: { name } });
+  }
+
+  // --- Words ---
+
+  #waitWords(effect: Say, wait: Wait): Say {
+    const aboutMinutes = (wait.until - this.#parts.now()) / 60_000;
+    return {
+      type: 'say',
+      about: effect.about,
+      urgency: effect.urgency,
+      slot: effect.slot,
+      message: { key: `evening.wait.${wait.step}`, params: { aboutMinutes } },
+      why: { key: `evening.wait.${wait.step}.why` },
+    };
+  }
+
+  #say(slot: string, message: Message): void {
+    this.#parts.say({ type: 'say', about: null, urgency: 'step', slot: `evening/${slot}`, message });
+  }
+
+  #adviceWords(advice: Advice, plan: EveningPlan): string {
+    return adviceWords(advice, plan.request, (minute) => this.#timeOf(plan, minute), plan.madeAt);
+  }
+
+  #timeOf({ request }: EveningPlan, minute: number): string {
+    const instant = request.beganAt + Math.round(minute) * 60_000;
+    return this.#parts.timeOf?.(instant) ?? timeOfDay(instant);
+  }
+}
+
+/** "4:10", as a kitchen clock shows it. */
+export function timeOfDay(instant: number): string {
+  const at = new Date(instant);
+  return `${((at.getHours() + 11) % 12) + 1}:${String(at.getMinutes()).padStart(2, '0')}`;
+}

@@ -1,0 +1,104 @@
+// Who is told to wait, and until when: what the charts would call for now, and the plan wants later.
+
+import type { EveningPlan, EveningTask, Step } from '../../core/evening/types.ts';
+import type { Actors } from '../kitchenView.ts';
+import type { BatchView, CannerView, ClockView } from '../view.ts';
+import { inTheEvening, minuteOf } from './request.ts';
+
+export interface Wait {
+  about: string;
+  /** What is waited with. */
+  step: 'heat' | 'fill' | 'preheat';
+  /** Kitchen ms. */
+  from: number;
+  until: number;
+}
+
+const MINUTE_MS = 60_000;
+/** A wait shorter than this is not worth a word. */
+const WORTH_MS = 90_000;
+/** Jars are got ready this long before they are filled. */
+const READYING_MS = 2 * MINUTE_MS;
+
+/** Empty with one batch alone: nothing can be in its way. */
+export function waitsIn(plan: EveningPlan, actors: Actors, now: number): Wait[] {
+  if (actors.batches.filter(inTheEvening).length < 2) return [];
+  const { beganAt } = plan.request;
+  const startOf = (step: Step, about: string): number | null => {
+    const task = plan.tasks.find(
+      (one) => one.step === step && belongs(one, about) && one.state === 'planned',
+    );
+    return task ? beganAt + task.start * MINUTE_MS : null;
+  };
+  const wait = (about: string, step: Wait['step'], until: number | null): Wait[] =>
+    until !== null && until - now > WORTH_MS ? [{ about, step, from: now, until }] : [];
+  return [
+    ...actors.batches.flatMap(({ id, state, choices }) => {
+      if (state === 'comingToBoil' && choices.some(({ command }) => command === 'heat.on'))
+        return wait(id, 'heat', startOf('heat', id));
+      if (state !== 'readyingJars') return [];
+      const fill = startOf('fill', id);
+      return wait(id, 'fill', fill === null ? null : fill - READYING_MS);
+    }),
+    ...actors.canners.flatMap(({ id, state }, i) =>
+      state === 'empty' || state === 'filled'
+        ? wait(id, 'preheat', startOf('preheat', plan.request.canners[i]?.id ?? id))
+        : [],
+    ),
+  ];
+}
+
+function belongs({ id, batches }: EveningTask, about: string): boolean {
+  return batches.includes(about) || id.startsWith(`${about}/`);
+}
+
+/** Whoever waits shows it: what to do is to wait, and the clock runs to when it is called. */
+export function dressed(actors: Actors, waits: readonly Wait[]): Actors {
+  if (waits.length === 0) return actors;
+  const dress = <One extends BatchView | CannerView>(actor: One): One => {
+    const wait = waits.find(({ about }) => about === actor.id);
+    if (!wait) return actor;
+    const { step, from, until } = wait;
+    const clock: ClockView = {
+      kind: 'until',
+      label: { key: 'clock.evening.wait' },
+      from,
+      until,
+      urgent: false,
+    };
+    return { ...actor, doing: { key: `screen.act.evening.wait.${step}` }, clock };
+  };
+  return { batches: actors.batches.map(dress), canners: actors.canners.map(dress) };
+}
+
+/** States of a batch in which it has the cook's hands. */
+const HANDS_ON = new Set(['mashing', 'skimming', 'straining', 'blending', 'filling', 'readyingJars']);
+
+/** Whose work the hands are at, if any. */
+export function handsAt({ batches }: Actors, waits: readonly Wait[]): string | null {
+  const busy = batches.find(
+    ({ id, state }) => HANDS_ON.has(state) && !waits.some(({ about }) => about === id),
+  );
+  return busy?.id ?? null;
+}
+
+/** The next stretch of work for the hands on another batch, within so many minutes, while they are busy here. */
+export function comingUp(
+  plan: EveningPlan,
+  busyWith: string,
+  now: number,
+  withinMinutes: number,
+): EveningTask | null {
+  const minute = minuteOf(now, plan.request.beganAt);
+  return (
+    plan.tasks.find(
+      ({ attention, state, start, within, batches }) =>
+        attention === 'hands' &&
+        state === 'planned' &&
+        within !== null &&
+        !batches.includes(busyWith) &&
+        start > minute &&
+        start - minute <= withinMinutes,
+    ) ?? null
+  );
+}

@@ -63,7 +63,7 @@ export const batchWords = {
     '{keep, select, shelf {Fill hot jars, leaving {headspaceMm}. Wipe rims, lids fingertip tight.} freezer {Cool it, then fill, leaving {headspaceMm}. Lids on.} other {Fill the jars, leaving {headspaceMm}. Lids on.}}',
   'batch.fill.why': 'The gap draws the lid down. Food on the rim breaks the seal.',
   'batch.toTheCanner':
-    '{jars, plural, one {# jar} other {# jars}} to the canner now, while hot.{short, plural, =0 {} one { The short one to the fridge.} other { The short ones to the fridge.}}',
+    '{jars, plural, one {# jar} other {# jars}} to the canner now, hot.{short, plural, =0 {} one { Short one: fridge.} other { Short ones: fridge.}}',
   'batch.toTheCanner.why':
     'Cooled jars would need longer than the published time, and a cold jar cracks in hot water.',
   'batch.wentCold': 'Jars too cold. Not safe for the shelf: refrigerate or reheat.',

@@ -10,6 +10,7 @@ import { BoilSheet } from './sheets/BoilSheet.tsx';
 import { CountSheet } from './sheets/CountSheet.tsx';
 import { HelpSheet } from './sheets/HelpSheet.tsx';
 import { JarSheet } from './sheets/JarSheet.tsx';
+import { MicrophoneSheet } from './sheets/MicrophoneSheet.tsx';
 import { MoreSheet } from './sheets/MoreSheet.tsx';
 import { ReadingSheet } from './sheets/ReadingSheet.tsx';
 import { SettingsSheet } from './sheets/SettingsSheet.tsx';
@@ -19,9 +20,9 @@ import { yesNo } from './stove/question.ts';
 import { subjectOf, type Subject } from './stove/glance.ts';
 import { choicesOf, StoveScreen } from './stove/StoveScreen.tsx';
 import { TWICE_MS } from './stove/hold.ts';
-import { useKeys, useTwice } from './useKeys.ts';
+import { useKeys, useTalkKey, useTwice } from './useKeys.ts';
 
-type Open = 'more' | 'settings' | 'help' | Choice | null;
+type Open = 'more' | 'settings' | 'help' | 'microphone' | Choice | null;
 
 export function App(props: AppProps) {
   const { view, settings, arrival } = props;
@@ -37,6 +38,7 @@ export function App(props: AppProps) {
     settings.letterKeys,
     useKeyActs(props, subject, choose, setOpen, setArmed),
   );
+  useTalkKey(cooking && open === null, props.actions.call);
   return (
     <>
       {cooking ? (
@@ -85,7 +87,9 @@ function OpenSheet(props: OpenSheetProps) {
   const { open, setOpen, subject, toPlan } = props;
   const close = () => setOpen(null);
   if (open === null) return null;
-  if (open === 'settings') return <SettingsSheet {...props} onClose={close} />;
+  if (open === 'settings')
+    return <SettingsSheet {...props} onClose={close} onMicrophone={() => setOpen('microphone')} />;
+  if (open === 'microphone') return <MicrophoneSheet {...props} onClose={close} />;
   if (open === 'help') return <HelpSheet {...props} onClose={close} />;
   if (open === 'more') {
     const go = (where: 'plan' | 'settings' | 'help') => {

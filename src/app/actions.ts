@@ -4,6 +4,10 @@ import type { BatchRequest } from '../core/request.ts';
 import type { CommandId, TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
 import type { Catalogue, Ear, EarState } from '../kitchen/ports.ts';
+import type { SoundName } from '../../machines/kitchen/effects.ts';
+import type { Room } from '../sound/levels.ts';
+import type { LearningEar } from '../voice/learning.ts';
+import type { Speech } from './speech.ts';
 import type { Choice, KitchenView } from '../kitchen/view.ts';
 
 export type Units = 'us' | 'metric';
@@ -16,6 +20,9 @@ export interface Settings {
   hand: 'right' | 'left';
   /** Single-letter keys (R, U, H ...). Off for cooks whose dictation software types letters. */
   letterKeys: boolean;
+  speech: Speech;
+  /** What the microphone test measured in this kitchen; null before it. */
+  room: Room | null;
 }
 
 /** What the screen asked the cook for, in SI units; whole jars and short ones are counted apart. */
@@ -39,6 +46,16 @@ export interface Actions {
   /** The cook tapped or pressed one of the open choices. */
   choose(choice: Choice, answer?: Answer): void;
   talk(command: TalkCommand): void;
+  /** Push-to-talk: a touch opens the ear and a second closes it; a key is held. */
+  call(how: 'touch' | 'down' | 'up'): void;
+  /** Plays one of the kitchen's sounds, for whoever asks what it means. */
+  sound(name: SoundName): void;
+  /** Says a sentence in the voice as it is set now. */
+  tryVoice(): void;
+  /** The browser's own voices that do not send words away. */
+  localVoices(): Promise<string[]>;
+  /** The ear that learns a voice from reading; null where it cannot. */
+  learner(): LearningEar | null;
   /** Looks at another batch or canner. */
   focus(on: BatchId | CannerId): void;
   set(patch: Partial<Settings>): void;

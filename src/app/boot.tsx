@@ -10,6 +10,8 @@ import { earFeed, type Actions, type Answer } from './actions.ts';
 import { openHouse } from './house.ts';
 import { offerFile } from './offerFile.ts';
 import { arrivalFromHash } from './plan/share.ts';
+import { localVoiceNames } from '../sound/browserVoice.ts';
+import { isLearner } from './learner.ts';
 import { openPreferences } from './preferences.ts';
 import { openStarting } from './starting.ts';
 import { showStates } from './states.ts';
@@ -17,7 +19,7 @@ import './styles/index.css';
 import { addressOf, whichKitchen } from './which.ts';
 
 const preferences = openPreferences();
-const house = await openHouse(whichKitchen(window.location.search), preferences.now);
+const house = await openHouse(whichKitchen(window.location.search), preferences);
 const starting = openStarting(house);
 const ear = earFeed(house.ear, { kind: 'off', says: 'The microphone is off.' });
 const arrival = arrivalFromHash(window.location.hash);
@@ -28,6 +30,11 @@ const actions: Actions = {
   plan: (request) => void live.plan(planBatch(withLearned(request, live.view.learned))),
   choose: (choice, answer) => void live.choose(choice, slotsOf(answer), 'touch'),
   talk: (command) => void live.ask(command, 'touch'),
+  call: (how) => (how === 'touch' ? live.calling.touch() : live.calling.hold(how === 'down')),
+  sound: (name) => void house.mouth.sound(name),
+  tryVoice: () => live.trySaying({ key: 'kitchen.wish.sample' }),
+  localVoices: () => localVoiceNames(globalThis.speechSynthesis),
+  learner: () => (isLearner(house.ear) ? house.ear : null),
   focus: (on) => live.focus(on),
   set: (patch) => {
     if (!preferences.change(patch))

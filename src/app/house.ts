@@ -15,7 +15,9 @@ import { createEar } from '../voice/ear.ts';
 import { createCatalogue } from '../words/catalogue.ts';
 import { openPhrases } from '../words/phrases.en.ts';
 import { sayIt } from '../words/sayit.en.ts';
-import type { Settings } from './actions.ts';
+import { mannersOf, granted, speakersOf } from './speech.ts';
+import type { Preferences } from './preferences.ts';
+import { tieMouthToEar } from './speaking.ts';
 import type { Which } from './which.ts';
 
 export interface House {
@@ -31,7 +33,8 @@ export interface House {
   startIfAllowed(): Promise<boolean>;
 }
 
-export async function openHouse(which: Which, settings: () => Settings): Promise<House> {
+export async function openHouse(which: Which, preferences: Preferences): Promise<House> {
+  const settings = preferences.now;
   const tabs = lead(which.name);
   const role = await tabs.settled;
   let log = kitchenLog(which.name, role === 'leading' ? 'cook' : 'look');
@@ -44,15 +47,16 @@ export async function openHouse(which: Which, settings: () => Settings): Promise
   });
   clock.setPace(which.pace); // the time away went by at the pace it was left at
   const ear = createEar();
-  const mouth = openMouth({ voice: which.voice });
+  const mouth = openMouth({ voice: which.voice, speaker: () => speakersOf(settings().speech).bundled });
   const catalogues = { us: createCatalogue('en', 'us'), metric: createCatalogue('en', 'metric') };
   const catalogue = () => catalogues[settings().units];
+  const reminder = createReminder((says) => live.trouble('reminder', says, false));
   const live = new LiveKitchen({
     clock,
     wall: () => performance.timeOrigin + performance.now(), // a clock that is set moves no question and no repeat
     ear,
     mouth,
-    reminder: createReminder((says) => live.trouble('reminder', says, false)),
+    reminder,
     catalogue,
     units: () => settings().units,
     phrases: openPhrases,
@@ -61,8 +65,15 @@ export async function openHouse(which: Which, settings: () => Settings): Promise
     practice: which.practice,
     madeBy: import.meta.env['VITE_MADE_BY'] as string | undefined,
     onEntry: (entry) => tabs.post(entry),
+    manners: () => mannersOf(settings().speech),
+    wish(wish) {
+      const { speech } = settings();
+      const { patch, says } = granted(speech, wish);
+      preferences.change({ speech: { ...speech, ...patch } });
+      return says;
+    },
   });
-  mouth.onSpeaking((speaking) => ear.mask(speaking));
+  tieMouthToEar(mouth, ear, preferences);
   mouth.onState((state) =>
     state.kind === 'mute' ? live.trouble('mute', state.says, false) : live.calm('mute'),
   );
@@ -88,6 +99,7 @@ export async function openHouse(which: Which, settings: () => Settings): Promise
 
   async function start(): Promise<void> {
     const sounding = mouth.unlock(); // both begin inside the gesture
+    reminder.onHeadsetPress(() => live.calling.touch());
     const hearing = tabs.role === 'leading' ? ear.start() : Promise.resolve();
     await sounding;
     live.startSpeaking();

@@ -2,27 +2,42 @@
 
 import { z } from 'zod';
 import type { Settings } from './actions.ts';
+import { firstSpeech, speechSchema } from './speech.ts';
 
 const KEY = 'stovehand.settings';
+
+const levelDb = z.number().min(-120).max(0);
 
 const settingsSchema = z.object({
   units: z.enum(['us', 'metric']),
   theme: z.enum(['system', 'dark', 'bright']),
   hand: z.enum(['right', 'left']),
   letterKeys: z.boolean(),
+  // Younger than the others: settings of before go on as they are.
+  speech: speechSchema.catch(firstSpeech),
+  room: z.object({ noiseDb: levelDb, voiceDb: levelDb }).nullable().catch(null),
 }) satisfies z.ZodType<Settings>;
 
 /** Pounds and Fahrenheit where the browser speaks American English; metric everywhere else. */
 function firstSettings(): Settings {
   const units = navigator.language === 'en-US' ? 'us' : 'metric';
-  return { units, theme: 'system', hand: 'right', letterKeys: true };
+  return { units, theme: 'system', hand: 'right', letterKeys: true, speech: firstSpeech, room: null };
+}
+
+/** What was kept, or null where it cannot be read as settings. */
+export function settingsFrom(kept: string | null): Settings | null {
+  try {
+    return settingsSchema.parse(JSON.parse(kept ?? ''));
+  } catch {
+    return null; // none yet, or of another version: the cook sets them again in a moment
+  }
 }
 
 function readSettings(): Settings {
   try {
-    return settingsSchema.parse(JSON.parse(localStorage.getItem(KEY) ?? ''));
+    return settingsFrom(localStorage.getItem(KEY)) ?? firstSettings();
   } catch {
-    return firstSettings(); // none yet, or of another version: the cook sets them again in a moment
+    return firstSettings(); // a browser that keeps nothing refuses to be read, too
   }
 }
 
@@ -45,20 +60,11 @@ export interface Preferences {
 export function openPreferences(): Preferences {
   const listeners = new Set<() => void>();
   let settings = readSettings();
-  const tell = () => {
-    for (const listener of listeners) listener();
-  };
-  // What is set in another tab holds here too.
-  window.addEventListener('storage', ({ key }) => {
-    if (key !== KEY) return;
-    settings = readSettings();
-    tell();
-  });
   return {
     now: () => settings,
     change(patch) {
       settings = { ...settings, ...patch };
-      tell();
+      for (const listener of listeners) listener();
       return keepSettings(settings);
     },
     subscribe(listener) {

@@ -4,6 +4,39 @@ import { useEffect, useRef } from 'react';
 import { keyAct, type KeyAct } from './keys.ts';
 import { TWICE_MS } from './stove/hold.ts';
 
+/** The space bar is held to talk; a button in focus keeps it for itself. */
+export function useTalkKey(on: boolean, call: (how: 'down' | 'up') => void): void {
+  const latest = useRef(call);
+  useEffect(() => {
+    latest.current = call;
+  });
+  useEffect(() => {
+    if (!on) return;
+    let isDown = false;
+    const up = () => {
+      if (isDown) latest.current('up');
+      isDown = false;
+    };
+    const down = (event: KeyboardEvent) => {
+      const target = event.target instanceof Element ? event.target : null;
+      if (event.key !== ' ' || target?.closest('input, textarea, select, dialog, button, a, summary')) return;
+      event.preventDefault(); // held down it would scroll the page
+      if (!event.repeat && !isDown) latest.current('down');
+      isDown = true;
+    };
+    const release = (event: KeyboardEvent) => event.key === ' ' && up();
+    window.addEventListener('keydown', down);
+    window.addEventListener('keyup', release);
+    window.addEventListener('blur', up);
+    return () => {
+      up();
+      window.removeEventListener('keydown', down);
+      window.removeEventListener('keyup', release);
+      window.removeEventListener('blur', up);
+    };
+  }, [on]);
+}
+
 export function useKeys(on: boolean, letterKeys: boolean, act: (what: KeyAct) => void): void {
   const latest = useRef(act);
   useEffect(() => {

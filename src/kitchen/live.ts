@@ -4,7 +4,7 @@
 // machines move, and what they ask for goes to the mouth, the ear and the screen.
 
 import type { BatchCommand, CannerCommand, Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
-import type { Effect } from '../../machines/kitchen/effects.ts';
+import type { Effect, Message } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { BatchPlan } from '../core/types.ts';
 import { createAnnouncer, type Announcer } from './announcing.ts';
@@ -20,7 +20,7 @@ import { Expecting } from './expecting.ts';
 import { happenings, lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { movesBetween, wordsForRewrite } from './moves.ts';
-import { named, unnamed } from './naming.ts';
+import { doingOf, named, unnamed } from './naming.ts';
 import { Notices, sentenceOf } from './notices.ts';
 import { Picture } from './picture.ts';
 import { planned } from './planned.ts';
@@ -43,7 +43,6 @@ export class LiveKitchen {
   readonly #picture: Picture;
   readonly #doubt: Doubt;
   readonly #quiet: QuietHours;
-  /** Push-to-talk. */
   readonly calling: Calling;
   readonly #notices = new Notices();
   readonly #listeners = new Set<() => void>();
@@ -160,6 +159,10 @@ export class LiveKitchen {
     this.#refresh();
   }
 
+  trySaying(message: Message): void {
+    this.#conversation.say(message, 'sample');
+  }
+
   focus(about: string): void {
     this.#picture.lookAt(about);
     this.#refresh();
@@ -260,7 +263,9 @@ export class LiveKitchen {
       for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
       if (entry.source !== 'clock') this.#announcer.happened();
       const effects = step.rewritten
-        ? wordsForRewrite(before.kitchen, step.kitchen, entry.event, (id) => this.#doing(id))
+        ? wordsForRewrite(before.kitchen, step.kitchen, entry.event, (id) =>
+            doingOf(id, this.#picture.actors, this.#ports.catalogue()),
+          )
         : step.effects;
       for (const effect of effects) this.#announce(effect);
       this.#ports.onEntry?.(entry);
@@ -283,12 +288,6 @@ export class LiveKitchen {
     if (effect.type !== 'say' || (effect.urgency !== 'danger' && this.#quiet.isQuiet(effect.about))) return;
     if (effect.urgency === 'clock' || effect.urgency === 'danger')
       this.#ports.reminder.notify(catalogue.text(effect.message));
-  }
-
-  #doing(id: string): string {
-    const { batches, canners } = this.#picture.actors;
-    const actor = [...batches, ...canners].find((one) => one.id === id);
-    return actor ? this.#ports.catalogue().text(actor.doing) : '';
   }
 
   // --- The view ---

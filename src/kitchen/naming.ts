@@ -43,3 +43,9 @@ export function unnamed(say: Extract<Effect, { type: 'say' }>): { message: Messa
   const { of, words: _, ...params } = message.params;
   return { message: { key: String(of), params }, about };
 }
+
+/** What somebody is to do now, in words; nothing of nobody. */
+export function doingOf(id: string, { batches, canners }: Actors, catalogue: Catalogue): string {
+  const actor = [...batches, ...canners].find((one) => one.id === id);
+  return actor ? catalogue.text(actor.doing) : '';
+}

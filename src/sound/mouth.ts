@@ -17,7 +17,7 @@ export interface MouthSettings extends Manner {
   /** Loudness of the earcons and of the alarms, 0 to 1. */
   soundLoudness: number;
   alarmLoudness: number;
-  /** A voice of the browser by its name; null leaves the choice to us. */
+  /** A voice of the browser by its name; null for its first choice, "none" for the bundled one. */
   speaker: string | null;
 }
 

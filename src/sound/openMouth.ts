@@ -42,7 +42,8 @@ export function openMouth({
     player,
     sounds: Object.fromEntries(soundNames.map((name) => [name, urlOf(name)])) as Record<SoundName, string>,
     bundled: createBundledVoice(synthesiser, player, speaker),
-    own: async (name) => (voice === 'bundled' ? null : findBrowserVoice(globalThis.speechSynthesis, name)),
+    own: async (name) =>
+      voice === 'bundled' || name === 'none' ? null : findBrowserVoice(globalThis.speechSynthesis, name),
     settings,
   });
 }

@@ -1,6 +1,12 @@
 // What the kitchen as a whole says, in English: answers, corrections, and what happened while it was away.
 
 export const kitchenWords = {
+  'kitchen.wish.slower': 'Slower, like this.',
+  'kitchen.wish.faster': 'Faster, like this.',
+  'kitchen.wish.louder': 'Louder, like this.',
+  'kitchen.wish.softer': 'Softer, like this.',
+  'kitchen.wish.atTheEnd': 'That is as far as I can go.',
+  'kitchen.wish.sample': 'Stir the pot. About twenty minutes more.',
   'kitchen.whileQuiet': 'From the quiet hours:',
   'kitchen.nothingOn': 'Nothing is on the stove.',
   'kitchen.howLong.up': 'The time is up.',

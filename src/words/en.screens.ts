@@ -125,6 +125,8 @@ const stoveWords = {
   'screen.ear.off': 'Not listening',
   'screen.ear.refused': 'No microphone',
   'screen.ear.loading': 'Learning to listen: {percent} %',
+  'screen.call': 'Touch to talk',
+  'screen.ear.called': 'Go on, I am all ears',
   'screen.ear.listening': 'Listening',
   'screen.ear.speech': 'I hear you',
   'screen.heard.done': '“{words}”',

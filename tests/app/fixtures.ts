@@ -1,5 +1,6 @@
 // The kitchen in every state the screens must show, for one batch and for several.
 
+import { firstSpeech } from '../../src/app/speech.ts';
 import type { CommandId } from '../../machines/dialogue/commands.ts';
 import { consequenceOf } from '../../machines/dialogue/commands.ts';
 import type { Catalogue, EarState } from '../../src/kitchen/ports.ts';
@@ -24,13 +25,25 @@ const MIN = 60_000;
 /** The real words, in pounds and inches. */
 export const catalogue: Catalogue = createCatalogue('en', 'us');
 
-export const settings: Settings = { units: 'us', theme: 'dark', hand: 'right', letterKeys: true };
+export const settings: Settings = {
+  units: 'us',
+  theme: 'dark',
+  hand: 'right',
+  letterKeys: true,
+  speech: firstSpeech,
+  room: null,
+};
 
 export const actions: Actions = {
   start() {},
   plan() {},
   choose() {},
   talk() {},
+  call() {},
+  sound() {},
+  tryVoice() {},
+  localVoices: async () => [],
+  learner: () => null,
   focus() {},
   set() {},
   exportLog() {},

@@ -16,7 +16,7 @@ import { Notices } from '../stove/Notices.tsx';
 interface PlanPageProps extends AppProps {
   onStart: () => void;
   onStove: () => void;
-  onOpen: (what: 'settings' | 'help') => void;
+  onOpen: (what: 'settings' | 'help' | 'microphone') => void;
 }
 
 export function PlanPage(props: PlanPageProps) {
@@ -71,6 +71,10 @@ export function PlanPage(props: PlanPageProps) {
               <StartBar
                 again={view.batches.length > 0}
                 catalogue={catalogue}
+                onMicrophone={() => {
+                  actions.start();
+                  onOpen('microphone');
+                }}
                 onStart={() => {
                   forgetLink();
                   actions.start();
@@ -183,10 +187,12 @@ function StartBar({
   again,
   catalogue,
   onStart,
+  onMicrophone,
 }: {
   again: boolean;
   catalogue: AppProps['catalogue'];
   onStart: () => void;
+  onMicrophone: () => void;
 }) {
   return (
     <div className="start-bar">
@@ -195,7 +201,12 @@ function StartBar({
           {catalogue.text({ key: again ? 'screen.start.add' : 'screen.start' })}
         </span>
       </button>
-      <p>{catalogue.text({ key: 'screen.start.says' })}</p>
+      <p>
+        {catalogue.text({ key: 'screen.start.says' })}{' '}
+        <button type="button" className="link" onClick={onMicrophone}>
+          {catalogue.text({ key: 'screen.settings.microphone' })}
+        </button>
+      </p>
     </div>
   );
 }

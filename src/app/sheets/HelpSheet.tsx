@@ -1,11 +1,13 @@
 // How to work it: by voice, by touch, by key; and the points on which a jar's safety hangs.
 
+import { meanings, soundNames } from '../../../sounds/meanings.ts';
 import type { AppProps } from '../actions.ts';
 import { Sheet } from './Sheet.tsx';
 
-type HelpSheetProps = Pick<AppProps, 'catalogue'> & { onClose: () => void };
+type HelpSheetProps = Pick<AppProps, 'catalogue' | 'actions'> & { onClose: () => void };
 
 const KEYS: [string, string][] = [
+  ['Space', 'screen.help.key.space'],
   ['Enter', 'screen.help.key.enter'],
   ['1–9', 'screen.help.key.digits'],
   ['← →', 'screen.help.key.arrows'],
@@ -26,7 +28,7 @@ const KEYS: [string, string][] = [
   ['H', 'screen.help'],
 ];
 
-export function HelpSheet({ catalogue, onClose }: HelpSheetProps) {
+export function HelpSheet({ catalogue, actions, onClose }: HelpSheetProps) {
   const word = (key: string) => catalogue.text({ key });
   return (
     <Sheet title={word('screen.help.title')} closeLabel={word('screen.close')} onClose={onClose}>
@@ -38,6 +40,17 @@ export function HelpSheet({ catalogue, onClose }: HelpSheetProps) {
       <ul className="safety-list">
         {[1, 2, 3, 4].map((n) => (
           <li key={n}>{word(`screen.help.safety.${n}`)}</li>
+        ))}
+      </ul>
+      <h3>{word('screen.help.sounds')}</h3>
+      <ul className="sound-list">
+        {soundNames.map((name) => (
+          <li key={name}>
+            <button type="button" className="choice small" onClick={() => actions.sound(name)}>
+              <span className="choice-label">{word('screen.help.sounds.play')}</span>
+            </button>
+            <p>{word(meanings[name].meaning)}</p>
+          </li>
         ))}
       </ul>
       <h3>{word('screen.help.keys')}</h3>

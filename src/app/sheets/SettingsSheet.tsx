@@ -1,11 +1,16 @@
 // The cook's preferences, and the log as a file.
 
-import type { AppProps, Settings } from '../actions.ts';
+import type { AppProps } from '../actions.ts';
+import { Pick } from './Pick.tsx';
 import { Sheet } from './Sheet.tsx';
+import { SpeechSettings } from './SpeechSettings.tsx';
 
-type SettingsSheetProps = Pick<AppProps, 'actions' | 'settings' | 'catalogue'> & { onClose: () => void };
+type SettingsSheetProps = Pick<AppProps, 'actions' | 'settings' | 'catalogue'> & {
+  onClose: () => void;
+  onMicrophone: () => void;
+};
 
-export function SettingsSheet({ actions, settings, catalogue, onClose }: SettingsSheetProps) {
+export function SettingsSheet({ actions, settings, catalogue, onClose, onMicrophone }: SettingsSheetProps) {
   const word = (key: string) => catalogue.text({ key });
   return (
     <Sheet title={word('screen.settings.title')} closeLabel={word('screen.close')} onClose={onClose}>
@@ -37,6 +42,13 @@ export function SettingsSheet({ actions, settings, catalogue, onClose }: Setting
         word={word}
         onPick={(is) => actions.set({ letterKeys: is === 'on' })}
       />
+      <SpeechSettings actions={actions} settings={settings} catalogue={catalogue} />
+      <h3>{word('screen.settings.hearing')}</h3>
+      <div className="ask-row">
+        <button type="button" className="choice" onClick={onMicrophone}>
+          {word('screen.settings.microphone')}
+        </button>
+      </div>
       <h3>{word('screen.settings.log')}</h3>
       <p>{word('screen.settings.log.says')}</p>
       <div className="ask-row">
@@ -61,26 +73,4 @@ export function takeFile(input: HTMLInputElement, take: (file: File) => void): v
   const file = input.files?.[0];
   input.value = '';
   if (file) take(file);
-}
-
-interface PickProps<V extends string> {
-  name: keyof Settings;
-  values: readonly V[];
-  now: V;
-  word: (key: string) => string;
-  onPick: (value: V) => void;
-}
-
-function Pick<V extends string>({ name, values, now, word, onPick }: PickProps<V>) {
-  return (
-    <fieldset className="pick">
-      <legend>{word(`screen.settings.${name}`)}</legend>
-      {values.map((value) => (
-        <label key={value}>
-          <input type="radio" name={name} checked={value === now} onChange={() => onPick(value)} />
-          <span>{word(`screen.settings.${name}.${value}`)}</span>
-        </label>
-      ))}
-    </fieldset>
-  );
 }

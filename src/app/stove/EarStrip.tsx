@@ -14,7 +14,10 @@ interface EarStripProps {
 export function EarStrip({ ear, view, catalogue }: EarStripProps) {
   const state = useSyncExternalStore(ear.subscribe, ear.now, ear.now);
   return (
-    <section className={`ear ${state.kind}`} aria-label={catalogue.text({ key: 'screen.region.ear' })}>
+    <section
+      className={`ear ${state.kind} ${isCalled(state) ? 'called' : ''}`}
+      aria-label={catalogue.text({ key: 'screen.region.ear' })}
+    >
       <Meter state={state} label={catalogue.text({ key: 'screen.ear.meter' })} />
       <p className="ear-words" role="status">
         {earWords(state, view, catalogue)}
@@ -26,8 +29,11 @@ export function EarStrip({ ear, view, catalogue }: EarStripProps) {
   );
 }
 
+const isCalled = (state: EarState): boolean => state.kind === 'listening' && state.called === true;
+
 function earWords(state: EarState, view: KitchenView, catalogue: Catalogue): string {
   const { lastHeard } = view;
+  if (isCalled(state)) return catalogue.text({ key: 'screen.ear.called' });
   if (state.kind === 'listening' && lastHeard && view.now - lastHeard.at < HEARD_STAYS_MS * view.pace) {
     return catalogue.text({ key: `screen.heard.${lastHeard.verdict}`, params: { words: lastHeard.words } });
   }

@@ -90,9 +90,13 @@ function Plate({ thing, name, current, now, catalogue, focus, children }: PlateP
     >
       {children}
       <span className="plate-name">{name}</span>
-      <span className="plate-short" aria-hidden="true">{shortName(name)}</span>
+      <span className="plate-short" aria-hidden="true">
+        {shortName(name)}
+      </span>
       <span className="plate-clock">{face ? `${face.numerals} ${unit}` : state}</span>
-      <span className="plate-numerals" aria-hidden="true">{face ? face.numerals : ''}</span>
+      <span className="plate-numerals" aria-hidden="true">
+        {face ? face.numerals : ''}
+      </span>
     </button>
   );
 }

@@ -39,6 +39,12 @@ export function StoveScreen({
     <main className="stove" data-hand={settings.hand} data-looks-at={current}>
       <EarStrip ear={ear} view={view} catalogue={catalogue} />
       <div className={sight ? 'vessel teaching' : 'vessel'}>
+        <button
+          type="button"
+          className="call"
+          aria-label={catalogue.text({ key: 'screen.call' })}
+          onClick={() => actions.call('touch')}
+        />
         {!sight && (
           <Stage scene={scene} clock={seen.face !== null} catalogue={catalogue} units={settings.units} />
         )}

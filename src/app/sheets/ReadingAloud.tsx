@@ -1,0 +1,76 @@
+// A minute of reading aloud, sentence by sentence, from which the ear learns a voice.
+
+import { useEffect, useState } from 'react';
+import { READING_SENTENCES, type LearningEar } from '../../voice/learning.ts';
+import type { AppProps } from '../actions.ts';
+import { keepProfile } from '../learner.ts';
+
+/** Twice not understood, a sentence is left out: the minute is not to become ten. */
+const MOST_TRIES = 2;
+
+type Stage =
+  | { kind: 'reading'; index: number; tries: number }
+  | { kind: 'learning' }
+  | { kind: 'over'; learned: boolean };
+
+interface ReadingAloudProps {
+  learner: LearningEar;
+  catalogue: AppProps['catalogue'];
+}
+
+export function ReadingAloud({ learner, catalogue }: ReadingAloudProps) {
+  const word = (key: string) => catalogue.text({ key });
+  const stage = useReading(learner);
+  if (stage.kind === 'learning') return <p className="lead">{word('screen.mic.learning')}</p>;
+  if (stage.kind === 'over')
+    return (
+      <p className="lead" role="status">
+        {word(stage.learned ? 'screen.mic.learned' : 'screen.mic.notLearned')}
+      </p>
+    );
+  const all = READING_SENTENCES.length;
+  return (
+    <>
+      <p>{word(stage.tries > 0 ? 'screen.mic.reading.again' : 'screen.mic.reading')}</p>
+      <p className="read-this" role="status">
+        {READING_SENTENCES[stage.index]}
+      </p>
+      <progress max={all} value={stage.index} aria-label={word('screen.mic.learn')} />
+      <p>{catalogue.text({ key: 'screen.mic.reading.of', params: { now: stage.index + 1, all } })}</p>
+    </>
+  );
+}
+
+function useReading(learner: LearningEar): Stage {
+  const [stage, setStage] = useState<Stage>({ kind: 'reading', index: 0, tries: 0 });
+  useEffect(() => {
+    let here = true;
+    const show = (next: Stage) => here && setStage(next);
+    void readAll(learner, () => here, show).catch(() => show({ kind: 'over', learned: false }));
+    return () => {
+      here = false;
+      learner.stopReading();
+    };
+  }, [learner]);
+  return stage;
+}
+
+async function readAll(
+  learner: LearningEar,
+  goesOn: () => boolean,
+  show: (stage: Stage) => void,
+): Promise<void> {
+  for (let index = 0, tries = 0; index < READING_SENTENCES.length && goesOn();) {
+    show({ kind: 'reading', index, tries });
+    const reading = await learner.read(READING_SENTENCES[index] ?? '');
+    if (reading === null) return;
+    const done = reading.kind === 'taken' || tries + 1 >= MOST_TRIES;
+    index += done ? 1 : 0;
+    tries = done ? 0 : tries + 1;
+  }
+  if (!goesOn()) return;
+  show({ kind: 'learning' });
+  const profile = await learner.learn();
+  if (profile) keepProfile(profile);
+  show({ kind: 'over', learned: profile !== null });
+}

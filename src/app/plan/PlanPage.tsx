@@ -73,7 +73,7 @@ export function PlanPage(props: PlanPageProps) {
                 catalogue={catalogue}
                 onMicrophone={() => {
                   actions.start();
-                  onOpen('microphone');
+                  props.onOpen('microphone');
                 }}
                 onStart={() => {
                   forgetLink();

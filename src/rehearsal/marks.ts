@@ -34,13 +34,17 @@ export const noMarks: Marks = {
   setKg: null,
 };
 
+/** Less than this in the pot is what the ladle left. */
+const DREGS_KG = 0.25;
+
 /** The marks after the stove has run on to `at`. */
 export function marked(marks: Marks, before: Stove, now: Stove, at: number): Marks {
   const { pot } = now;
   const boiling = boilOf(pot) !== 'still';
   const set = solubleSolidsPct(pot.contents) >= now.setsAtPct;
   const since = (was: number | null, is: boolean): number | null => (is ? (was ?? at) : null);
-  const smell = smells(pot);
+  // What sticks to an emptied pot may burn: that is a pot to scrub, no batch lost.
+  const smell = massKg(pot.contents) > DREGS_KG ? smells(pot) : 'good';
   return {
     rollingSince: since(marks.rollingSince, boilOf(pot) === 'rolling'),
     setSince: marks.setSince ?? (set ? at : null),
@@ -52,6 +56,6 @@ export function marked(marks: Marks, before: Stove, now: Stove, at: number): Mar
     cannerFullSince: since(marks.cannerFullSince, atFullBoil(now.canner)),
     boilsLostAt:
       now.canner.boilsLost > before.canner.boilsLost ? [...marks.boilsLostAt, at] : marks.boilsLostAt,
-    servedS: now.jars.map(({ boiledS }, i) => Math.max(marks.servedS[i] ?? 0, boiledS)),
+    servedS: now.jars.map(({ longestBoilS }) => longestBoilS),
   };
 }

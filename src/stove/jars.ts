@@ -13,8 +13,10 @@ export interface Jar {
   rimWiped: boolean;
   lid: 'loose' | 'fingertip' | 'overtight';
   place: 'bench' | 'canner' | 'out';
-  /** Seconds under water at an unbroken full boil. */
+  /** Seconds under water at an unbroken full boil, as it stands. */
   boiledS: number;
+  /** The longest of such times: a jar that has had its heat keeps its vacuum when the water calms. */
+  longestBoilS: number;
   state: 'sound' | 'broken';
   seal: 'not yet' | 'sealed' | 'failed';
 }
@@ -38,6 +40,7 @@ export function emptyJar(volumeL: number, glassC: number): Jar {
     lid: 'loose',
     place: 'bench',
     boiledS: 0,
+    longestBoilS: 0,
     state: 'sound',
     seal: 'not yet',
   };
@@ -77,7 +80,7 @@ export function sealChance(jar: Jar): number {
   if (jar.lid !== 'fingertip') chance *= jar.lid === 'loose' ? 0.3 : 0.8;
   if (fill > 0.99) chance *= 0.6;
   if (fill < 0.8) chance *= 0.6;
-  if (jar.boiledS < 240) chance *= 0.5;
+  if (Math.max(jar.boiledS, jar.longestBoilS) < 240) chance *= 0.5;
   return chance;
 }
 
@@ -99,5 +102,6 @@ export function stepJar(
   const contentC = around.tempC + (jar.contentC - around.tempC) * keep;
   // A dropped boil starts the time again from nothing.
   const boiledS = !underWater ? jar.boiledS : around.fullBoil ? jar.boiledS + dtS : 0;
-  return settle({ ...jar, contentC, glassC: contentC, boiledS }, around.seed);
+  const longestBoilS = Math.max(jar.longestBoilS, boiledS);
+  return settle({ ...jar, contentC, glassC: contentC, boiledS, longestBoilS }, around.seed);
 }

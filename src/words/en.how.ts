@@ -25,7 +25,7 @@ export const howWords = {
     '{more, select, true {On a towel, apart. Say: there is more in the pot.} other {On a towel, an inch apart, out of the draft.}}',
   'how.batch.checkSeals': 'Say: all jars sealed. Or say how many did not.',
   'how.batch.putAway': 'What and when on the label. Say: everything is put away.',
-  'how.canner.fillIt': 'It must be hot before the jars are full.',
+  'how.canner.fillIt': 'Hot before the jars are full. Say: the canner is heating.',
   'how.canner.loadNow': 'Straight down, not touching. Say: the jars are in.',
   'how.canner.bringToFullBoil': 'A boil all over. Say: it is at a full rolling boil.',
   'how.canner.clockStarted': 'Stay close. Tell me at once: the boil dropped.',

@@ -5,6 +5,7 @@ import type { TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { Choice } from '../kitchen/view.ts';
 import type { AppProps, Answer } from './actions.ts';
 import type { KeyAct } from './keys.ts';
+import { EveningSheet } from './evening/EveningSheet.tsx';
 import { PlanPage } from './plan/PlanPage.tsx';
 import { BoilSheet } from './sheets/BoilSheet.tsx';
 import { CountSheet } from './sheets/CountSheet.tsx';
@@ -22,7 +23,7 @@ import { choicesOf, StoveScreen } from './stove/StoveScreen.tsx';
 import { TWICE_MS } from './stove/hold.ts';
 import { useKeys, useTalkKey, useTwice } from './useKeys.ts';
 
-type Open = 'more' | 'settings' | 'help' | 'microphone' | Choice | null;
+type Open = 'more' | 'evening' | 'settings' | 'help' | 'microphone' | Choice | null;
 
 export function App(props: AppProps) {
   const { view, settings, arrival } = props;
@@ -90,9 +91,10 @@ function OpenSheet(props: OpenSheetProps) {
   if (open === 'settings')
     return <SettingsSheet {...props} onClose={close} onMicrophone={() => setOpen('microphone')} />;
   if (open === 'microphone') return <MicrophoneSheet {...props} onClose={close} />;
+  if (open === 'evening') return <EveningSheet {...props} onClose={close} />;
   if (open === 'help') return <HelpSheet {...props} onClose={close} />;
   if (open === 'more') {
-    const go = (where: 'plan' | 'settings' | 'help') => {
+    const go = (where: 'plan' | 'evening' | 'settings' | 'help') => {
       if (where === 'plan') toPlan();
       setOpen(where === 'plan' ? null : where);
     };

@@ -3,6 +3,7 @@
 import { readAnchor, writeAnchor } from '../kitchen/anchor.ts';
 import { browserSources } from '../kitchen/clock-sources.ts';
 import { KitchenClock } from '../kitchen/clock.ts';
+import { openPlanner } from '../kitchen/evening/openPlanner.ts';
 import { LiveKitchen } from '../kitchen/live.ts';
 import type { Catalogue, Ear } from '../kitchen/ports.ts';
 import { createReminder } from '../notify/reminder.ts';
@@ -18,6 +19,7 @@ import { sayIt } from '../words/sayit.en.ts';
 import { mannersOf, granted, speakersOf } from './speech.ts';
 import type { Preferences } from './preferences.ts';
 import { tieMouthToEar } from './speaking.ts';
+import { eveningPreference } from './evening/preference.ts';
 import type { Which } from './which.ts';
 
 export interface House {
@@ -65,6 +67,8 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     practice: which.practice,
     madeBy: import.meta.env['VITE_MADE_BY'] as string | undefined,
     onEntry: (entry) => tabs.post(entry),
+    planner: openPlanner(),
+    eveningSettings: eveningPreference.now,
     manners: () => mannersOf(settings().speech),
     wish(wish) {
       const { speech } = settings();
@@ -81,6 +85,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     state.kind === 'refused' ? live.trouble('ear', state.says, false) : live.calm('ear'),
   );
 
+  eveningPreference.subscribe(() => live.replan());
   await live.open(log, role === 'leading');
   showRole(live, role);
   tabs.onEntry((entry) => live.follow(entry));

@@ -14,11 +14,20 @@ export interface Actors {
 }
 
 export function actorsOf(kitchen: Kitchen, now: number, sayIt: SayIt): Actors {
-  const nameOf = (batch: BatchId) => kitchen.batches[batch]?.context.name ?? batch;
+  const batches = toldApart(
+    Object.values(kitchen.batches).map((snapshot) => batchView(snapshot, now, sayIt)),
+  );
+  const nameOf = (batch: BatchId) => batches.find(({ id }) => id === batch)?.name ?? batch;
   return {
-    batches: Object.values(kitchen.batches).map((snapshot) => batchView(snapshot, now, sayIt)),
+    batches,
     canners: Object.values(kitchen.canners).map((snapshot) => cannerView(snapshot, now, sayIt, nameOf)),
   };
+}
+
+/** Once there is a second plum, the plum before it is the first. */
+function toldApart(batches: BatchView[]): BatchView[] {
+  const second = (name: string) => batches.some((other) => other.name === `second ${name}`);
+  return batches.map((batch) => (second(batch.name) ? { ...batch, name: `first ${batch.name}` } : batch));
 }
 
 /** What can be put right stands after what can be done, on the batch or canner that it is about. */

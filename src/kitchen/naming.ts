@@ -25,7 +25,7 @@ function spoken(fruitName: string): string {
 
 /** With more than one batch on, a batch's sentence begins with its name; its own words stay with it. */
 export function named(effect: Effect, { batches }: Actors, catalogue: Catalogue): Effect {
-  if (effect.type !== 'say' || effect.message.key.startsWith('how.')) return effect; // comes after its prompt
+  if (effect.type !== 'say') return effect;
   const batch = batches.find(({ id }) => id === effect.about);
   if (!batch || batches.filter((one) => !isOver(one)).length < 2) return effect;
   const { key, params = {} } = effect.message;

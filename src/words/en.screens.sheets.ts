@@ -21,6 +21,7 @@ export const sheetWords = {
   'screen.status': 'Where are we?',
   'screen.hush': 'Be quiet',
   'screen.go.plan': 'Plan another batch',
+  'screen.go.evening': 'The evening’s plan',
   'screen.go.settings': 'Settings',
   'screen.go.help': 'Help and keys',
   'screen.go.stove': 'Back to the stove',

@@ -4,6 +4,7 @@ import { useMemo, useState } from 'react';
 import type { BatchRequest } from '../../core/request.ts';
 import type { AppProps, Arrival } from '../actions.ts';
 import { emptyDraft, examples, fromRequest, type Draft } from './draft.ts';
+import { EveningPanel } from '../evening/EveningPanel.tsx';
 import { FirstRun } from './FirstRun.tsx';
 import { Inputs } from './Inputs.tsx';
 import { forgetLink } from './share.ts';
@@ -52,6 +53,7 @@ export function PlanPage(props: PlanPageProps) {
           <button type="button" className="choice" onClick={onStove}>
             {word('screen.go.stove')}
           </button>
+          <EveningPanel view={view} catalogue={catalogue} />
         </section>
       )}
       {view.batches.length === 0 && <FirstRun view={view} actions={actions} catalogue={catalogue} />}

@@ -17,7 +17,7 @@ interface MoreSheetProps extends Pick<AppProps, 'view' | 'actions' | 'settings' 
   subject: Subject;
   onChoose: (choice: Choice) => void;
   onClose: () => void;
-  onGo: (where: 'plan' | 'settings' | 'help') => void;
+  onGo: (where: 'plan' | 'evening' | 'settings' | 'help') => void;
 }
 
 export function MoreSheet({
@@ -72,7 +72,7 @@ export function MoreSheet({
       {batch && <PlateTests tests={batch.plateTests} now={view.now} word={catalogue.text} />}
       <Notices notices={view.notices} catalogue={catalogue} takeOver={actions.takeOver} />
       <nav className="ways" aria-label={word('screen.more.ways')}>
-        {(['plan', 'settings', 'help'] as const).map((where) => (
+        {ways(view).map((where) => (
           <button key={where} type="button" className="choice" onClick={() => onGo(where)}>
             {word(`screen.go.${where}`)}
           </button>
@@ -80,6 +80,13 @@ export function MoreSheet({
       </nav>
     </Sheet>
   );
+}
+
+/** The evening has a plan once there is something in it. */
+function ways(view: KitchenView) {
+  return view.evening
+    ? (['plan', 'evening', 'settings', 'help'] as const)
+    : (['plan', 'settings', 'help'] as const);
 }
 
 interface AskRowProps extends Pick<AppProps, 'catalogue'> {

@@ -49,6 +49,8 @@ export class Evening {
   /** What a chart called for, to be said when the plan comes to it. */
   #heldBack = new Map<string, Say>();
   #foreseen = new Set<string>();
+  /** Pots told to wait with the heat: null while they wait, else when they were called. */
+  readonly #putOff = new Map<string, number | null>();
 
   constructor(parts: EveningParts) {
     this.#parts = parts;
@@ -73,7 +75,7 @@ export class Evening {
     const all = actors().batches.filter(({ id }) => batches.some((one) => one.id === id));
     const request = requestOf(all, settings(), this.#beganAt);
     const plan = this.#plan;
-    const progress = plan ? progressOf(plan, events(), actors(), now()) : { tasks: {} };
+    const progress = plan ? progressOf(plan, events(), actors(), now(), this.#putOff) : { tasks: {} };
     this.#asked += 1;
     this.#askedAt = now();
     const minute = minuteOf(now(), this.#beganAt);
@@ -98,6 +100,7 @@ export class Evening {
       const callsForIt = effect.slot.endsWith('/step') || effect.slot.endsWith('/setup');
       if (!callsForIt) return []; // a question about what has not begun
       this.#heldBack.set(wait.about, effect);
+      if (wait.step === 'heat') this.#putOff.set(wait.about, null);
       return [this.#waitWords(effect, wait)];
     }
     const busy = handsAt(this.#parts.actors(), this.#waits);
@@ -128,6 +131,8 @@ export class Evening {
 
   #tellChanges(told: EveningPlan, plan: EveningPlan): void {
     for (const change of changesFor(told, plan)) {
+      // When it will all be over stands on the screen; it is said only where it breaks a promise.
+      if (change.kind === 'finishMoved') continue;
       const words = changeWords(change, plan.request, (minute) => this.#timeOf(plan, minute), plan.madeAt);
       const slot = 'task' in change ? change.task : change.kind;
       this.#say(`change-${slot}`, { key: 'evening.words', params: { words } });
@@ -161,6 +166,7 @@ export class Evening {
     for (const [about, effect] of this.#heldBack) {
       if (this.#waits.some((wait) => wait.about === about)) continue;
       this.#heldBack.delete(about);
+      if (this.#putOff.get(about) === null) this.#putOff.set(about, this.#parts.now());
       const { batches, canners } = this.#parts.actors();
       const still = [...batches, ...canners].find(({ id }) => id === about)?.state;
       if (still && ['comingToBoil', 'readyingJars', 'empty', 'filled'].includes(still))

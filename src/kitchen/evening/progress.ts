@@ -15,6 +15,8 @@ export function progressOf(
   events: readonly KitchenEvent[],
   actors: Actors,
   now: number,
+  /** Pots that were told to wait with the heat; null while they wait, else when they were called, kitchen ms. */
+  putOff: ReadonlyMap<string, number | null> = new Map(),
 ): EveningProgress {
   const { beganAt, batches } = plan.request;
   const minute = (instant: number): number => minuteOf(instant, beganAt);
@@ -23,6 +25,7 @@ export function progressOf(
   for (const { id } of batches) {
     const of = events.filter((event) => 'batch' in event && event.batch === id);
     const walked = walk(id, of, plan, minute);
+    heatOf(id, walked.tasks, putOff, minute);
     Object.assign(tasks, walked.tasks);
     if (walked.runny > 0) runnyPlates[id] = walked.runny;
   }
@@ -118,6 +121,26 @@ function walk(
     }
   }
   return { tasks: onlyKnown(tasks, id, plan, runny), runny };
+}
+
+/** A mashed pot goes on the heat at once, as its chart says, unless it was told to wait. */
+function heatOf(
+  id: string,
+  tasks: Tasks,
+  putOff: ReadonlyMap<string, number | null>,
+  minute: (instant: number) => number,
+): void {
+  const mashed = tasks[`${id}/prepare/1`]?.endedAt === undefined ? null : lastPiece(id, tasks);
+  const called = putOff.get(id);
+  if (mashed === null || called === null || tasks[`${id}/heat/1`]) return;
+  tasks[`${id}/heat/1`] = { startedAt: called === undefined ? mashed : minute(called) };
+}
+
+function lastPiece(id: string, tasks: Tasks): number {
+  const ends = Object.entries(tasks).flatMap(([key, { endedAt }]) =>
+    key.startsWith(`${id}/prepare/`) && endedAt !== undefined ? [endedAt] : [],
+  );
+  return Math.max(...ends);
 }
 
 /** Preparing is planned in pieces; a cook says only that all is mashed. */

@@ -33,9 +33,8 @@ export function waitsIn(plan: EveningPlan, actors: Actors, now: number): Wait[] 
   const wait = (about: string, step: Wait['step'], until: number | null): Wait[] =>
     until !== null && until - now > WORTH_MS ? [{ about, step, from: now, until }] : [];
   return [
-    ...actors.batches.flatMap(({ id, state, choices }) => {
-      if (state === 'comingToBoil' && choices.some(({ command }) => command === 'heat.on'))
-        return wait(id, 'heat', startOf('heat', id));
+    ...actors.batches.flatMap(({ id, state }) => {
+      if (state === 'comingToBoil') return wait(id, 'heat', startOf('heat', id));
       if (state !== 'readyingJars') return [];
       const fill = startOf('fill', id);
       return wait(id, 'fill', fill === null ? null : fill - READYING_MS);

@@ -7,6 +7,7 @@
 import { Distances } from './distances.ts';
 import type { Problem } from './problem.ts';
 import { leastEnd } from './energy.ts';
+import type { Order } from './search/branching.ts';
 import { Engine } from './search/engine.ts';
 import type { Distance } from './search/lags.ts';
 import { Linear, type Term } from './search/linear.ts';
@@ -14,11 +15,12 @@ import { Timetable, type Use } from './search/timetable.ts';
 
 export type Encoded = {
   readonly engine: Engine;
+  /** The variable that no activity ends after. */
+  readonly end: number;
   /** The variable whose value is the cost times `scale`. */
   readonly cost: number;
   readonly scale: number;
-  /** The pairs that cannot run side by side; the variable is 1 when the first goes first. */
-  readonly orders: readonly { first: number; second: number; variable: number }[];
+  readonly orders: readonly Order[];
 };
 
 const MOST_COST = 2 ** 29;
@@ -57,11 +59,11 @@ export function encode(problem: Problem): Encoded | null {
     lags.push(...eitherWay(problem, first, second, order));
   if (least.some((value, i) => value > greatest[i]!)) return null;
 
-  const engine = new Engine(least, greatest, count, lags, true);
+  const engine = new Engine(least, greatest, count, lags, orders);
   addResources(problem, engine);
   problem.soft.forEach((lag, i) => engine.addRule(stretchRule(engine, lag, stretches[i]!)));
   if (!isPlain) engine.addRule(costRule(engine, terms, cost, scale));
-  return { engine, cost, scale, orders };
+  return { engine, end, cost, scale, orders };
 }
 
 const durationOf = (problem: Problem, i: number): number => problem.project.activities[i]!.duration;

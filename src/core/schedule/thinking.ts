@@ -8,6 +8,7 @@ import { costOf, makespanOf } from './cost.ts';
 import type { Encoded } from './encode.ts';
 import { Neighbourhood } from './neighbourhood.ts';
 import type { Problem } from './problem.ts';
+import type { Manner } from './search/branching.ts';
 import type { Errand, Outcome } from './search/engine.ts';
 import { Shop } from './shop.ts';
 import { walk } from './tabu.ts';
@@ -21,6 +22,12 @@ const FIRST_CONFLICTS = 50;
 /** A job shop with more work than this is too large to be searched through: most of the time goes to the walk. */
 const LARGE_SHOP = 150;
 
+const UNTIL_FIRST: readonly Manner[] = ['busiest', 'earliest', 'soonest'];
+const AFTER_FIRST: readonly Manner[] = ['earliest', 'busiest', 'busiest', 'busiest'];
+
+/** Times the least makespan: a plan is looked for in little room first, where less can be tried in vain. */
+const ROOMS = [1.2, 1.5, 2.5, 5];
+
 const never = () => false;
 
 export class Thinking {
@@ -31,6 +38,8 @@ export class Thinking {
   private readonly began: number;
   private readonly chance: () => number;
   private readonly neighbourhood: Neighbourhood;
+  /** How much better, as a part of the cost, the next plan is asked to be while parts are thought over. */
+  private ambition = 0.01;
 
   constructor(problem: Problem, encoded: Encoded, effort: Effort, began: number) {
     this.problem = problem;
@@ -44,15 +53,19 @@ export class Thinking {
   /** The earlier plan if it still holds, else its order of work, else the earliest start first. */
   begin(): void {
     const { warmStarts } = this.effort;
-    const errand = { manner: 'earliest', mostConflicts: FIRST_CONFLICTS, isOver: never } as const;
+    const errand = { manner: 'soonest', mostConflicts: FIRST_CONFLICTS, isOver: never } as const;
     if (warmStarts?.length === this.problem.count) {
-      const { preferred } = this.encoded.engine;
+      const { preferred } = this.encoded.engine.branching;
       this.prefer(warmStarts);
       const same = warmStarts.flatMap((start, i) => [2 * i, start, 2 * i + 1, -start]);
       if (this.run({ ...errand, granted: same }) !== 'found')
         this.run({ ...errand, granted: this.neighbourhood.orders(preferred) });
     }
-    if (this.answer.kind === 'none') this.run(errand);
+    const { engine, end } = this.encoded;
+    const least = engine.leastEver(end);
+    for (const room of ROOMS)
+      if (this.answer.kind === 'none' && !this.answer.proven)
+        this.run({ ...errand, granted: [2 * end + 1, -Math.ceil(room * least)] });
   }
 
   improve(): void {
@@ -71,15 +84,23 @@ export class Thinking {
   }
 
   private thinkPart(isOver: () => boolean): void {
-    const granted = this.neighbourhood.draw(this.encoded.engine.preferred);
+    const granted = [...this.asked(), ...this.neighbourhood.draw(this.encoded.engine.branching.preferred)];
     const outcome = this.run({ manner: 'busiest', mostConflicts: PART_CONFLICTS, isOver, granted });
+    this.ambition = outcome === 'found' ? Math.min(0.02, this.ambition * 1.5) : this.ambition * 0.97;
     this.neighbourhood.learn(outcome !== 'gaveUp');
   }
 
-  /** The earliest start first every second time until there is a plan, every fourth after that; longer and longer. */
+  /** The cost to stay below, as an atom. */
+  private asked(): number[] {
+    if (this.answer.kind === 'none') return [];
+    const { cost: variable, scale } = this.encoded;
+    return [2 * variable + 1, Math.ceil(this.answer.cost * scale * (this.ambition - 1))];
+  }
+
+  /** All manners in turn until there is a plan, mostly the busiest after that; longer and longer. */
   private wholeErrand(times: number, isOver: () => boolean): Errand {
-    const every = this.answer.kind === 'none' ? 2 : 4;
-    const manner = times % every === 0 ? 'earliest' : 'busiest';
+    const manners = this.answer.kind === 'none' ? UNTIL_FIRST : AFTER_FIRST;
+    const manner = manners[times % manners.length]!;
     return { manner, mostConflicts: Math.min(20_000, FIRST_CONFLICTS * 1.3 ** times), isOver };
   }
 
@@ -131,7 +152,7 @@ export class Thinking {
   }
 
   private prefer(starts: readonly number[]): void {
-    const { preferred } = this.encoded.engine;
+    const { preferred } = this.encoded.engine.branching;
     starts.forEach((start, i) => (preferred[i] = start));
     for (const { first, second, variable } of this.encoded.orders)
       preferred[variable] = starts[first]! < starts[second]! ? 1 : 0;

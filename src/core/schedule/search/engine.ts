@@ -4,8 +4,8 @@
  * Stuckey & Codish 2009; for these problems Schutt et al. 2013).
  */
 
-import { Activity } from './activity.ts';
 import { BECAUSE, Bounds, type Clause, reasonOf } from './bounds.ts';
+import { Branching, type Manner, type Order } from './branching.ts';
 import { Clauses } from './clauses.ts';
 import { Conflict, type Lesson } from './conflict.ts';
 import { type Distance, Lags } from './lags.ts';
@@ -16,9 +16,6 @@ export type Rule = {
   /** False when it found that there is no way; `bounds.clash` says why. */
   propagate(): boolean;
 };
-
-/** How the next decision is found: the earliest start first, or what was most in the way. */
-export type Manner = 'earliest' | 'busiest';
 
 export type Errand = {
   readonly manner: Manner;
@@ -37,19 +34,14 @@ const ASK_EVERY = 32;
 
 export class Engine {
   readonly bounds: Bounds;
-  /** Values that the busiest manner tries first: the best plan so far. */
-  readonly preferred: Int32Array;
+  readonly branching: Branching;
   private readonly clauses: Clauses;
   private readonly lags: Lags;
-  private readonly activity: Activity;
   private readonly conflict: Conflict;
   private readonly rules: Rule[] = [];
   private readonly wakes: number[][];
   private readonly waiting: number[] = [];
   private readonly isWaiting: boolean[] = [];
-  private readonly starts: number;
-  /** Variables that the busiest manner decides. */
-  private readonly branches: Uint8Array;
   private head = 0;
   private isBroken = false;
   private mostClauses = 4000;
@@ -60,18 +52,14 @@ export class Engine {
     greatest: readonly number[],
     starts: number,
     distances: readonly Distance[],
-    onlyOrders = false,
+    orders: readonly Order[],
   ) {
-    this.starts = starts;
     this.bounds = new Bounds(least, greatest);
-    this.preferred = Int32Array.from(least);
+    this.branching = new Branching(this.bounds, starts, orders);
     this.clauses = new Clauses(this.bounds);
     this.lags = new Lags(this.bounds, distances);
-    this.activity = new Activity(least.length);
-    this.branches = Uint8Array.from(least, (_, variable) => (onlyOrders && variable < starts ? 0 : 1));
-    least.forEach((_, variable) => this.offer(variable));
     this.wakes = Array.from(this.bounds.least, () => []);
-    const involve = (variable: number) => this.activity.involve(variable);
+    const involve = (variable: number) => this.branching.involve(variable);
     const enliven = (clause: Clause) => this.clauses.enliven(clause);
     this.conflict = new Conflict(this.bounds, this.lags, involve, enliven);
   }
@@ -121,10 +109,6 @@ export class Engine {
     }
   }
 
-  private offer(variable: number): void {
-    if (this.branches[variable]) this.activity.add(variable);
-  }
-
   private fail(): false {
     this.isBroken = true;
     return false;
@@ -142,7 +126,7 @@ export class Engine {
   }
 
   private backTo(depth: number): void {
-    this.bounds.backTo(depth, (variable) => this.offer(variable));
+    this.bounds.backTo(depth, (variable) => this.branching.offer(variable));
     this.head = Math.min(this.head, this.bounds.length);
   }
 
@@ -155,7 +139,7 @@ export class Engine {
       this.clauses.enliven(clause);
     }
     this.clauses.age();
-    this.activity.fade();
+    this.branching.fade();
     this.bounds.raise(clause.atoms[0]!, clause.atoms[1]!, reasonOf(BECAUSE.clause), clause);
   }
 
@@ -190,59 +174,11 @@ export class Engine {
       bounds.raise(granted[i]!, granted[i + 1]!, DECIDED);
       return 'made';
     }
-    const variable = this.choose(errand.manner);
-    if (variable < 0) return 'found';
-    this.settle(variable, errand.manner);
-    return 'made';
-  }
-
-  private choose(manner: Manner): number {
-    if (manner === 'earliest') {
-      const variable = this.earliest();
-      return variable < 0 ? this.busiest() : variable;
-    }
-    const variable = this.busiest();
-    return variable < 0 ? this.earliest() : variable;
-  }
-
-  /** Holds a variable down to its least value, or the busiest one to what the best plan so far says. */
-  private settle(variable: number, manner: Manner): void {
-    const { bounds } = this;
-    const least = bounds.least[2 * variable]!;
-    const greatest = -bounds.least[2 * variable + 1]!;
-    const preferred = manner === 'busiest' ? this.preferred[variable]! : least;
+    const decision = this.branching.next(errand.manner);
+    if (!decision) return 'found';
     bounds.deepen();
-    if (preferred >= greatest && greatest === least + 1) bounds.raise(2 * variable, greatest, DECIDED);
-    else
-      bounds.raise(
-        2 * variable + 1,
-        -(preferred > least && preferred < greatest ? preferred : least),
-        DECIDED,
-      );
-    if (!bounds.isFixed(variable)) this.offer(variable);
-  }
-
-  private earliest(): number {
-    const { least } = this.bounds;
-    let best = -1;
-    for (let variable = 0; variable < this.starts; variable++) {
-      const at = least[2 * variable]!;
-      const latest = -least[2 * variable + 1]!;
-      if (at === latest) continue;
-      if (best >= 0) {
-        const other = least[2 * best]!;
-        if (at > other || (at === other && latest >= -least[2 * best + 1]!)) continue;
-      }
-      best = variable;
-    }
-    return best;
-  }
-
-  private busiest(): number {
-    for (;;) {
-      const variable = this.activity.take();
-      if (variable < 0 || !this.bounds.isFixed(variable)) return variable;
-    }
+    bounds.raise(decision.signed, decision.value, DECIDED);
+    return 'made';
   }
 
   value(variable: number): number {

@@ -3,7 +3,7 @@
  * one", always or only while an atom (the enabler) holds.
  */
 
-import { BECAUSE, type Atoms, type Bounds, reasonOf } from './bounds.ts';
+import { type Atoms, BECAUSE, type Bounds, kindOf, payloadOf, reasonOf } from './bounds.ts';
 
 /** `to >= from + distance` over plain variables, while the enabler holds. */
 export type Distance = {
@@ -14,9 +14,11 @@ export type Distance = {
 };
 
 const NO_ENABLER = -1;
+const LONGEST_CIRCLE = 100;
 
 export class Lags {
   private readonly bounds: Bounds;
+  private valueAt = 0;
   // One line per signed lag, grouped by the signed variable it starts from.
   private readonly starts: Int32Array;
   private readonly source: Int32Array;
@@ -56,8 +58,7 @@ export class Lags {
       const target = this.target[lag]!;
       const enabler = this.enabler[lag]!;
       if (enabler === NO_ENABLER || least[enabler]! >= this.enablerValue[lag]!) {
-        if (pushed > least[target]! && !this.bounds.raise(target, pushed, reasonOf(BECAUSE.lag, lag)))
-          return false;
+        if (pushed > least[target]! && !this.push(lag, target, pushed)) return false;
       } else if (pushed + least[target ^ 1]! > 0 && !this.deny(lag)) return false;
     }
     const enabled = this.enables[signed]!;
@@ -73,7 +74,42 @@ export class Lags {
   private enable(lag: number, enablerNow: number): boolean {
     if (enablerNow < this.enablerValue[lag]!) return true;
     const pushed = this.bounds.least[this.source[lag]!]! + this.distance[lag]!;
-    return this.bounds.raise(this.target[lag]!, pushed, reasonOf(BECAUSE.lag, lag));
+    const target = this.target[lag]!;
+    return pushed <= this.bounds.least[target]! || this.push(lag, target, pushed);
+  }
+
+  private push(lag: number, target: number, value: number): boolean {
+    const { bounds } = this;
+    const reason = reasonOf(BECAUSE.lag, lag);
+    const before = bounds.newest[target]!;
+    const again = before >= 0 && bounds.reason[before] === reason && bounds.depthAt[before] === bounds.depth;
+    if (again && !this.breakCircle(lag)) return false;
+    return bounds.raise(target, value, reason);
+  }
+
+  /**
+   * A lag that pushes the same target twice may be part of a circle that would push it for ever (or to the
+   * horizon, unit by unit). False when it is: not all that enables the circle can hold.
+   */
+  private breakCircle(lag: number): boolean {
+    const { bounds } = this;
+    const atoms: Atoms = [];
+    const target = this.target[lag]!;
+    let at = lag;
+    for (let links = 0; links < LONGEST_CIRCLE; links++) {
+      if (this.enabler[at]! !== NO_ENABLER) atoms.push(this.enabler[at]!, this.enablerValue[at]!);
+      const source = this.source[at]!;
+      if (source === target) break;
+      const line =
+        links === 0 ? bounds.newest[source]! : bounds.lineOf(source, this.valueAt - this.distance[at]!);
+      if (line < 0 || kindOf(bounds.reason[line]!) !== BECAUSE.lag) return true;
+      this.valueAt = bounds.to[line]!;
+      at = payloadOf(bounds.reason[line]!);
+      if (links === LONGEST_CIRCLE - 1) return true;
+    }
+    if (atoms.length === 0) return true;
+    const [signed, value] = atoms.splice(-2) as [number, number];
+    return bounds.raise(signed ^ 1, 1 - value, bounds.note(atoms));
   }
 
   /** Why the target of a lag is at least `value`. */

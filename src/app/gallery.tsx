@@ -55,6 +55,7 @@ function arrival(): AppProps['arrival'] {
 const ears = {
   listening: fixtures.listening,
   speaking: fixtures.speaking,
+  called: fixtures.called,
   none: fixtures.noMicrophone,
   loading: fixtures.loading,
 };

@@ -57,6 +57,7 @@ export function ear(state: EarState): EarFeed {
 }
 export const listening = ear({ kind: 'listening', levelDb: -34, speech: false });
 export const speaking = ear({ kind: 'listening', levelDb: -18, speech: true });
+export const called = ear({ kind: 'listening', levelDb: -18, speech: false, called: true });
 export const noMicrophone = ear({ kind: 'refused', says: '' });
 export const loading = ear({ kind: 'loading', fraction: 0.62 });
 

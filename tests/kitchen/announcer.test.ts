@@ -75,12 +75,101 @@ function mouth() {
     happened: () => (take({ type: 'happened', at }), driver),
     repeat: () => (take({ type: 'repeat', at }), driver),
     hush: () => (take({ type: 'hush', at }), driver),
+    interrupt: (about: string | null = null) => (take({ type: 'interrupted', about, at }), driver),
+    call: (on: boolean) => (take({ type: 'yield', on, at }), driver),
+    quiet: (...about: string[]) => (take({ type: 'quiet', about, at }), driver),
     heard: () => heard.splice(0),
     question: () => openQuestion(queue)?.say.message.key ?? null,
     isSounding: () => sounding !== null,
   };
   return driver;
 }
+
+describe('the cook talks over it', () => {
+  it('and asks something: what was cut comes after the answer', () => {
+    const it = mouth().say('fill the jars').interrupt();
+    it.say('ten minutes', { urgency: 'clock', slot: 'kitchen/answer' });
+    expect(it.finishAll().heard()).toEqual(['fill the jars', 'cut', 'ten minutes', 'fill the jars']);
+  });
+
+  it('a clock that was cut comes after the answer, too', () => {
+    const it = mouth().say('clock started', { urgency: 'clock' }).interrupt();
+    it.say('answer', { urgency: 'clock', slot: 'kitchen/answer' });
+    expect(it.finishAll().heard()).toEqual(['clock started', 'cut', 'answer', 'clock started']);
+  });
+
+  it('and tells what is being said: it needs no end', () => {
+    const it = mouth().say('stir the plum', { about: 'plum' }).interrupt('plum');
+    expect(it.finishAll().heard()).toEqual(['stir the plum', 'cut']);
+  });
+
+  it('in the middle of teaching, which is not taken up again', () => {
+    expect(mouth().say('teach', { urgency: 'teaching' }).interrupt().finishAll().heard()).toEqual([
+      'teach',
+      'cut',
+    ]);
+  });
+
+  it('a danger goes on', () => {
+    expect(mouth().say('danger', { urgency: 'danger' }).interrupt('plum').finishAll().heard()).toEqual([
+      'danger',
+    ]);
+  });
+
+  it('a question that was cut still waits for its answer', () => {
+    const it = mouth()
+      .say('full boil?', { untilAnswered: true, about: 'canner' })
+      .interrupt('canner')
+      .finish();
+    expect(it.question()).toBe('full boil?');
+  });
+});
+
+describe('the cook calls', () => {
+  it('and nothing begins before the cook is done', () => {
+    const it = mouth().call(true).say('step').say('clock', { urgency: 'clock' });
+    expect(it.heard()).toEqual([]);
+    expect(it.call(false).finishAll().heard()).toEqual(['clock', 'step']);
+  });
+
+  it('in the middle of a sentence, which is said afterwards', () => {
+    const it = mouth().say('step').call(true).finish();
+    expect(it.heard()).toEqual(['step', 'cut']);
+    expect(it.call(false).heard()).toEqual(['step']);
+  });
+
+  it('a danger does not wait', () => {
+    expect(mouth().call(true).say('danger', { urgency: 'danger' }).heard()).toEqual(['danger']);
+  });
+});
+
+describe('the quiet hours', () => {
+  it('hold what a resting batch would say until the morning, and say so', () => {
+    const it = mouth().quiet('plum').say('you may check', { about: 'plum' }).sound('nudge').wait(60);
+    expect(it.heard()).toEqual([]);
+    expect(it.quiet().finishAll().heard()).toEqual(['kitchen.whileQuiet', 'you may check']);
+  });
+
+  it('do not hold a pot that is on, nor an answer to the cook', () => {
+    const it = mouth().quiet('plum').say('stir', { about: 'pear' });
+    it.finish().say('answer', { about: 'kitchen', urgency: 'clock' });
+    expect(it.finishAll().heard()).toEqual(['stir', 'answer']);
+  });
+
+  it('never hold a danger', () => {
+    expect(mouth().quiet('plum').say('danger', { urgency: 'danger' }).heard()).toEqual(['danger']);
+  });
+
+  it('end a question’s asking; it comes back in the morning', () => {
+    const it = mouth().say('how many sealed?', { untilAnswered: true }).finish().quiet('plum').wait(600);
+    expect(it.heard()).toEqual(['how many sealed?']);
+    expect(it.quiet().wait(1).finishAll().heard()).toContain('how many sealed?');
+  });
+
+  it('have nothing to say in the morning where nothing fell in them', () => {
+    expect(mouth().quiet('plum').wait(60).quiet().finishAll().heard()).toEqual([]);
+  });
+});
 
 describe('the order of speech', () => {
   it('says one thing after the other', () => {
@@ -401,7 +490,8 @@ describe('"hush"', () => {
   });
 });
 
-describe('whatever comes, in whatever order', () => {
+// Hundreds of evenings, on a machine that may be busy.
+describe('whatever comes, in whatever order', { timeout: 60_000 }, () => {
   type Move = (it: ReturnType<typeof mouth>) => unknown;
   const urgency = fc.constantFrom<Urgency>('danger', 'clock', 'step', 'teaching');
   const about = fc.constantFrom('plum', 'pear', 'c1');
@@ -431,6 +521,10 @@ describe('whatever comes, in whatever order', () => {
       (it) => it.hush(),
       (it) => it.repeat(),
       (it) => it.happened(),
+      (it) => it.interrupt(),
+      (it) => it.interrupt('plum'),
+      (it) => it.call(true).wait(3).call(false),
+      (it) => it.quiet('plum').wait(30).quiet(),
     ),
   );
   const moves = fc.array(move, { maxLength: 40 });

@@ -118,6 +118,9 @@ export type FigureId =
   | 'sterilise'
   | 'clean'
   | 'sugarPer100g'
+  | 'fruitPer100g'
+  | 'pH'
+  | 'waterActivity'
   | 'bestBy'
   | 'cost';
 

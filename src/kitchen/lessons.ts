@@ -117,6 +117,9 @@ const figureSource: Readonly<Record<FigureId, string>> = {
   sterilise: GUIDE_1,
   clean: GUIDE_1,
   sugarPer100g: COMMON,
+  fruitPer100g: 'a sum',
+  pH: '21 CFR 114.3: acid food at pH 4.6 or below',
+  waterActivity: 'handbook of sucrose solutions',
   bestBy: 'NCHFP, storing home-canned jams and jellies',
   cost: 'what you entered',
 };

@@ -230,6 +230,15 @@ const figureWhys: Words<`figure.${FigureId}`> = {
     'Wash them, and keep them hot. Only a process under ten minutes needs boiled jars.',
   'why.figure.sugarPer100g': 'Nearly all that dissolves is sugar, the fruit’s own too.',
   'why.figure.sugarPer100g.more': 'It is worked out from the solids. It is good to know, not a tested label.',
+  'why.figure.fruitPer100g': 'The fruit that went in, for each part that comes out.',
+  'why.figure.fruitPer100g.more':
+    'Water boiled away, so it can be more than the weight of the jar. It tells you how much is fruit and how much sugar.',
+  'why.figure.pH': 'How sour it ends: 4.6 is the line for the shelf.',
+  'why.figure.pH.more':
+    'It is a guess from the fruit and the acid you add. No strip at home is sure enough to go by: follow the tested amount.',
+  'why.figure.waterActivity': 'How much water is free for germs to live on.',
+  'why.figure.waterActivity.more':
+    'Sugar binds water, so a sweet spread keeps better once open. It does not make a jar safe by itself.',
   'why.figure.bestBy': 'Past this it is not at its best.',
   'why.figure.bestBy.more': 'It darkens and loses taste. A jar whose lid is up is bad at any age.',
   'why.figure.cost': 'Fruit, sugar, lids and heat, at your own prices.',

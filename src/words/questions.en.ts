@@ -147,6 +147,9 @@ export const englishFigures: Forms<FigureId> = {
   sterilise: ['boiling of the jars'],
   clean: ['clean jars'],
   sugarPer100g: ['sugar in the jar'],
+  fruitPer100g: ['fruit in the jar'],
+  pH: ['acid level'],
+  waterActivity: ['dryness'],
   bestBy: ['best by date'],
   cost: ['cost'],
 };

@@ -27,7 +27,11 @@ export interface Cooked extends Tally {
 /** Picks what to begin now, most urgent first. */
 export type Manner = (kitchen: World, open: readonly Doing[]) => Doing[];
 
-const doingOf = ({ id, step, batches, uses }: EveningTask, canners: readonly string[], pieces: number): Doing => ({
+const doingOf = (
+  { id, step, batches, uses }: EveningTask,
+  canners: readonly string[],
+  pieces: number,
+): Doing => ({
   id,
   step,
   batches,
@@ -62,7 +66,7 @@ export function cook(
     const all = doings(kitchen);
     const left = all.filter(({ id }) => !kitchen.ended.has(id) && !kitchen.running.has(id));
     if (left.length === 0 && kitchen.running.size === 0) break;
-    for (let again = true; again; ) {
+    for (let again = true; again;) {
       const open = left.filter((one) => kitchen.hindrance(one) === null);
       for (const one of open) if (isUrgent(kitchen, one)) kitchen.noteAsked(one);
       const next = manner(kitchen, open).find(
@@ -79,7 +83,10 @@ export function cook(
 
 /** Hot and waiting by the minute: it cannot be put off until the hands are free. */
 const isUrgent = (kitchen: World, one: Doing): boolean =>
-  NEEDS_HANDS.includes(one.step) && one.step !== 'unload' && kitchen.overdue(one) > -10 && kitchen.overdue(one) !== -Infinity;
+  NEEDS_HANDS.includes(one.step) &&
+  one.step !== 'unload' &&
+  kitchen.overdue(one) > -10 &&
+  kitchen.overdue(one) !== -Infinity;
 
 const byUrgency = (kitchen: World, open: readonly Doing[]): Doing[] =>
   open.toSorted((a, b) => Math.max(-15, kitchen.overdue(b)) - Math.max(-15, kitchen.overdue(a)));
@@ -101,7 +108,12 @@ const begins = (plan: EveningPlan, now: number): Map<string, number> =>
   new Map(plan.tasks.filter(({ start }) => start <= now + TICK).map(({ id, start }) => [id, start]));
 
 /** By the plan, made anew whenever something has happened. */
-export function byThePlan(request: EveningRequest, seed: number, chances: Chances, first?: EveningPlan): Cooked {
+export function byThePlan(
+  request: EveningRequest,
+  seed: number,
+  chances: Chances,
+  first?: EveningPlan,
+): Cooked {
   let plan = first ?? planThatFits(request, countedEffort(seed, 60, 0));
   let told = plan;
   let changes = 0;
@@ -125,7 +137,10 @@ export function byThePlan(request: EveningRequest, seed: number, chances: Chance
     },
     (kitchen, open) => {
       const due = begins(plan, kitchen.now);
-      return byUrgency(kitchen, open.filter(({ id }) => due.has(id)).toSorted((a, b) => (due.get(a.id) ?? 0) - (due.get(b.id) ?? 0)));
+      return byUrgency(
+        kitchen,
+        open.filter(({ id }) => due.has(id)).toSorted((a, b) => (due.get(a.id) ?? 0) - (due.get(b.id) ?? 0)),
+      );
     },
   );
   return { ...tally, told: changes, replans };
@@ -158,13 +173,21 @@ export function byPaper(request: EveningRequest, seed: number, chances: Chances,
     (kitchen) => [...doings, ...roundsOf(kitchen, doings)],
     (kitchen, open) => {
       const due = open.filter(({ id }) => (order.get(id) ?? 0) <= kitchen.now + TICK);
-      return byUrgency(kitchen, due.toSorted((a, b) => (order.get(a.id) ?? 0) - (order.get(b.id) ?? 0)));
+      return byUrgency(
+        kitchen,
+        due.toSorted((a, b) => (order.get(a.id) ?? 0) - (order.get(b.id) ?? 0)),
+      );
     },
   );
 }
 
 /** Each batch from the first fruit to the last jar, then the next. The canner is put on at once. */
-export function oneAfterAnother(request: EveningRequest, seed: number, chances: Chances, plan: EveningPlan): Tally {
+export function oneAfterAnother(
+  request: EveningRequest,
+  seed: number,
+  chances: Chances,
+  plan: EveningPlan,
+): Tally {
   const doings = doingsOf(plan);
   const batches = request.batches.map(({ id }) => id);
   return cook(
@@ -178,7 +201,9 @@ export function oneAfterAnother(request: EveningRequest, seed: number, chances: 
       const turn = batches.find((batch) => !isOver(batch));
       const now = open.filter((one) => one.batches.length === 0 || one.batches.includes(turn ?? ''));
       // Jars are made ready when the pot is on its way, not before the fruit is cut.
-      const ready = now.filter(({ step }) => !['jarsIn', 'warmJars'].includes(step) || kitchen.ended.has(`${turn ?? ''}/heat/1`));
+      const ready = now.filter(
+        ({ step }) => !['jarsIn', 'warmJars'].includes(step) || kitchen.ended.has(`${turn ?? ''}/heat/1`),
+      );
       return byUrgency(kitchen, ready);
     },
   );
@@ -194,7 +219,10 @@ export function allAtOnce(request: EveningRequest, seed: number, chances: Chance
     (kitchen) => [...doings, ...roundsOf(kitchen, doings)],
     (kitchen, open) => {
       const heated = (batch: string): boolean => kitchen.ended.has(`${batch}/heat/1`);
-      return byUrgency(kitchen, open.filter(({ step, batches }) => !['jarsIn', 'warmJars'].includes(step) || batches.some(heated)));
+      return byUrgency(
+        kitchen,
+        open.filter(({ step, batches }) => !['jarsIn', 'warmJars'].includes(step) || batches.some(heated)),
+      );
     },
   );
 }

@@ -23,7 +23,10 @@ function drawBatch(from: Hat, elevationM: number, taken: Map<string, number>, mo
   const [fruit, product] = from.oneOf<readonly [string, 'butter' | 'jam' | 'jelly']>(SPREADS);
   const count = taken.get(fruit) ?? 0;
   taken.set(fruit, count + 1);
-  const burner = { powerW: from.between(1600, 2600), kind: from.oneOf(['gas', 'electric', 'induction'] as const) };
+  const burner = {
+    powerW: from.between(1600, 2600),
+    kind: from.oneOf(['gas', 'electric', 'induction'] as const),
+  };
   const powerW = burner.kind === 'gas' ? burner.powerW * 1.8 : burner.powerW;
   const plan = planBatch({
     fruit,

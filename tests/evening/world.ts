@@ -9,7 +9,7 @@ import { hat, type Hat } from '../../src/stove/index.ts';
 export const TICK = 0.25;
 
 /** Limits in minutes, as a careful cook keeps them: the canner's chart for filled jars, else common practice. */
-const LIMIT = { skim: 3, hotStep: 5, fill: 5, load: 10, unload: 15, sterileJars: 20, keptHot: 60 };
+const LIMIT = { skim: 3, hotStep: 5, fill: 5, load: 10, unload: 15, sterileJars: 30, keptHot: 60 };
 
 /** Low, likely, high of what hands do, minutes; common practice, no source. */
 const HANDS: Partial<Record<Step, readonly [number, number, number]>> = {
@@ -158,7 +158,9 @@ export class World {
       case 'preheat':
         return this.drawn(id, this.preheat());
       case 'sterilise':
-        return this.toBoil(id) + Math.max(...batches.map((one) => this.planOf(one).process?.steriliseMinutes ?? 0));
+        return (
+          this.toBoil(id) + Math.max(...batches.map((one) => this.planOf(one).process?.steriliseMinutes ?? 0))
+        );
       case 'toFullBoil':
         return this.toBoil(id);
       case 'process':
@@ -208,7 +210,8 @@ export class World {
       if (!this.hotCanners.has(doing.canner)) return 'the canner is not hot';
       const inIt = [...this.running.values()].some(({ canner }) => canner === doing.canner);
       if (inIt) return 'the canner is full';
-      if ((doing.step === 'jarsIn' || doing.step === 'load') && this.jarsIn(doing.canner)) return 'the canner is full';
+      if ((doing.step === 'jarsIn' || doing.step === 'load') && this.jarsIn(doing.canner))
+        return 'the canner is full';
     }
     return this.missing(doing, batch);
   }
@@ -229,7 +232,13 @@ export class World {
   }
 
   /** What must be over first: the order of the work, written down once more. */
-  private before(step: Step, owner: string, batch: string, round: number, batches: readonly string[]): string[] {
+  private before(
+    step: Step,
+    owner: string,
+    batch: string,
+    round: number,
+    batches: readonly string[],
+  ): string[] {
     const { strain, blend } = this.planOf2(batch);
     const last = (this.runny[batch] ?? 0) + 1;
     switch (step) {
@@ -256,7 +265,11 @@ export class World {
       case 'judge':
         return [`${batch}/cool/${round}`];
       case 'fill':
-        return [`${batch}/judge/${last}`, ...(round > 1 ? [`${batch}/fill/${round - 1}`] : []), ...this.jarsFor(batch, round)];
+        return [
+          `${batch}/judge/${last}`,
+          ...(round > 1 ? [`${batch}/fill/${round - 1}`] : []),
+          ...this.jarsFor(batch, round),
+        ];
       case 'load':
         return batches.map((one) => `${one}/fill/${round}`);
       case 'sterilise':
@@ -276,13 +289,19 @@ export class World {
 
   private planOf2(batch: string): { strain: boolean; blend: boolean } {
     const found = this.request.batches.find(({ id }) => id === batch);
-    return { strain: (found?.plan.steps.strain ?? 'none') !== 'none', blend: found?.plan.steps.blend ?? false };
+    return {
+      strain: (found?.plan.steps.strain ?? 'none') !== 'none',
+      blend: found?.plan.steps.blend ?? false,
+    };
   }
 
   private jarsFor(batch: string, round: number): string[] {
     if (!(this.planOf(batch).process?.presteriliseJars ?? false)) return [`${batch}/warmJars/${round}`];
     const own = [...this.ended.keys()].find(
-      (id) => id.includes('/sterilise/') && (id.split('/')[0] ?? '').split('+').includes(batch) && id.endsWith(`/${round}`),
+      (id) =>
+        id.includes('/sterilise/') &&
+        (id.split('/')[0] ?? '').split('+').includes(batch) &&
+        id.endsWith(`/${round}`),
     );
     return [own ?? `${batch}/sterilise/${round}`];
   }
@@ -305,7 +324,9 @@ export class World {
     const limit = this.limitOf(step, round);
     if (limit === null) return -Infinity;
     const since = this.before(step, owner, batch, round, batches).map((what) =>
-      what.includes('/warmJars/') || what.includes('/sterilise/') ? -Infinity : (this.ended.get(what)?.endedAt ?? Infinity),
+      what.includes('/warmJars/') || what.includes('/sterilise/')
+        ? -Infinity
+        : (this.ended.get(what)?.endedAt ?? Infinity),
     );
     const waited = step === 'load' ? Math.min(...since) : Math.max(...since);
     return this.now - waited - limit;
@@ -326,7 +347,9 @@ export class World {
   }
 
   isAway(cook: number): boolean {
-    return this.request.absences.some((away) => away.cook === cook && away.from <= this.now && this.now < away.to);
+    return this.request.absences.some(
+      (away) => away.cook === cook && away.from <= this.now && this.now < away.to,
+    );
   }
 
   /** Begins it; a step that began later than its product bears is late. */
@@ -359,7 +382,8 @@ export class World {
 
   private checkJars(batch: string, round: number, id: string): void {
     const sterile = this.sterileAt.get(`${batch}/${round}`);
-    if (sterile !== undefined && this.now - sterile > LIMIT.sterileJars + TICK) this.tally.late.push(`${id} into jars no longer sterile`);
+    if (sterile !== undefined && this.now - sterile > LIMIT.sterileJars + TICK)
+      this.tally.late.push(`${id} into jars no longer sterile`);
   }
 
   /** Urgent and asked for while no hands are free: noted once for each step. */
@@ -430,9 +454,14 @@ export class World {
     const [batch = ''] = one.batches;
     const round = Number(one.id.split('/')[2]);
     if (one.step === 'preheat' && one.canner !== null) this.hotCanners.add(one.canner);
-    if (one.step === 'sterilise') for (const each of one.batches) this.sterileAt.set(`${each}/${round}`, this.now);
+    if (one.step === 'sterilise')
+      for (const each of one.batches) this.sterileAt.set(`${each}/${round}`, this.now);
     if (one.step === 'unload' && one.canner !== null) this.inCanner.delete(one.canner);
-    if (one.step === 'judge' && this.hatFor(`${one.id} verdict`).between(0, 1) < this.chances.runny && round <= 2)
+    if (
+      one.step === 'judge' &&
+      this.hatFor(`${one.id} verdict`).between(0, 1) < this.chances.runny &&
+      round <= 2
+    )
       this.runny[batch] = round;
     if (one.step === 'fill') this.ringOf.delete(batch);
     // What follows by itself: the boil is seen and the heat turned down, the spoonful cools, the canner goes on.

@@ -7,6 +7,11 @@
 
 import type { Lag, Project } from '../schedule/types.ts';
 
+/** A lag priced from here on is a limit that lateness breaks; below, a wish. */
+export const LIMIT_PRICE = 20;
+/** Below this it is only a pot kept hot for nothing. */
+const IDLE_PRICE = 0.5;
+
 /** An activity moved further than this cannot be placed. */
 const TRIES_PER_PART = 160;
 
@@ -61,7 +66,7 @@ export class Insertion {
       const movable =
         this.project.activities[to]?.fixedStart === undefined &&
         this.project.activities[from]?.fixedStart === undefined;
-      if (distance < 0 && movable && (pricePerUnit === undefined || pricePerUnit > 1))
+      if (distance < 0 && movable && (pricePerUnit === undefined || pricePerUnit >= LIMIT_PRICE))
         root[find(from)] = find(to);
     }
     return root.map((_, i) => find(i));
@@ -148,7 +153,7 @@ export class Insertion {
       const placed = starts[other] ?? -1;
       if (distance > 0 || placed < 0 || start + distance <= placed) continue;
       const fixed = this.project.activities[other]?.fixedStart !== undefined;
-      if (price !== null && (price <= 1 || fixed || elastic)) continue;
+      if (price !== null && (price < LIMIT_PRICE || fixed || elastic)) continue;
       if (this.partOf[other] === this.partOf[i] && !fixed) return { other, by: start + distance - placed };
     }
     return undefined;
@@ -200,7 +205,7 @@ export class Insertion {
     for (const { from, to, distance, pricePerUnit } of this.project.lags) {
       if (
         pricePerUnit === undefined ||
-        pricePerUnit > 1 ||
+        pricePerUnit > IDLE_PRICE ||
         this.project.activities[to]?.fixedStart !== undefined
       )
         continue;
@@ -232,7 +237,7 @@ export class Insertion {
     const weights = this.project.startWeights ?? [];
     const dawdling = starts.reduce((sum, start, i) => sum + (weights[i] ?? 0) * start, 0);
     const stretched = this.project.lags.reduce(
-      (sum, lag) => sum + ((lag.pricePerUnit ?? 0) > 1 ? late(lag) : 0),
+      (sum, lag) => sum + ((lag.pricePerUnit ?? 0) >= LIMIT_PRICE ? late(lag) : 0),
       0,
     );
     return { starts, makespan, cost: makespan + priced + dawdling, late: stretched };

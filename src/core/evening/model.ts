@@ -8,7 +8,7 @@ import type { Activity, Demand, Lag, Project, Resource } from '../schedule/types
 import type { Range } from '../types.ts';
 import { atZ, plus, remainingOf, times, together } from './chance.ts';
 import type { Arrangement } from './loads.ts';
-import type { Link, Piece, Work } from './pieces.ts';
+import { idOf, type Link, type Piece, type Work } from './pieces.ts';
 import type { EveningBatch, EveningProgress, EveningRequest, TaskProgress } from './types.ts';
 
 /** Activities count in half minutes. */
@@ -24,6 +24,9 @@ const AT_HOME = 20;
 const LATE_PRICE = 40;
 /** Kept hot is as good as not, nearly. */
 const KEPT_HOT_PRICE = 0.05;
+/** Hot product in hand that waits costs a little more than the evening gains by it, and past half its limit much more. */
+const HOT_WAIT_PRICE = 1.05;
+const HALF_SPENT_PRICE = 5;
 
 /** How wary a plan is, in standard deviations. */
 export interface Caution {
@@ -31,6 +34,8 @@ export interface Caution {
   hot: number;
   /** At which the canner's way to the boil is reckoned. */
   canner: number;
+  /** At which jars are reckoned sterile: a chain that is ready before them has nowhere to go. */
+  jars: number;
   /** At which a simmer is reckoned to end; before that a pot is kept hot. */
   simmer: number;
   /** The share of what hot product may wait that a plan spends before the chain has begun; the rest is for the evening. */
@@ -51,6 +56,10 @@ export interface Model {
   now: number;
   /** Expected minutes of each piece not done, from now where it runs. */
   ahead: ReadonlyMap<string, Range>;
+  /** Batches whose last reduction has begun and whose jars are not full. */
+  hot: ReadonlySet<string>;
+  /** Lifting what is in a canner now, and loading what is filled: jars wait for no pot. */
+  jarsWaiting: ReadonlySet<string>;
 }
 
 export interface Situation {
@@ -126,8 +135,10 @@ function joins(before: Piece, after: Piece, situation: Situation): boolean {
   );
 }
 
-function reckoned(piece: Piece, range: Range, caution: Caution): number {
-  if (piece.step === 'toFullBoil' || piece.step === 'sterilise') return atZ(range, caution.canner);
+function reckoned(piece: Piece, range: Range, caution: Caution, underway: boolean): number {
+  if (underway && piece.attention === 'hands') return atZ(range, caution.hot);
+  if (piece.step === 'sterilise') return atZ(range, caution.jars);
+  if (piece.step === 'toFullBoil' || piece.step === 'process') return atZ(range, caution.canner);
   if (piece.step === 'simmer' || piece.step === 'heat') return atZ(range, caution.simmer);
   return range.likely;
 }
@@ -144,11 +155,12 @@ function groups(situation: Situation): Piece[][] {
   return out;
 }
 
-function actOf(pieces: Piece[], ahead: ReadonlyMap<string, Range>, caution: Caution): Act {
+function actOf(pieces: Piece[], ahead: ReadonlyMap<string, Range>, { caution, progress }: Situation): Act {
   let at = 0;
   const offsets = pieces.map((piece) => {
     const offset = at;
-    at += least(reckoned(piece, ahead.get(piece.id) ?? piece.minutes, caution));
+    const underway = statusOf(progress, piece.id) === 'underway';
+    at += least(reckoned(piece, ahead.get(piece.id) ?? piece.minutes, caution, underway));
     return offset;
   });
   return { pieces, offsets, duration: at, guards: null };
@@ -222,11 +234,17 @@ interface Placed {
   length: number;
 }
 
-/** A wait of hot product in a chain that has not begun. */
-function isHotAhead({ from, to }: Link, { progress, work }: Situation): boolean {
-  const [batch = '', step = ''] = to.split('/');
+/** Is it hot product that waits? */
+function isHot({ from, to }: Link): boolean {
+  const step = to.split('/')[1] ?? '';
   if (!['strain', 'blend', 'spoon', 'judge', 'fill', 'load', 'skim'].includes(step)) return false;
-  if (['warmJars', 'sterilise', 'load'].some((jars) => from.includes(`/${jars}/`))) return false;
+  return !['warmJars', 'sterilise', 'load'].some((jars) => from.includes(`/${jars}/`));
+}
+
+/** A wait of hot product in a chain that has not begun. */
+function isHotAhead(link: Link, { progress, work }: Situation): boolean {
+  const [batch = ''] = link.to.split('/');
+  if (!isHot(link)) return false;
   return !work.pieces.some(
     (piece) =>
       piece.step === 'reduce' &&
@@ -250,11 +268,19 @@ function lagsOf(
   if (!from) {
     if (ended === undefined) return { lags: [], earliest: [] };
     const due = units(ended - now);
+    const tie = { from: to.act, to: 0, distance: to.offset - due };
+    const waits: Lag[] =
+      link.most === null || !isHot(link)
+        ? []
+        : [
+            { ...tie, pricePerUnit: HOT_WAIT_PRICE },
+            { ...tie, distance: tie.distance - units(link.most / 2), pricePerUnit: HALF_SPENT_PRICE },
+          ];
     const most: Lag[] =
       link.most === null
         ? []
         : [{ from: to.act, to: 0, distance: to.offset - due - units(link.most), ...elastic }];
-    return { lags: most, earliest: [[to.act, due + units(link.least) - to.offset]] };
+    return { lags: [...most, ...waits], earliest: [[to.act, due + units(link.least) - to.offset]] };
   }
   if (from.act === to.act) return { lags: [], earliest: [] };
   const end = from.offset + from.length;
@@ -268,6 +294,11 @@ function lagsOf(
       distance: to.offset - end - units(most),
       ...(link.most > 0 ? elastic : {}),
     });
+  if (link.most !== null && link.most > 0 && isHot(link) && !isHotAhead(link, situation)) {
+    const tie = { from: to.act, to: from.act, distance: to.offset - end };
+    lags.push({ ...tie, pricePerUnit: HOT_WAIT_PRICE });
+    lags.push({ ...tie, distance: tie.distance - units(link.most / 2), pricePerUnit: HALF_SPENT_PRICE });
+  }
   if (link.from.includes('/simmer/'))
     lags.push({ from: to.act, to: from.act, distance: to.offset - end, pricePerUnit: KEPT_HOT_PRICE });
   return { lags, earliest: [] };
@@ -346,11 +377,11 @@ function hotFrom(situation: Situation, ahead: ReadonlyMap<string, Range>): Map<s
 
 /** The whole question, its zero being now. Activity 0 is now itself. */
 export function modelOf(situation: Situation): Model {
-  const { work, progress, now, caution } = situation;
+  const { work, progress, now } = situation;
   const ahead = minutesAhead(situation);
   const shelf = shelfOf(situation);
   const acts: Act[] = [{ pieces: [], offsets: [], duration: 0, guards: null }];
-  acts.push(...groups(situation).map((pieces) => actOf(pieces, ahead, caution)));
+  acts.push(...groups(situation).map((pieces) => actOf(pieces, ahead, situation)));
   const at = new Map<string, Placed>();
   acts.forEach((act, index) =>
     act.pieces.forEach((piece, i) => {
@@ -405,5 +436,29 @@ export function modelOf(situation: Situation): Model {
     acts,
     now,
     ahead,
+    hot: hotNow(situation),
+    jarsWaiting: jarsWaiting(situation),
   };
+}
+
+function jarsWaiting({ work, progress }: Situation): Set<string> {
+  const begun = (id: string): boolean => statusOf(progress, id) !== 'planned';
+  const waits = ({ id, step }: Piece): boolean =>
+    step === 'unload'
+      ? begun(id.replace('/unload/', '/load/'))
+      : step === 'load' &&
+        work.links.some(({ from, to }) => to === id && from.includes('/fill/') && begun(from));
+  return new Set(work.pieces.filter(waits).map(({ id }) => id));
+}
+
+function hotNow({ request, work, progress }: Situation): Set<string> {
+  const begun = work.pieces.filter(
+    ({ step, id }) => step === 'reduce' && statusOf(progress, id) !== 'planned',
+  );
+  const full = (batch: string): boolean => statusOf(progress, idOf(batch, 'fill', 1)) === 'done';
+  return new Set(
+    request.batches.flatMap(({ id }) =>
+      begun.some(({ batches }) => batches[0] === id) && !full(id) ? [id] : [],
+    ),
+  );
 }

@@ -4,8 +4,8 @@
 import { schedule } from '../schedule/index.ts';
 import type { Effort, Schedule } from '../schedule/types.ts';
 import { lots } from './chance.ts';
-import { Insertion, type Placement } from './insertion.ts';
-import type { Model } from './model.ts';
+import { Insertion, LIMIT_PRICE, type Placement } from './insertion.ts';
+import type { Act, Model } from './model.ts';
 
 /** How long to think, and who may think besides our own search. */
 export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {
@@ -20,12 +20,33 @@ export interface Found {
   proven: boolean;
 }
 
-/** Activities of a batch order: all of the first, then all of the next. */
-function spelled(order: readonly string[], model: Model): number[] {
+const HOT_STEPS = new Set(['skim', 'strain', 'blend', 'spoon', 'cool', 'judge', 'reduce']);
+
+const isHot = ({ pieces: [first] }: Act, { hot }: Model): boolean =>
+  first !== undefined &&
+  hot.has(first.batches[0] ?? '') &&
+  (HOT_STEPS.has(first.step) || (first.step === 'fill' && first.round === 1));
+
+/**
+ * Activities of a batch order, in the ways worth trying: what is hot already goes before everything, and the
+ * jars that wait in a canner are lifted before, after, or somewhere between its steps; then batch after batch.
+ */
+function spelled(order: readonly string[], model: Model): number[][] {
   const rank = new Map(order.map((batch, i) => [batch, i]));
   const rankOf = (act: number): number =>
     Math.min(99, ...(model.acts[act]?.pieces[0]?.batches.map((batch) => rank.get(batch) ?? 99) ?? []));
-  return model.acts.map((_, i) => i).toSorted((a, b) => rankOf(a) - rankOf(b) || a - b);
+  const all = model.acts.map((_, i) => i).toSorted((a, b) => rankOf(a) - rankOf(b) || a - b);
+  const first = (act: number): Act =>
+    model.acts[act] ?? { pieces: [], offsets: [], duration: 0, guards: null };
+  const hot = all.filter((act) => isHot(first(act), model));
+  const jars = all.filter((act) => model.jarsWaiting.has(first(act).pieces[0]?.id ?? ''));
+  const rest = all.filter((act) => !hot.includes(act) && !jars.includes(act));
+  // Lifting comes before loading: the canner must be free.
+  const out = jars.toSorted(
+    (a, b) => Number(first(b).pieces[0]?.step === 'unload') - Number(first(a).pieces[0]?.step === 'unload'),
+  );
+  const places = hot.length > 0 && out.length > 0 ? hot.length + 1 : 1;
+  return Array.from({ length: places }, (_, k) => [...hot.slice(0, k), ...out, ...hot.slice(k), ...rest]);
 }
 
 /** Ways to change an order a little: one batch moved to another place. */
@@ -66,10 +87,14 @@ export function bestOrder(
     const name = order.join(' ');
     if (tried.has(name)) return false;
     tried.add(name);
-    const placement = insertion.place(spelled(order, model));
-    if (!placement || (best && placement.cost >= best.placement.cost - 1e-9)) return false;
-    best = { placement, order, by: 'own', proven: false };
-    return true;
+    let won = false;
+    for (const acts of spelled(order, model)) {
+      const placement = insertion.place(acts);
+      if (!placement || (best && placement.cost >= best.placement.cost - 1e-9)) continue;
+      best = { placement, order, by: 'own', proven: false };
+      won = true;
+    }
+    return won;
   };
   for (const order of first) attempt(order);
   const start = first[0] ?? [];
@@ -116,7 +141,7 @@ export function better(
   const { starts, makespan, cost } = answer;
   const late = model.project.lags.reduce(
     (sum, lag) =>
-      (lag.pricePerUnit ?? 0) > 1
+      (lag.pricePerUnit ?? 0) >= LIMIT_PRICE
         ? sum + Math.max(0, (starts[lag.from] ?? 0) + lag.distance - (starts[lag.to] ?? 0))
         : sum,
     0,

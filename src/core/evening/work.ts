@@ -6,7 +6,7 @@
 import type { Range } from '../types.ts';
 
 /** No piece of preparation is longer than this, or it will not fit between the looks at a pot. */
-export const LONGEST_PIECE_MIN = 6;
+export const LONGEST_PIECE_MIN = 5;
 
 /** Weigh, wash, trim or stone, and crush, per kilogram of fruit as bought, and to begin at all. */
 export const PREPARE = { atAllMin: 2, perKgMin: { low: 3, likely: 4, high: 5.5 } };
@@ -52,8 +52,8 @@ export const MAY_WAIT = {
   testToFill: 5,
   /** Filled jars: the canner's chart turns them away after ten minutes. */
   fillToLoad: 10,
-  /** Sterile jars in hot water. */
-  sterileToFill: 20,
+  /** Sterile jars that stay in the canner's hot water. */
+  sterileToFill: 30,
   warmToFill: 60,
   /** Served jars in the water, the stand over. */
   standToUnload: 15,

@@ -13,6 +13,8 @@ import { arrivalFromHash } from './plan/share.ts';
 import { localVoiceNames } from '../sound/browserVoice.ts';
 import { isLearner } from './learner.ts';
 import { openPreferences } from './preferences.ts';
+import { RehearsalCorner } from './rehearsal/RehearsalCorner.tsx';
+import { openRehearsal } from './rehearsal/rehearsal.ts';
 import { openStarting } from './starting.ts';
 import { showStates } from './states.ts';
 import './styles/index.css';
@@ -24,6 +26,9 @@ const starting = openStarting(house);
 const ear = earFeed(house.ear, { kind: 'off', says: 'The microphone is off.' });
 const arrival = arrivalFromHash(window.location.hash);
 const { live } = house;
+// Every evening is another one: chance enters here and nowhere below.
+const rehearsal = live.view.practice ? openRehearsal(() => Date.now() % 2 ** 31) : null;
+if (rehearsal) house.onEntry((entry) => rehearsal.follow(entry));
 
 const actions: Actions = {
   start: starting.start,
@@ -57,16 +62,20 @@ function Page() {
   );
   const settings = useSyncExternalStore(preferences.subscribe, preferences.now);
   const started = useSyncExternalStore(starting.subscribe, () => starting.started);
+  const catalogue = house.catalogue();
   return (
-    <App
-      view={view}
-      actions={actions}
-      settings={settings}
-      catalogue={house.catalogue()}
-      ear={ear}
-      started={started}
-      arrival={arrival}
-    />
+    <>
+      <App
+        view={view}
+        actions={actions}
+        settings={settings}
+        catalogue={catalogue}
+        ear={ear}
+        started={started}
+        arrival={arrival}
+      />
+      {rehearsal && <RehearsalCorner view={view} rehearsal={rehearsal} catalogue={catalogue} />}
+    </>
   );
 }
 

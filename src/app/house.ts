@@ -5,7 +5,7 @@ import { browserSources } from '../kitchen/clock-sources.ts';
 import { KitchenClock } from '../kitchen/clock.ts';
 import { openPlanner } from '../kitchen/evening/openPlanner.ts';
 import { LiveKitchen } from '../kitchen/live.ts';
-import type { Catalogue, Ear } from '../kitchen/ports.ts';
+import type { Catalogue, Ear, LogEntry } from '../kitchen/ports.ts';
 import { createReminder } from '../notify/reminder.ts';
 import type { SpeakingMouth } from '../sound/mouth.ts';
 import { openMouth } from '../sound/openMouth.ts';
@@ -29,6 +29,8 @@ export interface House {
   catalogue: () => Catalogue;
   log: () => DurableLog;
   lead: Lead;
+  /** Hears every entry that has acted, from now on. */
+  onEntry(listener: (entry: LogEntry) => void): void;
   /** Sound and microphone, from a gesture or where the browser lets us without one. */
   start(): Promise<void>;
   /** True when the page may sound already, without a gesture. */
@@ -53,6 +55,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   const catalogues = { us: createCatalogue('en', 'us'), metric: createCatalogue('en', 'metric') };
   const catalogue = () => catalogues[settings().units];
   const reminder = createReminder((says) => live.trouble('reminder', says, false));
+  const entryListeners = new Set<(entry: LogEntry) => void>();
   const live = new LiveKitchen({
     clock,
     wall: () => performance.timeOrigin + performance.now(), // a clock that is set moves no question and no repeat
@@ -66,7 +69,10 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     pace: () => clock.pace,
     practice: which.practice,
     madeBy: import.meta.env['VITE_MADE_BY'] as string | undefined,
-    onEntry: (entry) => tabs.post(entry),
+    onEntry: (entry) => {
+      tabs.post(entry);
+      for (const listener of entryListeners) listener(entry);
+    },
     planner: openPlanner(),
     eveningSettings: eveningPreference.now,
     manners: () => mannersOf(settings().speech),
@@ -117,7 +123,17 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     return true;
   }
 
-  return { live, ear, mouth, catalogue, log: () => log, lead: tabs, start, startIfAllowed };
+  return {
+    live,
+    ear,
+    mouth,
+    catalogue,
+    log: () => log,
+    lead: tabs,
+    onEntry: (listener) => void entryListeners.add(listener),
+    start,
+    startIfAllowed,
+  };
 }
 
 function showRole(live: LiveKitchen, role: Role): void {

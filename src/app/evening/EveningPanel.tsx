@@ -36,7 +36,7 @@ export function EveningPanel({ view, catalogue }: EveningPanelProps) {
       </div>
       <EveningInputs word={word} />
       <p className="ask-row no-print">
-        <button type="button" className="choice" onClick={() => window.print()}>
+        <button type="button" className="choice small" onClick={() => window.print()}>
           {word('screen.evening.print')}
         </button>
       </p>

@@ -59,7 +59,7 @@ export function Timeline({ evening, now, catalogue, width = 900 }: TimelineProps
       {rows.map((row, i) => (
         <g
           key={row.id}
-          className={`row ${row.kind}`}
+          className={`row of-${row.kind}`}
           transform={`translate(0 ${TOP + i * ROW})`}
           style={hue(row, plan)}
         >

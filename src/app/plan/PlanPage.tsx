@@ -53,9 +53,9 @@ export function PlanPage(props: PlanPageProps) {
           <button type="button" className="choice" onClick={onStove}>
             {word('screen.go.stove')}
           </button>
-          <EveningPanel view={view} catalogue={catalogue} />
         </section>
       )}
+      <EveningPanel view={view} catalogue={catalogue} />
       {view.batches.length === 0 && <FirstRun view={view} actions={actions} catalogue={catalogue} />}
       <main>
         <ExampleRow catalogue={catalogue} onTake={setDraft} onClear={() => setDraft(emptyDraft)} />

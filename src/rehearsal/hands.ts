@@ -93,6 +93,27 @@ const warmJars = ({ stove, jarsHot }: Scene): Stove =>
 
 const CARE = { wipeRim: true, lid: 'fingertip' } as const;
 
+/** What hands go on to do by themselves once this was told, where somebody turns the knobs by the page's word. */
+const NEXT: { [Type in KitchenEvent['type']]?: Act } = {
+  'mash.done': { do: 'pot.heat', heat: 'high' },
+  'heat.on': { do: 'pot.heat', heat: 'high' },
+  'pot.rollingBoil': { do: 'pot.heat', heat: 'low' },
+  'plate.runny': { do: 'pot.heat', heat: 'low' },
+  'pot.thick': { do: 'pot.heat', heat: 'off' },
+  'jars.emptied': { do: 'pot.heat', heat: 'high' },
+  'pot.more': { do: 'pot.heat', heat: 'high' },
+  'canner.hot': { do: 'canner.heat', heat: 'low' },
+  'jars.in': { do: 'canner.heat', heat: 'high' },
+  'jars.out': { do: 'canner.heat', heat: 'low' },
+};
+
+/** What was told, and the knobs turned as the page then asks: for a rehearsal by voice, with no hand free. */
+export function followed(scene: Scene, event: KitchenEvent): Scene {
+  const next = NEXT[event.type];
+  const then = told(scene, event);
+  return next ? act(then, next) : then;
+}
+
 /** What was told happens at the stove too, as far as it is a thing done with hands. */
 export function told(scene: Scene, event: KitchenEvent): Scene {
   const now = runTo(scene, event.at);

@@ -1,6 +1,6 @@
 // The public face of a rehearsal: a kitchen without fruit on the simulated stove.
 
-export { act, filledOf, runTo, told, type Act, type Heat } from './hands.ts';
+export { act, filledOf, followed, runTo, told, type Act, type Heat } from './hands.ts';
 export { review, type Finding } from './review.ts';
 export { layOut, type RehearsedBatch, type Scene } from './scene.ts';
 export { isPlace, look, places, type Place } from './senses.ts';

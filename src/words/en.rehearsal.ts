@@ -41,7 +41,6 @@ export const rehearsalWords = {
 
   'rehearse.title': 'The stove, without fruit',
   'rehearse.open': 'The stove',
-  'rehearse.look': 'Look',
   'rehearse.pot': 'The pot',
   'rehearse.canner': 'The canner',
   'rehearse.plate': 'The plate',
@@ -52,15 +51,13 @@ export const rehearsalWords = {
   'rehearse.heat.pot': 'Heat under the pot',
   'rehearse.heat.canner': 'Heat under the canner',
   'rehearse.heat.off': 'Off',
+  'rehearse.heat.warm': 'Barely',
   'rehearse.heat.low': 'Low',
   'rehearse.heat.high': 'High',
-  'rehearse.done.pot': 'Heat under the pot: {heat, select, off {off} low {low} other {high}}.',
-  'rehearse.done.canner': 'Heat under the canner: {heat, select, off {off} low {low} other {high}}.',
-  'rehearse.done.stir': 'Stirred, right to the bottom.',
   'rehearse.says':
-    'Nothing here is real but the clock. Turn the heat and look for yourself: nobody does it for you.',
+    'No fruit, no heat, but it boils and burns as a real one. What you tell the page is done here too. Look for yourself before you tell it.',
   'rehearse.review': 'How it went',
-  'rehearse.notHere': 'That is for a practice run. Here you have the real thing.',
+  'rehearse.grave': 'Not safe:',
   'rehearse.nothing': 'Plan a batch, and its pot stands here.',
 
   'review.clean': 'Nothing was late and nothing was missed.',

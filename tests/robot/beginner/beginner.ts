@@ -79,7 +79,7 @@ export class Beginner {
   // --- Ears ---
 
   #listen(utterance: string, all: string): void {
-    this.#lastNews = this.#page.now();
+    if (!this.#told.slice(-6).includes(sentences(utterance)[0] ?? '')) this.#lastNews = this.#page.now();
     this.transcript.push(`    page: ${utterance}`);
     this.#told.push(...sentences(utterance));
     this.#vessel = vesselIn(utterance, this.#vessel);
@@ -160,7 +160,7 @@ export class Beginner {
     const understood = await this.#page.say(words);
     this.transcript.push(`    beginner: ${words}${understood ? '' : ' (not understood)'}`);
     if (!understood) return false;
-    this.#toSay = null;
+    if (this.#toSay?.words === words || this.#toSay?.words === 'how many jars') this.#toSay = null;
     this.#question = null;
     this.#lastNews = this.#page.now();
     return true;
@@ -197,6 +197,7 @@ export class Beginner {
 
   async #countSeals(): Promise<void> {
     this.#question = null;
+    this.#toSay = null;
     const seen = this.#sees('jars').join(' ');
     const up = numberIn(/(\S+) lids? stands? up/i.exec(seen)?.[1] ?? 'zero') ?? 0;
     await this.#say(up === 0 ? 'all jars sealed' : `${inWords(up)} did not seal`);
@@ -204,7 +205,7 @@ export class Beginner {
 
   async #sayWhenTrue(): Promise<void> {
     const { words } = this.#toSay ?? { words: '' };
-    if (words === 'how many jars') return void (await this.#sayJars());
+    if (words === 'how many jars') return this.#sayJars();
     if (/more in the pot/.test(words) && !this.#bench.hasMore()) {
       this.#toSay = null; // it never says what is not so
       return;

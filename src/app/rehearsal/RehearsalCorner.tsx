@@ -1,0 +1,175 @@
+// The corner of a practice kitchen where the simulated stove stands: a button, and the sheet behind it.
+
+import { useState } from 'react';
+import type { KitchenView } from '../../kitchen/view.ts';
+import type { AppProps } from '../actions.ts';
+import {
+  look,
+  surfaceOf,
+  cannerSurfaceOf,
+  type Act,
+  type Heat,
+  type Place,
+  type Scene,
+} from '../../rehearsal/index.ts';
+import { Sight } from '../drawings/sights/Sight.tsx';
+import type { SightId } from '../../kitchen/sights.ts';
+import { Sheet } from '../sheets/Sheet.tsx';
+import type { Rehearsal } from './rehearsal.ts';
+
+interface CornerProps extends Pick<AppProps, 'catalogue'> {
+  view: KitchenView;
+  rehearsal: Rehearsal;
+}
+
+export function RehearsalCorner({ view, rehearsal, catalogue }: CornerProps) {
+  const [open, setOpen] = useState(false);
+  const word = (key: string) => catalogue.text({ key });
+  return (
+    <>
+      <button type="button" className="choice small rehearsal-open" onClick={() => setOpen(true)}>
+        {word('rehearse.open')}
+      </button>
+      {open && (
+        <Sheet
+          title={word('rehearse.title')}
+          closeLabel={word('screen.close')}
+          onClose={() => setOpen(false)}
+        >
+          <Stove {...{ view, rehearsal, catalogue }} />
+        </Sheet>
+      )}
+    </>
+  );
+}
+
+function Stove({ view, rehearsal, catalogue }: CornerProps) {
+  const scene = rehearsal.at(view.now);
+  const word = (key: string) => catalogue.text({ key });
+  if (!scene) return <p>{word('rehearse.nothing')}</p>;
+  const does = (done: Act) => rehearsal.act(done, view.now);
+  return (
+    <div className="rehearsal">
+      <p>{word('rehearse.says')}</p>
+      <Vessel
+        scene={scene}
+        place="pot"
+        heat={heatOf(scene.hands.potDial)}
+        does={does}
+        catalogue={catalogue}
+      />
+      <Vessel
+        scene={scene}
+        place="canner"
+        heat={heatOf(scene.hands.cannerDial)}
+        does={does}
+        catalogue={catalogue}
+      />
+      <Seen scene={scene} place="plate" catalogue={catalogue} />
+      <Seen scene={scene} place="jars" catalogue={catalogue} />
+      <section>
+        <h3>{word('rehearse.review')}</h3>
+        <ul>
+          {rehearsal.review(view.now).map(({ message, grave }) => (
+            <li key={message.key} className={grave ? 'grave' : undefined}>
+              {grave && <strong>{word('rehearse.grave')} </strong>}
+              {catalogue.text(message)}
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
+
+interface SeenProps extends Pick<AppProps, 'catalogue'> {
+  scene: Scene;
+  place: Place;
+}
+
+/** What is to be seen there: told, and drawn where there is a drawing of it. */
+function Seen({ scene, place, catalogue }: SeenProps) {
+  const sight = drawn(scene, place);
+  return (
+    <section>
+      <h3>{catalogue.text({ key: `rehearse.${place}` })}</h3>
+      {sight && <Sight sight={sight} catalogue={catalogue} />}
+      <p>
+        {look(scene, place)
+          .map((message) => catalogue.text(message))
+          .join(' ')}
+      </p>
+    </section>
+  );
+}
+
+const HEATS: readonly Heat[] = ['off', 'warm', 'low', 'high'];
+const heatOf = (dial: number): Heat =>
+  dial === 0 ? 'off' : dial < 0.2 ? 'warm' : dial < 0.8 ? 'low' : 'high';
+
+function Vessel(props: SeenProps & { place: 'pot' | 'canner'; heat: Heat; does: (done: Act) => void }) {
+  const { scene, place, heat, does, catalogue } = props;
+  const word = (key: string) => catalogue.text({ key });
+  const [read, setRead] = useState<'scale' | 'spoon' | null>(null);
+  return (
+    <div>
+      <Seen {...props} />
+      <fieldset className="field choices-field">
+        <legend>{word(`rehearse.heat.${place}`)}</legend>
+        <span className="segments">
+          {HEATS.map((one) => (
+            <label key={one}>
+              <input
+                type="radio"
+                name={`rehearsal-${place}`}
+                checked={one === heat}
+                onChange={() => does({ do: `${place}.heat`, heat: one })}
+              />
+              <span>{word(`rehearse.heat.${one}`)}</span>
+            </label>
+          ))}
+        </span>
+      </fieldset>
+      {place === 'pot' && (
+        <p className="examples">
+          <button type="button" className="choice small" onClick={() => does({ do: 'pot.stir' })}>
+            {word('rehearse.stir')}
+          </button>
+          {(['scale', 'spoon'] as const).map((tool) => (
+            <button key={tool} type="button" className="choice small" onClick={() => setRead(tool)}>
+              {word(`rehearse.${tool}`)}
+            </button>
+          ))}
+          <span role="status">
+            {read &&
+              look(scene, read)
+                .map((message) => catalogue.text(message))
+                .join(' ')}
+          </span>
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** The picture that looks like it. */
+function drawn(scene: Scene, place: Place): SightId | null {
+  const surfaces = {
+    still: null,
+    steaming: null,
+    simmer: 'simmer',
+    boil: 'boil',
+    rolling: 'rollingBoil',
+  } as const;
+  if (place === 'pot') return scene.stove.pot.scorch > 0.15 ? 'scorch' : surfaces[surfaceOf(scene.stove)];
+  if (place === 'canner') {
+    const surface = cannerSurfaceOf(scene.stove);
+    return surface === 'flat' ? 'boilLost' : surfaces[surface];
+  }
+  if (place !== 'plate' || scene.plate === null) return null;
+  return look(scene, 'plate')[0]?.key === 'sense.plate.held'
+    ? 'plateHeld'
+    : look(scene, 'plate')[0]?.key === 'sense.plate.runny'
+      ? 'plateRunny'
+      : null;
+}

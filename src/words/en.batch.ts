@@ -7,8 +7,7 @@
 
 export const batchWords = {
   'batch.setUp': 'Weigh fruit: {fruitMassKg}. {jars, plural, one {# jar} other {# jars}}. Freeze a plate.',
-  'batch.setUp.why':
-    'Once the pot boils there is no time to look for things. The plate must be freezing cold for the test.',
+  'batch.setUp.why': 'Once the pot boils there is no time to look for things.',
   'batch.mash': 'Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash till it swims.',
   'batch.mash.why': 'Sugar scorches in a dry pot. Crushed fruit gives the juice it needs.',
   'batch.bringToBoil': 'Heat on, to a rolling boil. {aboutMinutes}.',
@@ -17,7 +16,7 @@ export const batchWords = {
   'batch.askIfRollingBoil': 'Is it at a rolling boil, one you cannot stir down?',
   'batch.simmer':
     '{again, select, true {Back to the simmer.} other {Heat down to a simmer.}} {aboutMinutes} more.',
-  'batch.simmer.why': 'Water leaves, and the sugar does not burn. Stop when the pot holds {targetMassKg}.',
+  'batch.simmer.why': 'Water leaves, and the sugar on the floor does not burn.',
   'batch.stir': '{near, select, true {Stir now, right to the bottom.} other {Stir the pot.}}',
   'batch.stir.why': 'As it thickens, what lies still on the bottom burns.',
   'batch.stirred': 'Good. {aboutMinutes} more.',
@@ -73,8 +72,7 @@ export const batchWords = {
   'batch.reheat': 'Full boil again. Clean hot jars, new lids. Tell me: rolling boil.',
   'batch.reheat.why': 'Processing again is a whole new start: hot fruit, hot jars, new lids, the full time.',
   'batch.nextLoad': 'Boil the rest. Clean hot jars again. Tell me: rolling boil.',
-  'batch.nextLoad.why':
-    'Each load goes into hot jars, hot, and gets the full time. Jars that missed the canner go to the fridge.',
+  'batch.nextLoad.why': 'Each load goes into hot jars, hot, and gets the full time.',
   'batch.rest': 'Let the jars rest a day. Do not touch, tilt or tighten.',
   'batch.rest.why': 'The seal forms as the jar cools. Leave it 12 to 24 hours, out of the draught.',
   'batch.ping':
@@ -90,8 +88,7 @@ export const batchWords = {
   'batch.tooManyFailed': 'There are only {jars, plural, one {# jar} other {# jars}}. How many did not seal?',
   'batch.putAway':
     '{sealed, plural, =0 {} one {Label # jar for the shelf. } other {Label # jars for the shelf. }}{cold, plural, =0 {} one {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}} other {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}}}',
-  'batch.putAway.why':
-    'Sealed jars keep a year, cool and dark. {unsealed, plural, =0 {} other {An unsealed jar is not safe there.}}',
+  'batch.putAway.why': 'Sealed jars keep a year, cool and dark. An unsealed jar is not safe there.',
   'batch.done':
     '{shelf, plural, =0 {} one {# jar on the shelf. } other {# jars on the shelf. }}{cold, plural, =0 {} one {# jar kept cold. } other {# jars kept cold. }}Well done.',
   'batch.discard': 'Seal lost on the shelf: do not taste it. Throw it away.',

@@ -7,8 +7,7 @@
 
 export const cannerWords = {
   'canner.fillIt': 'Fill the canner half full. Rack in. Put the heat on.',
-  'canner.fillIt.why':
-    'It must be hot when the jars are full: hot jars crack in cold water, and cold jars crack with hot fruit.',
+  'canner.fillIt.why': 'It must be hot when the jars are full: hot jars crack in cold water.',
   'canner.heating': 'Canner on. {aboutMinutes} to come hot.',
   'canner.askIfHot': 'Is the canner hot, just under a simmer?',
   'canner.hot': 'The canner is hot. Hold it there.',
@@ -34,12 +33,10 @@ export const cannerWords = {
     'Standing lets the pressure in the jars settle, so that they do not spit or lose their seal.',
   'canner.askPlainly': 'Time is up, unchecked. Did it boil hard the whole time?',
   'canner.liftOut': 'Lift jars straight up, never tilted. Say: the jars are out.',
-  'canner.liftOut.why':
-    'Tilting or tightening can break the seal while it is still soft. Leave them an inch apart, out of the draught.',
+  'canner.liftOut.why': 'Tilting or tightening can break the seal while it is still soft.',
   'canner.addWater': 'Add boiling water, not cold. Tell me if it kept boiling.',
   'canner.waterIn': 'Good. The clock runs on.',
   'canner.jarBroke': 'A jar broke. Leave it there till the end. Mind the glass.',
-  'canner.jarBroke.why':
-    'Its fruit is lost. Lift the other jars at the end, and pick the glass out when the water is cold.',
+  'canner.jarBroke.why': 'Its fruit is lost. Pick the glass out when the water is cold.',
   'canner.whileAway': 'Away {awayMinutes}. Did it boil hard all along?',
 } as const satisfies Record<string, string>;

@@ -32,7 +32,7 @@ export const plans: readonly BatchPlan[] = [
 ];
 
 /** So many moments of each pair of states are walked on from; the rest only tell what they say. */
-const MOMENTS_OF_A_PLACE = 5;
+const MOMENTS_OF_A_PLACE = 3;
 
 export function everythingSaid(): { said: Said[]; batchStates: Set<string>; cannerStates: Set<string> } {
   const said: Said[] = [];

@@ -6,6 +6,10 @@ export function wordsIn(text: string): number {
   return (text.match(/[\p{L}\p{N}][\p{L}\p{N}’'-]*/gu) ?? []).length;
 }
 
+export function sentencesIn(text: string): number {
+  return text.split(/[.?!](?=\s|$)/).filter((part) => /[a-z]/i.test(part)).length;
+}
+
 /**
  * Flesch-Kincaid grade = 0.39 words per sentence + 11.8 syllables per word - 15.59: Kincaid et al. 1975, Naval
  * Technical Training Command research report 8-75. Syllables are the vowels of a pronouncing dictionary (the

@@ -3,15 +3,22 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import { fadingKeys, fadingOf, wordsAt } from '../../src/kitchen/fading.ts';
+import { actorsOf } from '../../src/kitchen/kitchenView.ts';
+import { lessonOn, lessonOnSaid, lessonOnStep, sourceSaid, type Lesson } from '../../src/kitchen/lessons.ts';
+import type { ReasonKey } from '../../src/app/plan/reasons.ts';
+import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { createCatalogue } from '../../src/words/catalogue.ts';
 import { englishMessages } from '../../src/words/en.ts';
-import { allBatchStates, allCannerStates, everythingSaid } from './everythingSaid.ts';
-import { gradeOf, wordsIn } from './grade.ts';
+import { englishFigures } from '../../src/words/questions.en.ts';
+import { allBatchStates, allCannerStates, everythingSaid, plans } from './everythingSaid.ts';
+import { gradeOf, sentencesIn, wordsIn } from './grade.ts';
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const MOST_WORDS = 12;
 const catalogues = [createCatalogue('en', 'us'), createCatalogue('en', 'metric')];
+
+const actors = (kitchen: Kitchen, at: number) => actorsOf(kitchen, at, () => '');
 
 let walked: ReturnType<typeof everythingSaid>;
 let messages: Message[];
@@ -101,6 +108,76 @@ describe('every prompt', () => {
         'Immediately discontinue agitation whenever considerable caramelisation becomes observable underneath.',
       ]),
     ).toBeGreaterThan(12);
+  });
+});
+
+describe('why', () => {
+  const cook = catalogues[0] ?? createCatalogue('en', 'us');
+  const isWhole = (lesson: Lesson) => {
+    const [short, more] = [cook.text(lesson.short), cook.text(lesson.more)];
+    const source = sourceSaid(lesson.sources);
+    expect(wordsIn(short), short).toBeLessThanOrEqual(20);
+    expect(wordsIn(short), short).toBeGreaterThan(2);
+    expect(more).not.toBe(short);
+    expect(sentencesIn(more) + (source ? 1 : 0), more).toBeLessThanOrEqual(3);
+    expect(source && cook.text(source), lesson.short.key).toMatch(/\.$/);
+  };
+
+  it('is told of every state that was walked, in one breath, and three sentences more with who says so', () => {
+    const states = new Set<string>();
+    const known = new Set<string>();
+    for (const { kitchen, at, batch, canner } of walked.said) {
+      if (known.has(batch) && known.has(canner)) continue;
+      known.add(batch).add(canner);
+      for (const actor of [...actors(kitchen, at).batches, ...actors(kitchen, at).canners]) {
+        const kind = 'plan' in actor ? 'batch' : 'canner';
+        if (states.has(`${kind}.${actor.state}`)) continue;
+        states.add(`${kind}.${actor.state}`);
+        const lesson = lessonOnStep(actor);
+        expect(lesson.short.key).toBe(`why.${kind}.${actor.state}`);
+        isWhole(lesson);
+      }
+    }
+    expect(states.size).toBe(allBatchStates.length + allCannerStates.length);
+  });
+
+  it('is told of every warning by a reason of its own, not by that of the step it comes in', () => {
+    const warnings = walked.said.filter(({ say }) => say.urgency === 'danger');
+    expect(new Set(warnings.map(({ say }) => say.message.key)).size).toBeGreaterThanOrEqual(7);
+    for (const { say } of warnings) {
+      const own = lessonOnSaid(say.message);
+      const reason = say.why ?? own?.short;
+      expect(reason, say.message.key).toBeDefined();
+      if (own) isWhole(own);
+      if (reason) expect(wordsIn(cook.text(reason)), cook.text(reason)).toBeLessThanOrEqual(20);
+    }
+  });
+
+  it('is told of what the kitchen itself warns of: clocks and times that do not count, and a clock that jumped', () => {
+    for (const key of ['clockVoid', 'notServed', 'clockReopened', 'didItSleep']) {
+      const lesson = lessonOnSaid({ key: `kitchen.${key}` });
+      expect(lesson, key).not.toBeNull();
+      if (lesson) isWhole(lesson);
+    }
+    expect(lessonOnSaid({ key: 'batch.skim' })).toBeNull();
+  });
+
+  it('is told of every figure that a plan shows, by the source of that very plan', () => {
+    const figures: Record<ReasonKey, readonly string[]> = englishFigures;
+    expect(Object.keys(figures).length).toBeGreaterThanOrEqual(26);
+    for (const plan of plans)
+      for (const id of Object.keys(figures)) {
+        const lesson = lessonOn(id, plan);
+        expect(lesson?.short.key, id).toBe(`why.figure.${id}`);
+        if (lesson) isWhole(lesson);
+        const own = plan.why[id as keyof typeof plan.why]?.source;
+        if (own !== undefined) expect(lesson?.sources).toEqual([own]);
+      }
+  });
+
+  it('takes every sentence that comes with a reason in one breath', () => {
+    for (const { say } of walked.said)
+      if (say.why) expect(wordsIn(cook.text(say.why)), cook.text(say.why)).toBeLessThanOrEqual(20);
   });
 });
 

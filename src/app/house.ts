@@ -4,6 +4,7 @@ import { readAnchor, writeAnchor } from '../kitchen/anchor.ts';
 import { browserSources } from '../kitchen/clock-sources.ts';
 import { KitchenClock } from '../kitchen/clock.ts';
 import { openPlanner } from '../kitchen/evening/openPlanner.ts';
+import { Journal, talkFrom } from '../kitchen/journal.ts';
 import { LiveKitchen } from '../kitchen/live.ts';
 import type { Catalogue, Ear, LogEntry } from '../kitchen/ports.ts';
 import { createReminder } from '../notify/reminder.ts';
@@ -16,6 +17,7 @@ import { createEar } from '../voice/ear.ts';
 import { createCatalogue } from '../words/catalogue.ts';
 import { openPhrases } from '../words/phrases.en.ts';
 import { sayIt } from '../words/sayit.en.ts';
+import { isLearner, keptProfile } from './learner.ts';
 import { mannersOf, granted, speakersOf } from './speech.ts';
 import type { Preferences } from './preferences.ts';
 import { tieMouthToEar } from './speaking.ts';
@@ -56,6 +58,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   const catalogue = () => catalogues[settings().units];
   const reminder = createReminder((says) => live.trouble('reminder', says, false));
   const entryListeners = new Set<(entry: LogEntry) => void>();
+  const journal = await journalOf(() => log);
   const live = new LiveKitchen({
     clock,
     wall: () => performance.timeOrigin + performance.now(), // a clock that is set moves no question and no repeat
@@ -76,6 +79,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     planner: openPlanner(),
     eveningSettings: eveningPreference.now,
     manners: () => mannersOf(settings().speech),
+    journal,
     wish(wish) {
       const { speech } = settings();
       const { patch, says } = granted(speech, wish);
@@ -115,6 +119,8 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     await sounding;
     live.startSpeaking();
     await hearing;
+    const profile = keptProfile();
+    if (profile && isLearner(ear)) await ear.useProfile(profile);
   }
 
   async function startIfAllowed(): Promise<boolean> {
@@ -158,4 +164,20 @@ async function maySound(): Promise<boolean> {
   const runs = context.state === 'running';
   await context.close();
   return runs;
+}
+
+/** Written down this long after a word, and then all at once: words are no state, a lost one costs nothing. */
+const TALK_KEPT_MS = 3_000;
+
+async function journalOf(log: () => DurableLog): Promise<Journal> {
+  let waiting = false;
+  const journal: Journal = new Journal(talkFrom(await log().readNote('talk')), () => {
+    if (waiting) return;
+    waiting = true;
+    setTimeout(() => {
+      waiting = false;
+      void log().writeNote('talk', JSON.stringify(journal.lines));
+    }, TALK_KEPT_MS);
+  });
+  return journal;
 }

@@ -8,6 +8,7 @@ import { helpWith, howLong, status, whatNext } from './answers.ts';
 import type { Actors } from './kitchenView.ts';
 import type { Verbosity } from './fading.ts';
 import type { Wish } from './live-ports.ts';
+import type { Journal } from './journal.ts';
 import { unnamed } from './naming.ts';
 import type { Catalogue, EntrySource, Hearing, LogEntry } from './ports.ts';
 import type { Situation } from '../../machines/dialogue/events.ts';
@@ -34,6 +35,7 @@ export interface ConversationPorts {
   /** Grants a wish of how it speaks; null where it cannot be told otherwise. */
   wish: ((wish: Wish) => Message) | null;
   verbosity: () => Verbosity;
+  journal: Journal;
   /** The cook has answered whether the device slept. */
   settleDoubt(slept: boolean): void;
 }
@@ -64,12 +66,9 @@ export class Conversation {
     });
   }
 
-  get lastHeard(): KitchenView['lastHeard'] {
-    return this.#lastHeard;
-  }
-
-  get caption(): KitchenView['caption'] {
-    return this.#caption;
+  /** What the screen shows of the talk. */
+  get seen(): Pick<KitchenView, 'lastHeard' | 'caption' | 'talked'> {
+    return { lastHeard: this.#lastHeard, caption: this.#caption, talked: this.#ports.journal.lines };
   }
 
   // --- In ---
@@ -87,6 +86,8 @@ export class Conversation {
     if (overTheMouth && came.length > 0) this.#ports.announcer.interrupted(aboutOf(came));
     const askedBack = this.#talk.state !== before && this.#talk.state !== 'listening';
     const heardAt = this.#ports.now();
+    if (hearing.kind !== 'nothing')
+      this.#ports.journal.note({ at: heardAt, who: 'cook', words: hearing.words });
     this.#lastHeard =
       hearing.kind === 'nothing'
         ? { words: '', verdict: 'nothing', at: heardAt }
@@ -124,6 +125,8 @@ export class Conversation {
   saying(caption: Caption): void {
     this.#caption = caption;
     const at = this.#ports.wall();
+    if (caption.speaking)
+      this.#ports.journal.note({ at: this.#ports.now(), who: 'kitchen', words: caption.text });
     if (!caption.speaking) return void this.#talk.take({ type: 'spoke', at });
     for (const line of this.#ports.announcer.last())
       this.#talk.take({ type: 'saying', at, ...unnamed(line.say) });

@@ -5,6 +5,7 @@ import type { SayIt } from './choices.ts';
 import type { Planner } from './evening/planner.ts';
 import type { EveningSettings } from './evening/settings.ts';
 import type { Verbosity } from './fading.ts';
+import type { Journal } from './journal.ts';
 import type { Catalogue, Clock, Ear, LogEntry, Mouth, Reminder } from './ports.ts';
 import type { PhraseBookOf } from './situation.ts';
 
@@ -41,6 +42,8 @@ export interface LivePorts {
   planner?: Planner;
   eveningSettings?: () => EveningSettings;
   manners?: () => Manners;
+  /** What was said, as it was left and as it grows. */
+  journal?: Journal;
   /** Grants a wish, and says so in the new manner; or says that it is as slow, or loud, as can be. */
   wish?: (wish: Wish) => Message;
 }

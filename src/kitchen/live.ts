@@ -21,6 +21,7 @@ import { happenings, lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { movesBetween, wordsForRewrite } from './moves.ts';
 import { doingOf, named, unnamed } from './naming.ts';
+import { Journal } from './journal.ts';
 import { Notices, sentenceOf } from './notices.ts';
 import { Picture } from './picture.ts';
 import { planned } from './planned.ts';
@@ -86,6 +87,7 @@ export class LiveKitchen {
       settleDoubt: (slept) => this.#doubt.settle(slept),
       wish: ports.wish ?? null,
       verbosity: () => manners().words,
+      journal: ports.journal ?? new Journal(),
     });
     this.calling = new Calling({
       ear: ports.ear,
@@ -304,8 +306,7 @@ export class LiveKitchen {
       learned: this.#picture.learned,
       showing: this.#conversation.teaching.showing,
       question: question && { ...unnamed(question.say), urgency: question.urgency },
-      caption: this.#conversation.caption,
-      lastHeard: this.#conversation.lastHeard,
+      ...this.#conversation.seen,
       notices: [...this.#notices.list],
     };
   }

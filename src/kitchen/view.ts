@@ -5,6 +5,7 @@ import type { CommandId, Consequence, Understood } from '../../machines/dialogue
 import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
 import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
 import type { EveningView } from './evening/evening.ts';
+import type { TalkLine } from './journal.ts';
 import type { StoveMemory } from './learning.ts';
 import type { Showing } from './teaching.ts';
 
@@ -126,6 +127,8 @@ export interface KitchenView {
   caption: { text: string; speaking: boolean; urgency: Urgency } | null;
   /** What the ear made of the last thing it heard. */
   lastHeard: { words: string; verdict: 'done' | 'asked-back' | 'not-now' | 'nothing'; at: number } | null;
+  /** Every word of the cook's and the kitchen's, oldest first. */
+  talked?: readonly TalkLine[];
   /** Trouble with the store, the microphone, the voice: plain sentences, newest last. */
   notices: { id: string; text: string; grave: boolean }[];
 }

@@ -7,6 +7,7 @@ export const sheetWords = {
   'screen.more.say': 'say “{words}”',
   'screen.more.ask': 'Ask',
   'screen.more.ways': 'Elsewhere',
+  'screen.more.talked': 'What was said',
   'screen.more.aims': 'What to aim for',
   'screen.more.plateTests': 'Plate tests',
   'screen.more.plateTest':

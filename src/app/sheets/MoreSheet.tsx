@@ -70,6 +70,7 @@ export function MoreSheet({
       )}
       {batch && <AimTable plan={batch.plan} units={settings.units} catalogue={catalogue} />}
       {batch && <PlateTests tests={batch.plateTests} now={view.now} word={catalogue.text} />}
+      <Talked lines={view.talked ?? []} word={word} />
       <Notices notices={view.notices} catalogue={catalogue} takeOver={actions.takeOver} />
       <nav className="ways" aria-label={word('screen.more.ways')}>
         {ways(view).map((where) => (
@@ -109,6 +110,35 @@ function AskRow({ talk, word, catalogue }: AskRowProps) {
       <TalkButton talk={talk} command="hush" letter="Q" label={word('screen.hush')} />
       <UndoButton talk={talk} catalogue={catalogue} />
     </div>
+  );
+}
+
+/** The last words of both, the newest first. */
+const SHOWN = 30;
+
+function Talked({
+  lines,
+  word,
+}: {
+  lines: NonNullable<KitchenView['talked']>;
+  word: (key: string) => string;
+}) {
+  if (lines.length === 0) return null;
+  return (
+    <details className="talked">
+      <summary>{word('screen.more.talked')}</summary>
+      <ol className="plain-list">
+        {lines
+          .slice(-SHOWN)
+          .toReversed()
+          .map((line, i) => (
+            <li key={lines.length - i} className={line.who}>
+              <time>{new Date(line.at).toLocaleTimeString([], { hour: 'numeric', minute: '2-digit' })}</time>{' '}
+              {line.who === 'cook' ? `“${line.words}”` : line.words}
+            </li>
+          ))}
+      </ol>
+    </details>
   );
 }
 

@@ -152,9 +152,10 @@ export class Teaching {
 
   /** The reason that came with the last words, else their own, else that of the step. */
   #why(actor: Actor | null): boolean {
-    const last = this.#ports.said().findLast(({ message }) => isPrompt(message));
+    const said = this.#ports.said();
+    const last = said.findLast(({ message }) => isPrompt(message));
     const own = last && lessonOnSaid(last.message);
-    const step = this.#actor(last?.about ?? null) ?? actor;
+    const step = this.#actor(last?.about ?? said.at(-1)?.about ?? null) ?? actor;
     const lesson = own ?? (step && lessonOnStep(step));
     if (!lesson) return false;
     return this.#teach(

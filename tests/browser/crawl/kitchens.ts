@@ -1,5 +1,7 @@
 // Which saved kitchens bring the page to every screen it can show? Found by walking the charts, not written down.
 
+import { batchState } from '../../../machines/batch/choices.ts';
+import { cannerState } from '../../../machines/canner/choices.ts';
 import { emptyKitchen, stepKitchen, type Kitchen } from '../../../machines/kitchen/kitchen.ts';
 import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../../machines/kitchen/events.ts';
@@ -17,6 +19,8 @@ import { BATCH, CANNER, passings, sayings } from '../../prove/events.ts';
 export interface SavedKitchen {
   /** The state of the batch, of the canner, and what the screen tells to do. */
   name: string;
+  /** Of its batch and its canner, as "batch.simmering". */
+  states: string[];
   /** What happened, in order, in kitchen milliseconds. */
   events: KitchenEvent[];
   /** The instant at which the page opens it. */
@@ -83,12 +87,13 @@ export function everyKitchen(): SavedKitchen[] {
 
   function save(
     name: string,
-    { events, now }: Moment,
+    { kitchen, events, now }: Moment,
     looksAt: string,
     more: Partial<SavedKitchen> = {},
   ): void {
     if (saved.has(name)) return;
-    saved.set(name, { name, events, opensAt: now, looksAt, asks: null, away: false, ...more });
+    const states = statesOf(kitchen);
+    saved.set(name, { name, states, events, opensAt: now, looksAt, asks: null, away: false, ...more });
   }
 }
 
@@ -99,6 +104,13 @@ function after({ kitchen, events }: Moment, event: KitchenEvent): Moment {
 /** What a cook can say twenty seconds later, the clock's beat at each deadline, and coming back late. */
 function movesFrom({ kitchen, now }: Moment): KitchenEvent[] {
   return [...sayings(now + HAND_MS), ...passings(kitchen, now)].map(({ event }) => event);
+}
+
+function statesOf({ batches, canners }: Kitchen): string[] {
+  return [
+    ...Object.values(batches).map((batch) => `batch.${batchState(batch)}`),
+    ...Object.values(canners).map((canner) => `canner.${cannerState(canner)}`),
+  ];
 }
 
 function questionIn(effects: readonly Effect[]): Message | null {

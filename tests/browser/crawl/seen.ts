@@ -22,6 +22,7 @@ export interface Text extends Box {
   sentence: number;
   /** Font size in CSS pixels. */
   px: number;
+  color: string;
   part: 'clock' | 'act' | 'which' | 'label' | 'other';
   /** Some of it lies outside the page or outside what shows it. */
   cut: boolean;
@@ -119,6 +120,7 @@ function inPage(): Seen {
     const style = getComputedStyle(element);
     const px = Number.parseFloat(style.fontSize);
     const ellipsis = style.textOverflow === 'ellipsis' && element.scrollWidth > element.clientWidth + 1;
+    const color = element instanceof SVGElement ? style.fill : style.color;
     sentence += 1;
     for (const { 0: word, index } of (node.textContent ?? '').matchAll(/\S+/g)) {
       const range = document.createRange();
@@ -131,6 +133,7 @@ function inPage(): Seen {
           words: word,
           sentence,
           px,
+          color,
           part: partOf(element),
           cut: ellipsis || isCut(element, box),
           ...box,

@@ -172,7 +172,17 @@ async function seed({
 async function readLog(name: string): Promise<string> {
   const root = await navigator.storage.getDirectory();
   const folder = await (await root.getDirectoryHandle('stovehand')).getDirectoryHandle(name);
-  return (await (await folder.getFileHandle('kitchen.log')).getFile()).text();
+  const file = await folder.getFileHandle('kitchen.log');
+  // While the page writes, what was got of the file a moment ago cannot be read any more: it is got again.
+  for (let patience = 20; ; patience--) {
+    try {
+      return await (await file.getFile()).text();
+    } catch (error) {
+      const busy = error instanceof DOMException && error.name === 'NotReadableError';
+      if (!busy || patience === 0) throw error;
+      await new Promise((resolve) => setTimeout(resolve, 25));
+    }
+  }
 }
 
 /** The hand is a setting of the page: it is kept, and the page hears of it as it would from another tab. */

@@ -2,7 +2,6 @@
 
 import { violations } from './axe.ts';
 import { measure, REACH_MM, type Fault, type Measures, type Row } from './geometry.ts';
-import type { SavedKitchen } from './kitchens.ts';
 import { see, type Seen } from './seen.ts';
 import { sayLook, type Look } from './sizes.ts';
 import type { Stage } from './stage.ts';
@@ -31,20 +30,6 @@ export function noToll(): Toll {
     parts: 0,
   };
   return { screens: 0, axeRuns: 0, axeRules: 0, faults: [], worst, places: new Map(), wander: 0 };
-}
-
-export async function walk(
-  stage: Stage,
-  kitchens: readonly SavedKitchen[],
-  looks: readonly Look[],
-  toll: Toll,
-  onKitchen: (done: number) => void = () => {},
-): Promise<void> {
-  for (const [i, kitchen] of kitchens.entries()) {
-    await stage.open(kitchen);
-    for (const look of looks) await lookAt(stage, kitchen.name, look, toll);
-    onKitchen(i + 1);
-  }
 }
 
 /** One screen in one look. What axe says does not change with the hand. */

@@ -1,0 +1,79 @@
+// A short walk through the real page: the sizes, words, places and accessibility of a few of its screens, and a shower of drops. `npm run crawl` is the whole of it.
+
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { noContrast, contrastOf } from './crawl/contrast.ts';
+import { noRain, rainOn, randomOf } from './crawl/droplets.ts';
+import { everyKitchen, withSix } from './crawl/kitchens.ts';
+import { Darkroom } from './crawl/pixels.ts';
+import { DEVICES, looksOf, type Look } from './crawl/sizes.ts';
+import { openTheatre, type Stage, type Theatre } from './crawl/stage.ts';
+import { lookAt, noToll } from './crawl/walk.ts';
+import { mainOfBatch } from '../../machines/batch/choices.ts';
+import { mainOfCanner } from '../../machines/canner/choices.ts';
+
+const kitchens = everyKitchen();
+const some = kitchens.filter((_, i) => i % 31 === 7);
+let theatre: Theatre;
+let stage: Stage;
+
+beforeAll(async () => {
+  theatre = await openTheatre(join(import.meta.dirname, '..', '..', 'dist'));
+  stage = await theatre.stage();
+});
+afterAll(async () => {
+  await theatre?.close();
+});
+
+test('the walk through the charts comes to every state of a batch and of a canner', () => {
+  const states = [
+    ...Object.keys(mainOfBatch).map((state) => `batch.${state}`),
+    ...Object.keys(mainOfCanner).map((state) => `canner.${state}`),
+  ];
+  const met = new Set(kitchens.flatMap((kitchen) => kitchen.states));
+  expect(states.filter((state) => !met.has(state))).toEqual([]);
+  expect(kitchens.filter(({ asks }) => asks !== null).length).toBeGreaterThan(5);
+});
+
+test('screens with one batch and with six: no fault of size, place, words, fit or accessibility', async () => {
+  const toll = noToll();
+  const looks: Look[] = [
+    ...looksOf(DEVICES, ['dark'], [100], ['right']),
+    ...looksOf(DEVICES.slice(0, 2), ['bright'], [100], ['left']),
+  ];
+  for (const kitchen of [...some, ...some.slice(0, 1).map(withSix)]) {
+    await stage.open(kitchen);
+    for (const look of looks) await lookAt(stage, kitchen.name, look, toll);
+  }
+  expect(toll.faults.map(({ row, what }) => `${row}: ${what}`)).toEqual([]);
+  expect(toll.axeRuns).toBeGreaterThan(10);
+});
+
+test('every word stands on what is painted around it at 7:1, clocks and actions at 10:1', async () => {
+  const darkroom = await Darkroom.open(stage.context);
+  const contrast = noContrast();
+  const [phone] = DEVICES;
+  const [kitchen] = some;
+  if (!phone || !kitchen) throw new Error('Nothing to look at.');
+  await stage.open(kitchen);
+  for (const theme of ['dark', 'bright'] as const)
+    await contrastOf(
+      stage,
+      darkroom,
+      kitchen.name,
+      { device: phone, theme, text: 100, hand: 'right' },
+      contrast,
+    );
+  expect(contrast.faults).toEqual([]);
+  expect(contrast.words).toBeGreaterThan(10);
+});
+
+test('a shower of 1,000 drops does nothing that cannot be taken back', async () => {
+  const rain = noRain();
+  const boiling = kitchens.find(({ name }) => name.includes('Keep it boiling'));
+  const [phone] = DEVICES;
+  if (!phone || !boiling) throw new Error('Nothing to rain on.');
+  await rainOn(stage, boiling, phone, 1_000, randomOf(7), rain);
+  expect(rain.irreversible).toEqual([]);
+  expect(rain.droplets).toBeGreaterThanOrEqual(1_000);
+});

@@ -1,0 +1,205 @@
+// The whole crawl: two browsers, one with text of 100 %, one of 200 %, each through every screen; then rain, keys and paint.
+
+import { loadavg } from 'node:os';
+import { noContrast, contrastOf, type Contrast } from './contrast.ts';
+import { noRain, rainOn, randomOf, type Rain } from './droplets.ts';
+import { toldApart, viewOf, type View } from './colourBlind.ts';
+import { everyKitchen, withSix, type SavedKitchen } from './kitchens.ts';
+import { keysOf, noKeys, type Keys } from './keyboard.ts';
+import { everyLeaf } from './pages.ts';
+import { noPaint, paintOf, type Paint } from './paint.ts';
+import { Darkroom } from './pixels.ts';
+import { contrastRows, keyRow, paintRows, rainRows, toldRow } from './rows.ts';
+import { DEVICES, looksOf, type Device, type Look } from './sizes.ts';
+import { openTheatre, type Stage, type Theatre } from './stage.ts';
+import type { TableRow } from './table.ts';
+import { buildUnguarded } from './unguarded.ts';
+import { added, lookAt, noToll, seenRows, type Toll } from './walk.ts';
+
+export interface CrawlOptions {
+  /** The built page. */
+  folder: string;
+  /** Where to build the page without its guard; left out, nothing is built and nothing proved. */
+  unguardedFolder?: string;
+  /** Only every so manieth kitchen. */
+  every: number;
+  drops: number;
+  devices?: readonly Device[];
+  say(what: string): void;
+}
+
+interface Told {
+  contrast: Contrast;
+  views: View[];
+  keys: Keys;
+}
+
+export async function crawl(options: CrawlOptions): Promise<TableRow[]> {
+  const { folder, every, drops, say, devices = DEVICES } = options;
+  const all = everyKitchen();
+  const kitchens = all.filter((_, i) => i % every === 0);
+  say(
+    `${all.length} screens of the stove were found by walking the charts; ${kitchens.length} are gone through`,
+  );
+  const theatre = await openTheatre(folder);
+  try {
+    const told: Told = { contrast: noContrast(), views: [], keys: noKeys() };
+    const tolls = await Promise.all(
+      ([100, 200] as const).map((text) =>
+        seeAll(theatre, text, all, kitchens, devices, text === 100 ? told : null, say),
+      ),
+    );
+    const rain = await rainOnAll(theatre, kitchens, devices, drops, say);
+    const unguarded = options.unguardedFolder
+      ? await rainUnguarded(options.unguardedFolder, kitchens, drops, say)
+      : null;
+    const paint = await paintAll(theatre, kitchens, devices, say);
+    const [one = noToll(), two = noToll()] = tolls;
+    return [
+      ...seenRows(added(one, two)),
+      ...contrastRows(told.contrast),
+      toldRow(toldApart(told.views)),
+      keyRow(told.keys),
+      ...rainRows(rain, unguarded),
+      ...paintRows(paint, loadavg()[0] ?? 0),
+    ];
+  } finally {
+    await theatre.close();
+  }
+}
+
+/** One browser through all: one batch in every look, six in fewer, then the sheets and the plan. */
+async function seeAll(
+  theatre: Theatre,
+  text: Look['text'],
+  all: readonly SavedKitchen[],
+  kitchens: readonly SavedKitchen[],
+  devices: readonly Device[],
+  told: Told | null,
+  say: (what: string) => void,
+): Promise<Toll> {
+  const stage = await theatre.stage(text);
+  const darkroom = told && (await Darkroom.open(stage.context));
+  const toll = noToll();
+  const looks = [
+    ...looksOf(devices, ['dark', 'bright'], [text], ['right']),
+    ...looksOf(devices, ['dark'], [text], ['left']),
+  ];
+  for (const [i, kitchen] of kitchens.entries()) {
+    await stage.open(kitchen);
+    for (const look of looks) await lookAt(stage, kitchen.name, look, toll);
+    if (told && darkroom) await lookCloser(stage, darkroom, kitchen, devices, i, told);
+    const six = withSix(kitchen);
+    await stage.open(six);
+    const theme = i % 2 ? 'dark' : 'bright';
+    for (const look of looksOf(devices, [theme], [text], ['right']))
+      await lookAt(stage, six.name, look, toll);
+    if ((i + 1) % 10 === 0)
+      say(
+        `${text} % text: ${i + 1} of ${kitchens.length} kitchens, ${toll.screens} looks, ${toll.faults.length} faults`,
+      );
+  }
+  for (const leaf of everyLeaf(all)) {
+    await leaf.open(stage);
+    for (const look of looksOf(devices, ['dark', 'bright'], [text], ['right']))
+      await lookAt(stage, leaf.name, look, toll);
+  }
+  await stage.close();
+  return toll;
+}
+
+/** Contrast in two looks that change from kitchen to kitchen, the eyes that see fewer colours, and the keys. */
+async function lookCloser(
+  stage: Stage,
+  darkroom: Darkroom,
+  kitchen: SavedKitchen,
+  devices: readonly Device[],
+  i: number,
+  told: Told,
+): Promise<void> {
+  const [phone = DEVICES[0], tablet = phone] = [devices[0], devices[2] ?? devices[0]];
+  if (!phone || !tablet) return;
+  const themes = i % 2 ? (['dark', 'bright'] as const) : (['bright', 'dark'] as const);
+  const look = (device: Device, theme: Look['theme']): Look => ({ device, theme, text: 100, hand: 'right' });
+  await contrastOf(stage, darkroom, kitchen.name, look(phone, themes[0]), told.contrast);
+  await contrastOf(stage, darkroom, kitchen.name, look(tablet, themes[1]), told.contrast);
+  if (!kitchen.asks) told.views.push(await viewOf(stage, darkroom, kitchen, look(phone, 'dark')));
+  await keysOf(stage, kitchen, look(tablet, 'dark'), told.keys);
+}
+
+const SHOWER = 1_000;
+
+/** Two browsers side by side, a shower on each kitchen in turn, until as many drops have fallen. */
+async function rainOnAll(
+  theatre: Theatre,
+  kitchens: readonly SavedKitchen[],
+  devices: readonly Device[],
+  drops: number,
+  say: (what: string) => void,
+): Promise<Rain> {
+  const rain = noRain();
+  const cloud = async (seed: number) => {
+    const stage = await theatre.stage();
+    const random = randomOf(seed);
+    for (let i = seed; rain.droplets < drops; i += 2) {
+      const [kitchen, device] = [kitchens[i % kitchens.length], devices[i % devices.length]];
+      if (!kitchen || !device) break;
+      const before = Math.floor(rain.droplets / 10_000);
+      await rainOn(stage, kitchen, device, Math.min(SHOWER, drops), random, rain);
+      if (Math.floor(rain.droplets / 10_000) > before)
+        say(`${rain.droplets} drops: ${rain.irreversible.length} irreversible acts, ${rain.steps} steps`);
+    }
+    await stage.close();
+  };
+  await Promise.all([cloud(1), cloud(2)]);
+  return rain;
+}
+
+/** The same rain on the page without its guard, only where there is something to guard: it must do harm. */
+async function rainUnguarded(
+  folder: string,
+  kitchens: readonly SavedKitchen[],
+  drops: number,
+  say: (what: string) => void,
+): Promise<Rain> {
+  say('building the page without its guard');
+  await buildUnguarded(folder);
+  const theatre = await openTheatre(folder);
+  const rain = noRain();
+  try {
+    const stage = await theatre.stage();
+    const random = randomOf(3);
+    for (const kitchen of kitchens.filter(({ asks }) => asks === null)) {
+      if (rain.droplets >= drops / 20 || rain.irreversible.length > 0) break;
+      const [phone] = DEVICES;
+      if (phone) await rainOn(stage, kitchen, phone, Math.min(SHOWER, drops / 10), random, rain);
+    }
+  } finally {
+    await theatre.close();
+  }
+  return rain;
+}
+
+/** Alone, on every eighth kitchen: nothing else of ours runs. */
+async function paintAll(
+  theatre: Theatre,
+  kitchens: readonly SavedKitchen[],
+  devices: readonly Device[],
+  say: (what: string) => void,
+): Promise<Paint> {
+  say('measuring paint at a quarter of the speed');
+  const stage = await theatre.stage();
+  const paint = noPaint();
+  for (const [i, kitchen] of kitchens.filter((_, n) => n % 8 === 0).entries()) {
+    const device = devices[i % devices.length];
+    if (device)
+      await paintOf(
+        stage,
+        i % 2 ? withSix(kitchen) : kitchen,
+        { device, theme: 'dark', text: 100, hand: 'right' },
+        paint,
+      );
+  }
+  await stage.close();
+  return paint;
+}

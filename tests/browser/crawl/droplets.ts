@@ -1,0 +1,126 @@
+// Rains on the real page: random drops, one at a time and many at once, falling, running and resting; then reads in the log what they did.
+
+import type { CDPSession } from 'playwright-core';
+import { consequenceOf, type CommandId } from '../../../machines/dialogue/commands.ts';
+import type { LogEntry } from '../../../src/kitchen/ports.ts';
+import { decode } from '../../../src/store/decode.ts';
+import type { SavedKitchen } from './kitchens.ts';
+import type { Device } from './sizes.ts';
+import type { Stage } from './stage.ts';
+
+export interface Rain {
+  droplets: number;
+  /** Steps that undo takes back. */
+  steps: number;
+  /** What a jar's safety or a whole batch hung on, by name. */
+  irreversible: string[];
+}
+
+export const noRain = (): Rain => ({ droplets: 0, steps: 0, irreversible: [] });
+
+type Random = () => number;
+
+/** Seeded, so that a shower can be had again (Park and Miller's minimal standard generator). */
+export function randomOf(seed: number): Random {
+  let state = seed;
+  return () => (state = (state * 16_807) % 2_147_483_647) / 2_147_483_647;
+}
+
+/** So many drops on one kitchen; the screen that the drops led to is rained on too. */
+export async function rainOn(
+  stage: Stage,
+  kitchen: SavedKitchen,
+  device: Device,
+  drops: number,
+  random: Random,
+  rain: Rain,
+): Promise<void> {
+  await stage.open(kitchen);
+  await stage.turnTo({ device, theme: 'dark', text: 100, hand: 'right' });
+  const before = entriesIn(await stage.log()).length;
+  let fallen = 0;
+  while (fallen < drops) fallen += await splash(stage.devtools, device, random);
+  // What was pressed last is on the disk a moment later.
+  await stage.page.waitForTimeout(300);
+  rain.droplets += fallen;
+  const entries = entriesIn(await stage.log());
+  for (const { event } of entries.slice(before)) note(event, entries, rain);
+}
+
+function entriesIn(log: string): LogEntry[] {
+  const read = decode(log.split('\n').slice(0, -1));
+  return read.kind === 'unknown-version' ? [] : read.entries;
+}
+
+function note(event: LogEntry['event'], entries: readonly LogEntry[], rain: Rain): void {
+  if (event.type === 'tick' || event.type === 'kitchen.returned') return;
+  // What is put right weighs as much as what it puts right.
+  const meant = event.type === 'log.corrected' ? entries.find(({ seq }) => seq === event.seq)?.event : event;
+  const grave = meant?.type === 'batch.planned' || consequenceOf(meant?.type as CommandId) === 'safety';
+  if (grave) rain.irreversible.push(event.type);
+  else rain.steps += 1;
+}
+
+interface Drop {
+  id: number;
+  x: number;
+  y: number;
+}
+
+/**
+ * One event of rain, and how many drops it was. The shares and times are chosen by hand, no source: most drops touch
+ * for milliseconds, many come at once, some run down the glass, some lie there for a second or more while others fall.
+ */
+async function splash(devtools: CDPSession, device: Device, random: Random): Promise<number> {
+  const drop = (id: number): Drop => ({ id, x: random() * device.width, y: random() * device.height });
+  const kind = random();
+  if (kind < 0.55) return fall(devtools, [drop(0)], random);
+  if (kind < 0.9)
+    return fall(
+      devtools,
+      Array.from({ length: 2 + Math.floor(random() * 5) }, (_, id) => drop(id)),
+      random,
+    );
+  if (kind < 0.997) return run(devtools, drop(0), random);
+  return lie(devtools, drop(9), drop, random);
+}
+
+const touch = (devtools: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', touchPoints: Drop[]) =>
+  devtools.send('Input.dispatchTouchEvent', { type, touchPoints });
+
+async function fall(devtools: CDPSession, drops: Drop[], random: Random): Promise<number> {
+  await touch(devtools, 'touchStart', drops);
+  if (random() < 0.03) await pause(random() * 40);
+  await touch(devtools, 'touchEnd', []);
+  return drops.length;
+}
+
+async function run(devtools: CDPSession, { id, x, y }: Drop, random: Random): Promise<number> {
+  await touch(devtools, 'touchStart', [{ id, x, y }]);
+  for (let step = 1; step <= 3; step++)
+    await touch(devtools, 'touchMove', [{ id, x, y: y + step * random() * 30 }]);
+  await touch(devtools, 'touchEnd', []);
+  return 1;
+}
+
+/** A drop stays for up to four seconds; meanwhile others fall here and there. */
+async function lie(
+  devtools: CDPSession,
+  resting: Drop,
+  drop: (id: number) => Drop,
+  random: Random,
+): Promise<number> {
+  const until = Date.now() + 4000 * random() ** 4;
+  let fallen = 1;
+  await touch(devtools, 'touchStart', [resting]);
+  while (Date.now() < until) {
+    await touch(devtools, 'touchStart', [resting, drop(1)]);
+    await touch(devtools, 'touchEnd', [resting]);
+    fallen += 1;
+    await pause(random() * 120);
+  }
+  await touch(devtools, 'touchEnd', []);
+  return fallen;
+}
+
+const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));

@@ -1,0 +1,155 @@
+// Can everything be done with keys alone, and is it always seen where they go? Tabs through every screen, and does every act once.
+
+import type { Page } from 'playwright-core';
+import { decode } from '../../../src/store/decode.ts';
+import type { SavedKitchen } from './kitchens.ts';
+import type { Look } from './sizes.ts';
+import type { Stage } from './stage.ts';
+
+export interface Keys {
+  /** Screens tabbed through, and stops made. */
+  screens: number;
+  stops: number;
+  /** Acts done by keys, by their label. */
+  acts: Set<string>;
+  faults: string[];
+}
+
+export const noKeys = (): Keys => ({ screens: 0, stops: 0, acts: new Set(), faults: [] });
+
+/** The page stands on this kitchen already. */
+export async function keysOf(stage: Stage, kitchen: SavedKitchen, look: Look, keys: Keys): Promise<void> {
+  await stage.turnTo(look);
+  await tabThrough(stage.page, kitchen.name, keys);
+  const offered = await choicesIn(stage.page);
+  let fresh = true;
+  for (const [i, choice] of offered.entries()) {
+    if (keys.acts.has(choice.label)) continue;
+    if (!fresh) await stage.open(kitchen);
+    fresh = false;
+    const done = await act(stage, i, choice);
+    if (done) keys.acts.add(choice.label);
+    else keys.faults.push(`${kitchen.name}: “${choice.label}” does nothing by key`);
+  }
+}
+
+/** Every target must be come to, and show it: an outline of its own, 3 px or more. */
+export async function tabThrough(page: Page, name: string, keys: Keys): Promise<void> {
+  const expected = await page.evaluate(targetsIn);
+  const stopped = new Set<string>();
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  for (let presses = 0; presses < expected.length * 2 + 6; presses++) {
+    await page.keyboard.press('Tab');
+    const stop = await page.evaluate(focusNow);
+    if (!stop) continue;
+    if (!stop.seen) keys.faults.push(`${name}: the focus does not show on “${stop.label}”`);
+    stopped.add(stop.label);
+    if (expected.every((label) => stopped.has(label))) break;
+  }
+  keys.screens += 1;
+  keys.stops += stopped.size;
+  for (const label of expected)
+    if (!stopped.has(label)) keys.faults.push(`${name}: no way by Tab to “${label}”`);
+}
+
+function targetsIn(): string[] {
+  const root = document.querySelector('dialog[open]') ?? document.body;
+  const all = [
+    ...root.querySelectorAll<HTMLElement>('button:not(:disabled), a[href], summary, input, select'),
+  ];
+  const shown = all.filter((one) =>
+    one.checkVisibility({ opacityProperty: false, visibilityProperty: true }),
+  );
+  // Of a group of radio buttons, Tab stops at the chosen one; the arrows go on from there.
+  const stops = shown.filter(
+    (one) => !(one instanceof HTMLInputElement && one.type === 'radio' && !one.checked),
+  );
+  return stops.map(
+    (one) =>
+      `${one.tagName} ${(one.textContent || one.getAttribute('aria-label') || one.id).trim().slice(0, 40)}`,
+  );
+}
+
+function focusNow(): { label: string; seen: boolean } | null {
+  const one = document.activeElement;
+  if (!(one instanceof HTMLElement) || one === document.body || one.tagName === 'DIALOG') return null;
+  const shownOn = one.closest('label') ?? one;
+  const outlines = [one, shownOn].map((element) => getComputedStyle(element));
+  const seen = outlines.some(
+    ({ outlineStyle, outlineWidth }) => outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 3,
+  );
+  return {
+    label: `${one.tagName} ${(one.textContent || one.getAttribute('aria-label') || one.id).trim().slice(0, 40)}`,
+    seen,
+  };
+}
+
+interface Offered {
+  label: string;
+  guarded: boolean;
+}
+
+/** What stands under More, in the order of its digits. */
+async function choicesIn(page: Page): Promise<Offered[]> {
+  await page.keyboard.press('m');
+  await page.waitForSelector('dialog[open]');
+  const offered = await page.evaluate(() =>
+    [...document.querySelectorAll('.choice-list button')].map((button) => ({
+      label: button.querySelector('.choice-label')?.textContent ?? '',
+      guarded: button.classList.contains('guarded'),
+    })),
+  );
+  await page.keyboard.press('Escape');
+  await page.waitForFunction(() => !document.querySelector('dialog[open]'));
+  return offered;
+}
+
+/** By its digit, or from the list where it has none; what is asked then is answered by key too. */
+async function act(stage: Stage, index: number, { guarded }: Offered): Promise<boolean> {
+  const { page } = stage;
+  const before = await told(stage);
+  if (index < 9) {
+    await page.keyboard.press(String(index + 1));
+    if (guarded) await page.keyboard.press(String(index + 1));
+  } else {
+    await page.keyboard.press('m');
+    await page.locator('.choice-list button').nth(index).focus();
+    await page.keyboard.press('Enter');
+    if (guarded) await page.keyboard.press('Enter');
+  }
+  for (let asked = 0; asked < 3 && (await isAsked(page)); asked++) await answer(page);
+  for (let patience = 0; patience < 20; patience++) {
+    if ((await told(stage)) > before) return true;
+    await page.waitForTimeout(100);
+  }
+  return false;
+}
+
+async function isAsked(page: Page): Promise<boolean> {
+  await page.waitForTimeout(80);
+  return page.evaluate(() => document.querySelector('dialog[open]') !== null);
+}
+
+/** A number where one is wanted; then the button that says it is right, or the first that answers. */
+async function answer(page: Page): Promise<void> {
+  const field = page.locator('dialog[open] input[inputmode]').first();
+  if (await field.isVisible()) {
+    await field.focus();
+    await page.keyboard.type('3');
+    await page.keyboard.press('Enter');
+    return;
+  }
+  const right = page.locator('dialog[open] .sheet-body > .choice.main');
+  const any = page.locator('dialog[open] .sheet-body button.choice:not(header button):not(.small)');
+  const button = (await right.count()) > 0 ? right.first() : any.first();
+  await button.focus();
+  await page.keyboard.press('Enter');
+  if ((await button.count()) > 0 && (await button.getAttribute('class'))?.includes('guarded'))
+    await page.keyboard.press('Enter');
+}
+
+/** How many things the log tells of; the clock's beats are not counted. */
+async function told(stage: Stage): Promise<number> {
+  const read = decode((await stage.log()).split('\n').slice(0, -1));
+  return read.kind === 'unknown-version' ? 0 : read.entries.filter(({ source }) => source !== 'clock').length;
+}

@@ -1,0 +1,84 @@
+// The screens that are not a state of the stove: the sheets laid over it, and the planning page.
+
+import type { Page } from 'playwright-core';
+import { batchRequestSchema } from '../../../src/core/index.ts';
+import { planLink } from '../../../src/app/plan/share.ts';
+import type { SavedKitchen } from './kitchens.ts';
+import type { Stage } from './stage.ts';
+
+export interface Leaf {
+  name: string;
+  open(stage: Stage): Promise<void>;
+}
+
+const REQUEST = {
+  fruit: 'damson',
+  product: 'butter',
+  fruitMassKg: 2.268,
+  jar: 'half-pint',
+  elevationM: 120,
+  keep: 'shelf',
+  pot: { diameterM: 0.28 },
+  burner: { powerW: 2000 },
+};
+const PRACTICE = '/?practice=1&voice=bundled';
+
+/** Every sheet, each over a kitchen where it can be had; and the planning page empty, filled in, and refusing the shelf. */
+export function everyLeaf(kitchens: readonly SavedKitchen[]): Leaf[] {
+  const simmering = find(kitchens, 'Simmering · Let it simmer');
+  return [
+    { name: 'More', open: over(simmering, openMore) },
+    { name: 'Settings', open: over(simmering, openFromMore(1)) },
+    { name: 'Help', open: over(simmering, openFromMore(2)) },
+    { name: 'a reading', open: over(simmering, openAsking('A reading')) },
+    { name: 'the count', open: over(find(kitchens, 'Filling · Fill jars'), openAsking('Jars filled')) },
+    {
+      name: 'water was added',
+      open: over(find(kitchens, 'Full boil · Add hot water'), openAsking('Water added')),
+    },
+    { name: 'the plan, empty', open: (stage) => stage.open(null) },
+    { name: 'the plan', open: openPlan({}) },
+    { name: 'the plan, refused', open: openPlan({ fruit: 'pumpkin' }) },
+  ];
+}
+
+function find(kitchens: readonly SavedKitchen[], part: string): SavedKitchen {
+  const found = kitchens.find(({ name }) => name.includes(part));
+  if (!found) throw new Error(`No kitchen shows “${part}”.`);
+  return found;
+}
+
+function over(kitchen: SavedKitchen, act: (page: Page) => Promise<void>): Leaf['open'] {
+  return async (stage) => {
+    await stage.open(kitchen);
+    await act(stage.page);
+    await stage.page.waitForSelector('dialog[open]');
+  };
+}
+
+const openMore = (page: Page) => page.keyboard.press('m');
+
+function openFromMore(way: number): (page: Page) => Promise<void> {
+  return async (page) => {
+    await openMore(page);
+    await page.locator('.ways button').nth(way).click();
+  };
+}
+
+/** By the list under More, wherever its digit is. */
+function openAsking(label: string): (page: Page) => Promise<void> {
+  return async (page) => {
+    await openMore(page);
+    await page.locator('.choice-list button', { hasText: label }).first().click();
+    await page.waitForSelector('dialog[open]');
+  };
+}
+
+function openPlan(change: object): Leaf['open'] {
+  const request = batchRequestSchema.parse({ ...REQUEST, ...change });
+  const { hash } = new URL(planLink(request, 'http://localhost/'));
+  return async (stage) => {
+    await stage.open(null, PRACTICE + hash);
+    await stage.page.waitForSelector('.plan-sheet');
+  };
+}

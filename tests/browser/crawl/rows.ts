@@ -1,0 +1,81 @@
+// The rows of the table that are not about sizes: contrast, colour-blind eyes, keys, rain and paint.
+
+import type { Told } from './colourBlind.ts';
+import type { Contrast } from './contrast.ts';
+import type { Rain } from './droplets.ts';
+import type { Keys } from './keyboard.ts';
+import { quantile, type Paint } from './paint.ts';
+import type { TableRow } from './table.ts';
+
+export function contrastRows({ words, least, leastBig, faults }: Contrast): TableRow[] {
+  return [
+    {
+      what: 'contrast, from the pixels',
+      must: '>= 7:1; clocks and actions >= 10:1',
+      measured: `least ${least.toFixed(1)}:1; clocks and actions ${leastBig.toFixed(1)}:1; ${words} words`,
+      faults: words > 0 ? faults : ['no word was measured'],
+    },
+  ];
+}
+
+export function toldRow({ pairs, least, faults }: Told): TableRow {
+  return {
+    what: 'states told apart, four kinds of colour blindness',
+    must: 'words differ, and pictures in lightness',
+    measured: `${pairs} pairs, nearest pictures ${least.toFixed(2)} of 255`,
+    faults,
+  };
+}
+
+export function keyRow({ screens, stops, acts, faults }: Keys): TableRow {
+  return {
+    what: 'keys alone',
+    must: 'every target by Tab, its focus seen; every act',
+    measured: `${stops} stops in ${screens} screens, ${acts.size} acts`,
+    faults,
+  };
+}
+
+export function rainRows({ droplets, steps, irreversible }: Rain, unguarded: Rain | null): TableRow[] {
+  const rows = [
+    {
+      what: 'ghost touches',
+      must: '0 irreversible acts',
+      measured: `${irreversible.length} in ${droplets} drops (${steps} steps that undo takes back)`,
+      faults: [...new Set(irreversible)],
+    },
+  ];
+  if (!unguarded) return rows;
+  const harm = unguarded.irreversible.length;
+  const proof = {
+    what: 'the same rain with the guard removed',
+    must: '> 0: the check can fail',
+    measured: `${harm} in ${unguarded.droplets} drops`,
+    faults: harm > 0 ? [] : ['rain without a guard did no harm: the check proves nothing'],
+  };
+  return [...rows, proof];
+}
+
+const PAINT_MS = 50;
+
+/** The Event Timing API rounds to 8 ms: up to 56 is not told from 50. */
+const ROUNDED_MS = 56;
+
+export function paintRows({ interactions, ms, shift, shiftAfterInput }: Paint, load: number): TableRow[] {
+  const worst = Math.max(0, ...ms);
+  const slow = ms.filter((one) => one > ROUNDED_MS);
+  return [
+    {
+      what: 'interaction to next paint, 4x slower',
+      must: `<= ${PAINT_MS} ms`,
+      measured: `half ${quantile(ms, 0.5)} ms, 98 in 100 ${quantile(ms, 0.98)} ms, worst ${worst} ms; ${interactions} of 16 ms or more; load ${load.toFixed(1)}`,
+      faults: slow.map((one) => `${one} ms`),
+    },
+    {
+      what: 'layout shift',
+      must: '0',
+      measured: `${shift.toFixed(4)}; within half a second of a touch ${shiftAfterInput.toFixed(4)}`,
+      faults: shift > 0 ? [`${shift.toFixed(4)}`] : [],
+    },
+  ];
+}

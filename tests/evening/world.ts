@@ -9,7 +9,7 @@ import { hat, type Hat } from '../../src/stove/index.ts';
 export const TICK = 0.25;
 
 /** Limits in minutes, as a careful cook keeps them: the canner's chart for filled jars, else common practice. */
-const LIMIT = { skim: 3, hotStep: 5, fill: 5, load: 10, unload: 15, sterileJars: 30, keptHot: 60 };
+const LIMIT = { skim: 3, hotStep: 5, fill: 5, load: 10, unload: 15, sterileJars: 20, keptHot: 60 };
 
 /** Low, likely, high of what hands do, minutes; common practice, no source. */
 const HANDS: Partial<Record<Step, readonly [number, number, number]>> = {
@@ -83,7 +83,7 @@ export class World {
   private readonly ringOf = new Set<string>();
   private readonly stirredAt = new Map<string, number>();
   private readonly stirLate = new Set<string>();
-  private readonly sterileAt = new Map<string, number>();
+  private readonly sterileAt = new Map<string, { canner: string | null; at: number }>();
   private readonly drops = new Map<string, number>();
   private readonly asked = new Set<string>();
   readonly cooks: (string | null)[];
@@ -375,16 +375,21 @@ export class World {
     const [batch = ''] = doing.batches;
     if (doing.step === 'heat') this.ringOf.add(batch);
     if (BUBBLING.includes(doing.step)) this.stirredAt.set(batch, this.now);
+    if (doing.step === 'load') this.loaded.push({ canner: doing.canner, at: this.now });
     if (doing.step === 'load' && doing.canner !== null) this.inCanner.set(doing.canner, doing.id);
     if (doing.step === 'fill') this.checkJars(batch, Number(doing.id.split('/')[2]), doing.id);
     this.news = true;
   }
 
+  /** Sterile jars stand in the canner's boiling water until another load needs it; out of it they keep so long. */
   private checkJars(batch: string, round: number, id: string): void {
     const sterile = this.sterileAt.get(`${batch}/${round}`);
-    if (sterile !== undefined && this.now - sterile > LIMIT.sterileJars + TICK)
+    if (sterile === undefined) return;
+    const out = this.loaded.find(({ canner, at }) => canner === sterile.canner && at >= sterile.at);
+    if (out && this.now - out.at > LIMIT.sterileJars + TICK)
       this.tally.late.push(`${id} into jars no longer sterile`);
   }
+  private readonly loaded: { canner: string | null; at: number }[] = [];
 
   /** Urgent and asked for while no hands are free: noted once for each step. */
   noteAsked(doing: Doing): void {
@@ -455,7 +460,8 @@ export class World {
     const round = Number(one.id.split('/')[2]);
     if (one.step === 'preheat' && one.canner !== null) this.hotCanners.add(one.canner);
     if (one.step === 'sterilise')
-      for (const each of one.batches) this.sterileAt.set(`${each}/${round}`, this.now);
+      for (const each of one.batches)
+        this.sterileAt.set(`${each}/${round}`, { canner: one.canner, at: this.now });
     if (one.step === 'unload' && one.canner !== null) this.inCanner.delete(one.canner);
     if (
       one.step === 'judge' &&

@@ -15,6 +15,8 @@ const IDLE_PRICE = 0.5;
 /** An activity moved further than this cannot be placed. */
 const TRIES_PER_PART = 160;
 
+const NO_FLOORS: ReadonlyMap<number, number> = new Map();
+
 export interface Placement {
   starts: number[];
   makespan: number;
@@ -35,6 +37,7 @@ export class Insertion {
   private readonly partOf: number[];
   private readonly horizon: number;
   readonly project: Project;
+  private floors: ReadonlyMap<number, number> = NO_FLOORS;
 
   constructor(project: Project) {
     this.project = project;
@@ -92,8 +95,12 @@ export class Insertion {
     return part.toSorted((a, b) => (depth.get(a) ?? 0) - (depth.get(b) ?? 0) || a - b);
   }
 
-  /** Puts everything in by this order of activities; null where the limits cannot be kept. */
-  place(order: readonly number[]): Placement | null {
+  /**
+   * Puts everything in by this order of activities, those that have a floor not before it; null where the limits
+   * cannot be kept.
+   */
+  place(order: readonly number[], floors?: ReadonlyMap<number, number>): Placement | null {
+    this.floors = floors ?? NO_FLOORS;
     const starts = new Array<number>(this.count).fill(-1);
     const use = this.project.resources.map(() => new Int16Array(this.horizon));
     this.project.resources.forEach(({ absences }, resource) =>
@@ -134,7 +141,7 @@ export class Insertion {
   }
 
   private earliest(i: number, starts: readonly number[]): number {
-    let bound = this.project.activities[i]?.earliestStart ?? 0;
+    let bound = Math.max(this.project.activities[i]?.earliestStart ?? 0, this.floors.get(i) ?? 0);
     for (const { other, distance, price } of this.behind[i] ?? []) {
       const start = starts[other] ?? -1;
       if (start >= 0 && (price === null || distance >= 0)) bound = Math.max(bound, start + distance);

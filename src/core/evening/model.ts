@@ -138,7 +138,8 @@ function joins(before: Piece, after: Piece, situation: Situation): boolean {
 function reckoned(piece: Piece, range: Range, caution: Caution, underway: boolean): number {
   if (underway && piece.attention === 'hands') return atZ(range, caution.hot);
   if (piece.step === 'sterilise') return atZ(range, caution.jars);
-  if (piece.step === 'toFullBoil' || piece.step === 'process') return atZ(range, caution.canner);
+  if (piece.step === 'toFullBoil' || piece.step === 'process')
+    return atZ(range, caution.canner + (underway ? 0.5 : 0));
   if (piece.step === 'simmer' || piece.step === 'heat') return atZ(range, caution.simmer);
   return range.likely;
 }

@@ -5,7 +5,7 @@ import { schedule } from '../schedule/index.ts';
 import type { Effort, Schedule } from '../schedule/types.ts';
 import { lots } from './chance.ts';
 import { Insertion, LIMIT_PRICE, type Placement } from './insertion.ts';
-import type { Act, Model } from './model.ts';
+import { PER_MIN, type Act, type Model } from './model.ts';
 
 /** How long to think, and who may think besides our own search. */
 export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {
@@ -27,26 +27,47 @@ const isHot = ({ pieces: [first] }: Act, { hot }: Model): boolean =>
   hot.has(first.batches[0] ?? '') &&
   (HOT_STEPS.has(first.step) || (first.step === 'fill' && first.round === 1));
 
-/**
- * Activities of a batch order, in the ways worth trying: what is hot already goes before everything, and the
- * jars that wait in a canner are lifted before, after, or somewhere between its steps; then batch after batch.
- */
-function spelled(order: readonly string[], model: Model): number[][] {
-  const rank = new Map(order.map((batch, i) => [batch, i]));
-  const rankOf = (act: number): number =>
-    Math.min(99, ...(model.acts[act]?.pieces[0]?.batches.map((batch) => rank.get(batch) ?? 99) ?? []));
-  const all = model.acts.map((_, i) => i).toSorted((a, b) => rankOf(a) - rankOf(b) || a - b);
-  const first = (act: number): Act =>
-    model.acts[act] ?? { pieces: [], offsets: [], duration: 0, guards: null };
-  const hot = all.filter((act) => isHot(first(act), model));
-  const jars = all.filter((act) => model.jarsWaiting.has(first(act).pieces[0]?.id ?? ''));
-  const rest = all.filter((act) => !hot.includes(act) && !jars.includes(act));
-  // Lifting comes before loading: the canner must be free.
-  const out = jars.toSorted(
-    (a, b) => Number(first(b).pieces[0]?.step === 'unload') - Number(first(a).pieces[0]?.step === 'unload'),
+/** How long the lifting of served jars may be put off for what is hot; in minutes. */
+const PUT_OFF = [0, 2, 4, 6, 8, 10, 12, 14.5];
+
+/** Units until what is in this canner has stood its time. */
+function servedIn(unload: number, { acts }: Model): number {
+  const [load, , round] = acts[unload]?.pieces[0]?.id.split('/') ?? [];
+  const before = (id: string): boolean =>
+    ['load', 'toFullBoil', 'process', 'stand'].some((step) => id === `${load ?? ''}/${step}/${round ?? ''}`);
+  return acts.reduce(
+    (sum, { pieces, duration }) => sum + (pieces.some(({ id }) => before(id)) ? duration : 0),
+    0,
   );
-  const places = hot.length > 0 && out.length > 0 ? hot.length + 1 : 1;
-  return Array.from({ length: places }, (_, k) => [...hot.slice(0, k), ...out, ...hot.slice(k), ...rest]);
+}
+
+interface Attempt {
+  order: number[];
+  floors: Map<number, number>;
+}
+
+/**
+ * A batch order in the ways worth trying: jars that wait in or for a canner, what is hot already, then batch after
+ * batch; and where something is hot, the lifting put off by more and more.
+ */
+function spelled(order: readonly string[], model: Model): Attempt[] {
+  const rank = new Map(order.map((batch, i) => [batch, i]));
+  const rankOf = ({ pieces: [first] }: Act): number =>
+    Math.min(99, ...(first?.batches.map((batch) => rank.get(batch) ?? 99) ?? []));
+  const urgency = (act: Act): number => {
+    const [first] = act.pieces;
+    if (first && model.jarsWaiting.has(first.id)) return first.step === 'unload' ? 0 : 1;
+    return isHot(act, model) ? 2 : 3;
+  };
+  const keys = model.acts.map((act, i) => [urgency(act), rankOf(act), i] as const);
+  const sorted = keys.toSorted((a, b) => a[0] - b[0] || a[1] - b[1] || a[2] - b[2]);
+  const acts = sorted.map(([, , i]) => i);
+  const lifting = sorted.filter(([urgent]) => urgent === 0).map(([, , i]) => i);
+  const contested = lifting.length > 0 && sorted.some(([urgent]) => urgent === 2);
+  return (contested ? PUT_OFF : [0]).map((minutes) => ({
+    order: acts,
+    floors: new Map(lifting.map((act) => [act, servedIn(act, model) + minutes * PER_MIN])),
+  }));
 }
 
 /** Ways to change an order a little: one batch moved to another place. */
@@ -88,8 +109,8 @@ export function bestOrder(
     if (tried.has(name)) return false;
     tried.add(name);
     let won = false;
-    for (const acts of spelled(order, model)) {
-      const placement = insertion.place(acts);
+    for (const { order: acts, floors } of spelled(order, model)) {
+      const placement = insertion.place(acts, floors);
       if (!placement || (best && placement.cost >= best.placement.cost - 1e-9)) continue;
       best = { placement, order, by: 'own', proven: false };
       won = true;

@@ -52,8 +52,8 @@ export const MAY_WAIT = {
   testToFill: 5,
   /** Filled jars: the canner's chart turns them away after ten minutes. */
   fillToLoad: 10,
-  /** Sterile jars that stay in the canner's hot water. */
-  sterileToFill: 30,
+  /** Sterile jars, out of the boil. */
+  sterileToFill: 20,
   warmToFill: 60,
   /** Served jars in the water, the stand over. */
   standToUnload: 15,

@@ -1,0 +1,22 @@
+// `npm run evenings -- --n 1000`: cooks so many evenings of four batches, and of six with two canners.
+
+import { cookEvenings, printed } from './table.ts';
+
+const flag = (name: string, otherwise: number): number => {
+  const at = process.argv.indexOf(`--${name}`);
+  const value = at < 0 ? otherwise : Number(process.argv[at + 1]);
+  if (!Number.isFinite(value) || value < 0) throw new Error(`--${name} wants a number.`);
+  return value;
+};
+
+const count = flag('n', 200);
+const seed = flag('seed', 500_000);
+const chances = (slowness: number) => ({ slowness, runny: 0.15, boilDrops: 0.05 });
+for (const [title, asked] of [
+  ['4 batches, 1 canner', { batches: 4, canners: 1 }],
+  ['6 batches, 2 canners', { batches: 6, canners: 2 }],
+] as const)
+  for (const slowness of [1.5, 1])
+    console.log(
+      `${printed(`\n${title}, a cook ${slowness} times as slow as planned, ${count} evenings`, cookEvenings(asked, chances(slowness), count, seed))}\n`,
+    );

@@ -11,7 +11,7 @@ interface ProcessTapeProps extends Box {
 }
 
 /** Lower than this, a tape has no room for a word in it: the strike through a void run tells by itself. */
-const WORD_FROM_PX = 24;
+const WORD_FROM_PX = 20;
 
 export function ProcessTape({ w, h, now, clock, voids, voidWord }: ProcessTapeProps) {
   const first = Math.min(...voids.map((run) => run.from), clock?.from ?? now);

@@ -2,6 +2,7 @@
 // deadline only whether it is to come, is now, or has passed.
 
 import { batchState } from '../../machines/batch/choices.ts';
+import { hasPassedThePlate } from '../../machines/batch/rules.ts';
 import { cannerState } from '../../machines/canner/choices.ts';
 import type { Jar } from '../../machines/jar/rules.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
@@ -23,8 +24,8 @@ const after = (from: number | null | undefined, ms: number): number | null =>
   from == null ? null : from + ms;
 
 /** A deadline is told apart only in the states that ask for it: elsewhere it would only multiply the moments. */
-export function keyOf(kitchen: Kitchen, account: Account): string {
-  const batch = kitchen.batches[BATCH];
+export function keyOf(kitchen: Kitchen, account: Account, id = BATCH): string {
+  const batch = kitchen.batches[id];
   const canner = kitchen.canners[CANNER];
   if (!batch || !canner) return 'empty';
   const { now } = account;
@@ -36,7 +37,7 @@ export function keyOf(kitchen: Kitchen, account: Account): string {
   const onTheStove = batch.matches('cooking') || state === 'held' || state === 'caught';
   return [
     state,
-    only(state === 'held' || state === 'caught', () => goesBackTo(batch)),
+    only(state === 'held' || state === 'caught', () => goesBackTo(batch) + flags(hasPassedThePlate(b))),
     only(onTheStove, () => flags(b.skimmed, b.strained, b.blended, b.estimate !== null)),
     flags(b.jarsReadyAt !== null),
     only(
@@ -74,11 +75,13 @@ export function keyOf(kitchen: Kitchen, account: Account): string {
   ].join('|');
 }
 
+const gone = new Set<Jar['state']>(['emptied', 'broken', 'discarded', 'eaten', 'givenAway']);
+
 /** Of each kind none, one, or more; what is emptied or broken has left the story, and refilling has no end. */
 function jarsOf(jars: readonly Jar[]): string {
   const kinds = new Map<string, number>();
   for (const { state, whole } of jars) {
-    if (state === 'emptied' || state === 'broken' || state === 'discarded') continue;
+    if (gone.has(state)) continue;
     const kind = `${state}${whole ? '' : '*'}`;
     kinds.set(kind, Math.min(2, (kinds.get(kind) ?? 0) + 1));
   }

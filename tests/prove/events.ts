@@ -8,7 +8,7 @@ export const CANNER = 'canner-1';
 
 type Told = { type: KitchenEvent['type'] } & Record<string, unknown>;
 
-const toBatch: Told[] = [
+const toBatch: Omit<Told, 'batch'>[] = [
   ...(
     [
       'setup.ready',
@@ -44,14 +44,19 @@ const toBatch: Told[] = [
       'batch.resumed',
       'batch.stopped',
     ] as const
-  ).map((type) => ({ type, batch: BATCH })),
-  { type: 'reading.taken', batch: BATCH, fractionOfStart: 0.6 },
-  { type: 'minutes.added', batch: BATCH, minutes: 5 },
-  { type: 'jars.filled', batch: BATCH, full: 2, spare: 1 },
-  { type: 'jars.filled', batch: BATCH, full: 0, spare: 1 },
-  { type: 'jars.filled', batch: BATCH, full: 0, spare: 0 },
-  { type: 'seals.failed', batch: BATCH, count: 1 },
-  { type: 'seals.failed', batch: BATCH, count: 9 },
+  ).map((type) => ({ type })),
+  { type: 'reading.taken', fractionOfStart: 0.6 },
+  { type: 'minutes.added', minutes: 5 },
+  { type: 'jars.filled', full: 2, spare: 1 },
+  { type: 'jars.filled', full: 0, spare: 1 },
+  { type: 'jars.filled', full: 0, spare: 0 },
+  { type: 'seals.failed', count: 1 },
+  { type: 'seals.failed', count: 9 },
+  { type: 'jars.eaten', count: 1 },
+  { type: 'jars.givenAway', count: 1 },
+  { type: 'jars.discarded', count: 1 },
+  { type: 'jars.intoFridge', count: 1 },
+  { type: 'jars.intoFreezer', count: 1 },
 ];
 
 const toCanner: Told[] = [
@@ -81,14 +86,18 @@ export interface Move {
   said: boolean;
 }
 
-const label = ({ type, batch: _b, canner: _c, ...more }: Told): string =>
+const label = ({ type, canner: _c, ...more }: Told): string =>
   Object.keys(more).length === 0 ? type : `${type} ${JSON.stringify(more)}`;
 
 /** All that a cook can say, at this instant. */
-export function sayings(now: number): Move[] {
-  return [...toBatch, ...toCanner].map((told) => ({
-    label: label(told),
-    event: { ...told, at: now } as unknown as KitchenEvent,
+export function sayings(now: number, batch = BATCH): Move[] {
+  const words = [
+    ...toBatch.map((told) => [told, { batch }] as const),
+    ...toCanner.map((told) => [told, {}] as const),
+  ];
+  return words.map(([told, about]) => ({
+    label: label(told as Told),
+    event: { ...told, ...about, at: now } as unknown as KitchenEvent,
     said: true,
   }));
 }
@@ -111,8 +120,8 @@ const MIN = 60_000;
 const HOUR = 60 * MIN;
 
 /** Every instant at which something may fall due, read off the contexts. */
-export function deadlines(kitchen: Kitchen): number[] {
-  const batch = kitchen.batches[BATCH]?.context;
+export function deadlines(kitchen: Kitchen, id = BATCH): number[] {
+  const batch = kitchen.batches[id]?.context;
   const canner = kitchen.canners[CANNER]?.context;
   const after = (from: number | null | undefined, ms: number) => (from == null ? [] : [from + ms]);
   return [

@@ -1,0 +1,28 @@
+// The batches of a walk: together their plans take every branch of the charts.
+
+import { batchRequestSchema } from '../../../src/core/index.ts';
+import type { BatchRequest } from '../../../src/core/request.ts';
+
+const request = (fruit: string, product: 'butter' | 'jam'): BatchRequest =>
+  batchRequestSchema.parse({
+    fruit,
+    product,
+    fruitMassKg: 2.268,
+    jar: 'half-pint',
+    elevationM: 120,
+    keep: 'shelf',
+    pot: { diameterM: 0.28 },
+    burner: { powerW: 2000 },
+  });
+
+export const requests: BatchRequest[] = [
+  request('damson', 'butter'), // must be strained, and blended
+  request('raspberry', 'jam'), // may be strained
+  request('peach', 'butter'), // may be strained, and blended
+  request('strawberry', 'butter'), // blended only
+  request('blueberry', 'jam'), // neither
+  request('pear', 'butter'),
+  request('quince', 'butter'),
+  request('apricot', 'butter'),
+  request('blackberry', 'butter'),
+];

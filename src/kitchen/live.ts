@@ -19,7 +19,7 @@ import { dressed } from './evening/waits.ts';
 import { Expecting } from './expecting.ts';
 import { happenings, lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
-import { movesBetween, wordsForRewrite } from './moves.ts';
+import { byWhatMatters, movesBetween, wordsForRewrite } from './moves.ts';
 import { doingOf, named, unnamed } from './naming.ts';
 import { Journal } from './journal.ts';
 import { Notices, sentenceOf } from './notices.ts';
@@ -268,7 +268,7 @@ export class LiveKitchen {
         ? wordsForRewrite(before.kitchen, step.kitchen, entry.event, (id) =>
             doingOf(id, this.#picture.actors, this.#ports.catalogue()),
           )
-        : step.effects;
+        : byWhatMatters(step.effects);
       for (const effect of effects) this.#announce(effect);
       this.#ports.onEntry?.(entry);
       this.#ports.reminder.keepAwake(!this.#picture.allOver);

@@ -3,7 +3,7 @@
 import { batchState, type BatchState } from '../../machines/batch/choices.ts';
 import { cannerState, type CannerState } from '../../machines/canner/choices.ts';
 import { minutesLeft } from '../../machines/canner/rules.ts';
-import type { Effect, Message } from '../../machines/kitchen/effects.ts';
+import type { Effect, Message, Urgency } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { CannerSnapshot, Kitchen } from '../../machines/kitchen/kitchen.ts';
 
@@ -17,6 +17,17 @@ export function movesBetween(before: Kitchen, after: Kitchen): string[] {
     return !old || cannerState(old) !== cannerState(snapshot);
   });
   return [...batches, ...canners].map(([id]) => id);
+}
+
+const rank: Record<Urgency, number> = { danger: 0, clock: 1, step: 2, teaching: 3 };
+
+/**
+ * What one step asks for, the gravest words first. Time that passes concerns everybody at once, and on waking the
+ * mouth must not begin with whoever happens to come first. A sound stays before the words it calls for.
+ */
+export function byWhatMatters(effects: readonly Effect[]): Effect[] {
+  const rankOf = (effect: Effect) => (effect.type === 'say' ? rank[effect.urgency] : -1);
+  return effects.toSorted((a, b) => rankOf(a) - rankOf(b));
 }
 
 const servedStates: readonly CannerState[] = ['standing', 'ready'];

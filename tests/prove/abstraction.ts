@@ -75,6 +75,7 @@ export function keyOf(kitchen: Kitchen, account: Account, id = BATCH): string {
   ].join('|');
 }
 
+const cold = new Set<Jar['state']>(['inFridge', 'inFreezer']);
 const gone = new Set<Jar['state']>(['emptied', 'broken', 'discarded', 'eaten', 'givenAway']);
 
 /** Of each kind none, one, or more; what is emptied or broken has left the story, and refilling has no end. */
@@ -82,6 +83,11 @@ function jarsOf(jars: readonly Jar[]): string {
   const kinds = new Map<string, number>();
   for (const { state, whole } of jars) {
     if (gone.has(state)) continue;
+    // What is in the cold never comes back to a shelf: one jar stands for all, whole or short.
+    if (cold.has(state)) {
+      kinds.set('cold', 1);
+      continue;
+    }
     const kind = `${state}${whole ? '' : '*'}`;
     kinds.set(kind, Math.min(2, (kinds.get(kind) ?? 0) + 1));
   }

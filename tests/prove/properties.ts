@@ -48,6 +48,18 @@ export const properties: Record<string, Property> = {
     const jars = seen.before.batches[BATCH]?.context.jars ?? [];
     return jarsGained('onShelf') <= countJars(jars, 'sealed');
   },
+  'nothing that a cook does with kept jars puts one on a shelf, or takes one that rests': ({
+    seen,
+    jarsGained,
+  }) =>
+    !('count' in seen.event && seen.event.type.startsWith('jars.')) ||
+    (jarsGained('onShelf') <= 0 && jarsGained('processed', 'rested', 'filled') === 0),
+  'a seal found open on the shelf is kept only within a day': ({ from, to, seen }) =>
+    !(from === 'putAway' && to === 'puttingAway') ||
+    (seen.accountBefore.firstOutAt !== null &&
+      seen.event.at - seen.accountBefore.firstOutAt <= 24 * 60 * MIN),
+  'what was left on its way into the jars boils again before it is filled': ({ from, to }) =>
+    !((from === 'held' || from === 'caught') && (to === 'filling' || to === 'readyingJars')),
   'no jar called processed unless the canner served it': ({ seen, jarsGained }) =>
     jarsGained('processed') <= 0 || (seen.event.type === 'jars.out' && seen.accountBefore.servedOk),
   'no seal judged before twelve hours': ({ seen, jarsGained }) =>
@@ -55,7 +67,7 @@ export const properties: Record<string, Property> = {
   'as many unsealed as the cook counted': ({ seen, jarsGained }) => {
     const told = seen.event.type === 'seals.failed' ? seen.event.count : 0;
     const moved = jarsGained('unsealed') + jarsGained('discarded');
-    return moved <= 0 || moved === told;
+    return moved <= 0 || moved === told || seen.event.type === 'jars.discarded';
   },
   'jars that did not serve are processed again or go to the cold': ({ from, to, seen }) =>
     !(from === 'processing' && to === 'resting') || seen.accountBefore.servedOk,

@@ -82,7 +82,8 @@ export function search({
       break;
     }
     const now = here.account.now;
-    for (const move of [...sayings(now), ...passings(here.kitchen, now)]) {
+    const words = sayings(now).filter(({ event }) => isHeard(here.kitchen, event.type));
+    for (const move of [...words, ...passings(here.kitchen, now)]) {
       take(key, here, move);
       if (untilFirst && found.violations.length > 0) return finish();
     }
@@ -137,6 +138,13 @@ export function search({
     if (found.complete && !untilFirst) found.stuck = stuckIn(moments).map(roadTo);
     return found;
   }
+}
+
+/** A word that no chart listens for where it stands changes nothing: it need not be tried. */
+function isHeard({ batches, canners }: Kitchen, type: string): boolean {
+  return [...Object.values(batches), ...Object.values(canners)].some(({ _nodes }) =>
+    _nodes.some(({ ownEvents }) => (ownEvents as string[]).includes(type)),
+  );
 }
 
 /** Backwards from every end: what is not met on the way cannot get there. */

@@ -41,9 +41,8 @@ export interface WalkOptions {
 
 /** The page answers at once; more than this is a fault. */
 const ANSWERS_WITHIN_MS = 8_000;
-/** How many moments are searched for a road: near ones first, since most are. */
-const NEAR = 250;
-const FAR = 2_500;
+/** How many moments are searched for a road; the near ones come first. */
+const FAR = 900;
 
 export async function walk(page: OpenedPage, options: WalkOptions): Promise<Walked> {
   const walker = new Walker(page, options);
@@ -76,7 +75,7 @@ class Walker {
     let fruitless = 0;
     const begun = new Map<BatchRequest, number>();
     while (this.#left().length > 0 && this.#wrong.length === 0 && Date.now() - this.#begun < withinMs) {
-      const road = this.#batch === '' ? null : (this.#road(NEAR) ?? this.#road(FAR));
+      const road = this.#batch === '' ? null : this.#road();
       if (road) {
         fruitless = 0;
         await this.#follow(road);
@@ -118,8 +117,8 @@ class Walker {
     return { batch: of('batch'), canner: of('canner') };
   }
 
-  #road(mostMoments: number): Leg[] | null {
-    return roadTo(this.#goals(), this.#kitchen, this.#batch, this.#now, mostMoments);
+  #road(): Leg[] | null {
+    return roadTo(this.#goals(), this.#kitchen, this.#batch, this.#now, FAR);
   }
 
   /** Of the plans from whose beginning an edge can be reached that is still left, one that was cooked least. */

@@ -19,7 +19,7 @@ const ROOMS: { room: string; rooms: string[]; packages: string[] }[] = [
   // A kitchen without fruit: what is told to the kitchen, done at the simulated stove.
   { room: 'src/rehearsal', rooms: ['src/stove', 'machines'], packages: [] },
   { room: 'src/kitchen', rooms: ['machines', 'src/core', 'sounds'], packages: ['xstate', 'zod'] },
-  ...['voice', 'sound', 'store', 'notify'].map((edge) => ({
+  ...['voice', 'sound', 'store', 'notify', 'solver'].map((edge) => ({
     room: `src/${edge}`,
     rooms: ['src/kitchen', 'machines', 'src/core', 'src/words', 'sounds', 'node_modules'],
     packages: ['*'],
@@ -28,7 +28,7 @@ const ROOMS: { room: string; rooms: string[]; packages: string[] }[] = [
   // Commands and the server run in Node beside the page, and may use any room but the screens.
   {
     room: 'src/serve',
-    rooms: ['src/core', 'machines', 'src/kitchen', 'src/words', 'src/voice', 'src/tables'],
+    rooms: ['src/core', 'machines', 'src/kitchen', 'src/words', 'src/voice', 'src/tables', 'src/solver'],
     packages: ['*'],
   },
 ];

@@ -21,23 +21,26 @@ export class Branching {
   readonly preferred: Int32Array;
   private readonly bounds: Bounds;
   private readonly starts: number;
-  private readonly orders: readonly Order[];
-  private readonly isOrder: Uint8Array;
+  /** The open orders come first, `open` of them; `place` is where that of a variable stands, -1 for none. */
+  private readonly orders: Order[];
+  private open: number;
+  private readonly place: Int32Array;
   private readonly activity: Activity;
 
   constructor(bounds: Bounds, starts: number, orders: readonly Order[]) {
     this.bounds = bounds;
     this.starts = starts;
-    this.orders = orders;
+    this.orders = [...orders];
+    this.open = orders.length;
     const count = bounds.least.length / 2;
     this.preferred = Int32Array.from({ length: count }, (_, variable) => bounds.least[2 * variable]!);
-    this.isOrder = new Uint8Array(count);
+    this.place = new Int32Array(count).fill(-1);
     this.activity = new Activity(count);
-    for (const { first, second, variable } of orders) {
-      this.isOrder[variable] = 1;
+    orders.forEach(({ first, second, variable }, at) => {
+      this.place[variable] = at;
       this.preferred[variable] = this.goesFirst(first, second);
       this.activity.add(variable);
-    }
+    });
   }
 
   involve(variable: number): void {
@@ -50,7 +53,10 @@ export class Branching {
 
   /** A variable is open again. */
   offer(variable: number): void {
-    if (this.isOrder[variable]) this.activity.add(variable);
+    const at = this.place[variable]!;
+    if (at < 0) return;
+    this.activity.add(variable);
+    if (at >= this.open) this.swap(at, this.open++);
   }
 
   /** Null when everything is decided. */
@@ -72,14 +78,26 @@ export class Branching {
     const { least } = this.bounds;
     let best: Order | null = null;
     let soonest = Infinity;
-    for (const order of this.orders) {
-      if (this.bounds.isFixed(order.variable)) continue;
-      const at = least[2 * order.first]! + least[2 * order.second]!;
-      if (at >= soonest) continue;
-      soonest = at;
+    for (let at = 0; at < this.open; at++) {
+      const order = this.orders[at]!;
+      if (this.bounds.isFixed(order.variable)) {
+        this.swap(at--, --this.open);
+        continue;
+      }
+      const begin = least[2 * order.first]! + least[2 * order.second]!;
+      if (begin > soonest || (begin === soonest && best && order.variable > best.variable)) continue;
+      soonest = begin;
       best = order;
     }
     return best && decided(best.variable, this.goesFirst(best.first, best.second));
+  }
+
+  private swap(a: number, b: number): void {
+    const [one, other] = [this.orders[a]!, this.orders[b]!];
+    this.orders[a] = other;
+    this.orders[b] = one;
+    this.place[other.variable] = a;
+    this.place[one.variable] = b;
   }
 
   /** 1 when the middle of the time in which the first can begin is not later than that of the second. */

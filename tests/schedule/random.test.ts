@@ -1,0 +1,96 @@
+// Small drawn problems with everything the contract knows, against every possible set of starts.
+
+import { expect, test } from 'vitest';
+
+import { type Activity, type Lag, type Project, schedule } from '../../src/core/schedule/index.ts';
+import { chanceFrom } from '../../src/core/schedule/chance.ts';
+import { faultsIn, priceOf } from './checker.ts';
+import { patience } from './patience.ts';
+
+const HORIZON = 10;
+
+function draw(seed: number): Project {
+  const chance = chanceFrom(seed);
+  const whole = (from: number, to: number) => from + Math.floor(chance() * (to - from + 1));
+  const activities = Array.from({ length: 4 }, (_, i): Activity => ({
+    duration: whole(0, 3),
+    demands: [{ resource: whole(0, 1), amount: whole(1, 2) }],
+    ...(chance() < 0.2 ? { earliestStart: whole(1, 4) } : {}),
+    latestFinish: chance() < 0.3 ? whole(5, 9) : HORIZON,
+    ...(i === 0 && chance() < 0.5 ? { fixedStart: whole(0, 2) } : {}),
+  }));
+  const lags = Array.from({ length: 5 }, (): Lag => {
+    const from = whole(0, 3);
+    const to = (from + whole(1, 3)) % 4;
+    const price = chance() < 0.4 ? { pricePerUnit: whole(1, 30) / 10 } : {};
+    return { from, to, distance: whole(-4, 4), ...price };
+  });
+  const absences = [{ from: whole(2, 4), to: whole(5, 7), amount: whole(1, 2) }];
+  return {
+    activities,
+    lags,
+    resources: [{ capacity: 2 }, { capacity: 3, absences }],
+    startWeights: activities.map(() => whole(0, 2) / 10),
+  };
+}
+
+/** The least price of all allowed starts, tried one by one; null when none is allowed. */
+function leastPrice(project: Project): number | null {
+  let least: number | null = null;
+  const starts: number[] = [];
+  const tryFrom = (i: number): void => {
+    if (i === project.activities.length) {
+      if (faultsIn(project, starts).length === 0)
+        least = Math.min(least ?? Infinity, priceOf(project, starts));
+      return;
+    }
+    const { duration, fixedStart, latestFinish = HORIZON } = project.activities[i] as Activity;
+    for (let start = fixedStart ?? 0; start <= (fixedStart ?? latestFinish - duration); start++) {
+      starts[i] = start;
+      const broken = project.lags.some(
+        ({ from, to, distance, pricePerUnit }) =>
+          Math.max(from, to) === i &&
+          pricePerUnit === undefined &&
+          (starts[to] ?? 0) < (starts[from] ?? 0) + distance,
+      );
+      if (!broken) tryFrom(i + 1);
+    }
+  };
+  tryFrom(0);
+  return least;
+}
+
+test('drawn problems get the best of all plans, or the proof that there is none', () => {
+  let possible = 0;
+  for (let seed = 1; seed <= 40; seed++) {
+    const project = draw(seed);
+    const plan = schedule(project, patience(5000));
+    const least = leastPrice(project);
+    expect(plan.proven, `seed ${seed}`).toBe(true);
+    if (plan.kind === 'none') {
+      expect(least, `seed ${seed}`).toBeNull();
+      continue;
+    }
+    possible++;
+    expect(faultsIn(project, plan.starts), `seed ${seed}`).toEqual([]);
+    expect(plan.cost).toBeCloseTo(priceOf(project, plan.starts), 9);
+    expect(plan.cost, `seed ${seed}`).toBeCloseTo(least ?? NaN, 9);
+  }
+  expect(possible).toBeGreaterThan(10);
+  expect(possible).toBeLessThan(40);
+});
+
+test('an earlier plan that still holds is where the thinking begins', () => {
+  const drawn = Array.from({ length: 20 }, (_, seed) => draw(seed));
+  const project = drawn.find((each) => schedule(each, patience(5000)).kind === 'schedule');
+  if (!project) throw new Error('None of twenty has a plan.');
+  const first = schedule(project, patience(5000));
+  if (first.kind === 'none') throw new Error('It had a plan a moment ago.');
+  const told: number[][] = [];
+  schedule(project, {
+    ...patience(5000),
+    warmStarts: first.starts,
+    onBetter: (better) => better.kind === 'schedule' && told.push([...better.starts]),
+  });
+  expect(told[0]).toEqual(first.starts);
+});

@@ -81,11 +81,11 @@ async function main(): Promise<void> {
   const budgetMs = Number(values.ms);
   if (positionals.length === 0) throw new Error(USAGE);
   if (!(budgetMs > 0)) throw new Error(`--ms takes a number above 0, not "${values.ms}".\n${USAGE}`);
+  if (!values.own) await warmUp();
   for (const file of positionals) {
     try {
-      console.log(
-        lineOf(file, await think(readInstance(await readFile(file, 'utf8')), budgetMs, values.own)),
-      );
+      const project = readInstance(await textOf(file));
+      console.log(lineOf(file, await think(project, budgetMs, values.own)));
     } catch (error) {
       console.error(`${basename(file)}: ${error instanceof Error ? error.message : String(error)}`);
       process.exitCode = 2;

@@ -3,29 +3,29 @@
 // What comes in is a cook's word, touch or key, or the clock's beat. It is written to the log, the
 // machines move, and what they ask for goes to the mouth, the ear and the screen.
 
-import type { BatchCommand, CannerCommand, Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
-import type { Effect, Message } from '../../machines/kitchen/effects.ts';
+import type { Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
+import type { Message } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { BatchPlan } from '../core/types.ts';
 import { createAnnouncer, type Announcer } from './announcing.ts';
 import { Calling } from './calling.ts';
-import { eventOf } from './choices.ts';
-import { isCorrection, putRight } from './corrections.ts';
+import { eventTold } from './told.ts';
 import { Conversation, type Did } from './conversation.ts';
 import { Doubt } from './doubt.ts';
-import { Evening } from './evening/evening.ts';
-import { usualEvening } from './evening/settings.ts';
-import { dressed } from './evening/waits.ts';
+import type { Evening } from './evening/evening.ts';
+import { openEvening } from './evening/open.ts';
 import { Expecting } from './expecting.ts';
 import { happenings, lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { byWhatMatters, movesBetween, wordsForRewrite } from './moves.ts';
-import { doingOf, named, unnamed } from './naming.ts';
+import { doingOf } from './naming.ts';
+import { look } from './look.ts';
 import { Journal } from './journal.ts';
 import { Notices, sentenceOf } from './notices.ts';
 import { Picture } from './picture.ts';
 import { planned } from './planned.ts';
 import { QuietHours } from './quietHours.ts';
+import { Speaker } from './speaker.ts';
 import { plainManners, type LivePorts } from './live-ports.ts';
 import type { EntrySource, LogEntry, LogStore } from './ports.ts';
 import { situationOf } from './situation.ts';
@@ -49,8 +49,7 @@ export class LiveKitchen {
   readonly #listeners = new Set<() => void>();
   #keeper: LogKeeper | null = null;
   #stopBeat: () => void = () => {};
-  /** Before a gesture nothing can sound: what is to be said waits. */
-  #unsaid: Effect[] | null = [];
+  readonly #speaker: Speaker;
   #view: KitchenView;
   readonly #expecting: Expecting;
   readonly #evening: Evening | null;
@@ -89,6 +88,13 @@ export class LiveKitchen {
       verbosity: () => manners().words,
       journal: ports.journal ?? new Journal(),
     });
+    this.#speaker = new Speaker({
+      ...ports,
+      announcer: this.#announcer,
+      teaching: this.#conversation.teaching,
+      quiet: this.#quiet,
+      actors: () => this.#picture.actors,
+    });
     this.calling = new Calling({
       ear: ports.ear,
       wall: ports.wall,
@@ -101,7 +107,12 @@ export class LiveKitchen {
       this.calling.heard(hearing);
       this.#refresh();
     });
-    this.#evening = ports.planner ? this.#openEvening(ports.planner) : null;
+    this.#evening = openEvening(ports, {
+      actors: () => this.#picture.actors,
+      events: () => happenings(this.#keeper?.log.entries ?? []),
+      say: (effect) => this.#speaker.say(effect),
+      changed: () => this.#refresh(),
+    });
     this.#view = this.#look();
   }
 
@@ -137,9 +148,7 @@ export class LiveKitchen {
 
   /** The gesture has come: what waited to be said is said. */
   startSpeaking(): void {
-    const waiting = this.#unsaid ?? [];
-    this.#unsaid = null;
-    for (const effect of waiting) this.#announcer.effect(effect);
+    this.#speaker.start();
   }
 
   async plan(plan: BatchPlan, source: EntrySource = 'touch'): Promise<void> {
@@ -193,18 +202,6 @@ export class LiveKitchen {
 
   // --- The log moves ---
 
-  #openEvening(planner: NonNullable<LivePorts['planner']>): Evening {
-    return new Evening({
-      planner,
-      settings: this.#ports.eveningSettings ?? (() => usualEvening),
-      now: () => this.#ports.clock.now(),
-      actors: () => this.#picture.actors,
-      events: () => happenings(this.#keeper?.log.entries ?? []),
-      say: (effect) => this.#speak(effect),
-      changed: () => this.#refresh(),
-    });
-  }
-
   /** The cook's evening was set otherwise: other hands, another end. */
   replan(): void {
     this.#evening?.happened();
@@ -239,16 +236,11 @@ export class LiveKitchen {
   }
 
   /** What the cook said or tapped, as an event of the log; one that puts an earlier one right may not fit. */
-  async #act({ command, about, slots }: Did, source: EntrySource): Promise<void> {
-    const [log, now] = [this.#keeper?.log, this.#ports.clock.now()];
-    if (!log || about === null) return;
-    if (!isCorrection(command)) {
-      const event = eventOf(command as BatchCommand | CannerCommand, about, slots, now);
-      return event ? this.#tell(event, source) : undefined;
-    }
-    const right = putRight(log, command, about, slots, now, this.#keeper?.startOf);
-    if (right.kind === 'refused') return this.#conversation.say(right.message);
-    await this.#tell(right.event, source);
+  async #act(did: Did, source: EntrySource): Promise<void> {
+    const { log, startOf } = this.#keeper ?? {};
+    const told = log && eventTold(log, did, this.#ports.clock.now(), startOf);
+    if (told?.kind === 'event') await this.#tell(told.event, source);
+    else if (told?.kind === 'refused') this.#conversation.say(told.message);
   }
 
   /** Coming back: whoever has a pot or a canner on says what went on meanwhile. */
@@ -269,46 +261,23 @@ export class LiveKitchen {
             doingOf(id, this.#picture.actors, this.#ports.catalogue()),
           )
         : byWhatMatters(step.effects);
-      for (const effect of effects) this.#announce(effect);
+      for (const effect of effects.flatMap((one) => this.#evening?.worded(one) ?? [one]))
+        this.#speaker.say(effect);
       this.#ports.onEntry?.(entry);
       this.#ports.reminder.keepAwake(!this.#picture.allOver);
     }
     this.#refresh();
   }
 
-  #announce(effect: Effect): void {
-    for (const one of this.#evening?.worded(effect) ?? [effect]) this.#speak(one);
-  }
-
-  #speak(effect: Effect): void {
-    const catalogue = this.#ports.catalogue();
-    for (const worded of this.#conversation.teaching.worded(effect)) {
-      const spoken = named(worded, this.#picture.actors, catalogue);
-      if (this.#unsaid) this.#unsaid.push(spoken);
-      else this.#announcer.effect(spoken);
-    }
-    if (effect.type !== 'say' || (effect.urgency !== 'danger' && this.#quiet.isQuiet(effect.about))) return;
-    if (effect.urgency === 'clock' || effect.urgency === 'danger')
-      this.#ports.reminder.notify(catalogue.text(effect.message));
-  }
-
-  // --- The view ---
-
   #look(): KitchenView {
-    const question = this.#announcer.question();
-    return {
-      now: this.#ports.clock.now(),
-      pace: this.#ports.pace(),
-      practice: this.#ports.practice,
-      focus: this.#picture.focus,
-      ...dressed(this.#picture.actors, this.#evening?.view?.waits ?? []),
-      evening: this.#evening?.view ?? null,
-      learned: this.#picture.learned,
-      showing: this.#conversation.teaching.showing,
-      question: question && { ...unnamed(question.say), urgency: question.urgency },
-      ...this.#conversation.seen,
+    return look({
+      ports: this.#ports,
+      picture: this.#picture,
+      conversation: this.#conversation,
+      evening: this.#evening,
+      question: this.#announcer.question(),
       notices: [...this.#notices.list],
-    };
+    });
   }
 
   #refresh(): void {

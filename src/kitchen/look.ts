@@ -1,0 +1,35 @@
+// The whole kitchen as a screen may show it, at this instant.
+
+import type { Line } from './announcements.ts';
+import type { Conversation } from './conversation.ts';
+import type { Evening } from './evening/evening.ts';
+import { dressed } from './evening/waits.ts';
+import type { LivePorts } from './live-ports.ts';
+import { unnamed } from './naming.ts';
+import type { Picture } from './picture.ts';
+import type { KitchenView } from './view.ts';
+
+export interface Looked {
+  ports: Pick<LivePorts, 'clock' | 'pace' | 'practice'>;
+  picture: Picture;
+  conversation: Conversation;
+  evening: Evening | null;
+  question: Line | null;
+  notices: KitchenView['notices'];
+}
+
+export function look({ ports, picture, conversation, evening, question, notices }: Looked): KitchenView {
+  return {
+    now: ports.clock.now(),
+    pace: ports.pace(),
+    practice: ports.practice,
+    focus: picture.focus,
+    ...dressed(picture.actors, evening?.view?.waits ?? []),
+    evening: evening?.view ?? null,
+    learned: picture.learned,
+    showing: conversation.teaching.showing,
+    question: question && { ...unnamed(question.say), urgency: question.urgency },
+    ...conversation.seen,
+    notices: [...notices],
+  };
+}

@@ -74,7 +74,14 @@ function Page() {
         started={started}
         arrival={arrival}
       />
-      {rehearsal && <RehearsalCorner view={view} rehearsal={rehearsal} catalogue={catalogue} />}
+      {rehearsal && (
+        <RehearsalCorner
+          view={view}
+          rehearsal={rehearsal}
+          catalogue={catalogue}
+          say={(message) => live.trySaying(message)}
+        />
+      )}
     </>
   );
 }

@@ -3,5 +3,5 @@
 export { act, filledOf, followed, runTo, told, type Act, type Heat } from './hands.ts';
 export { review, type Finding } from './review.ts';
 export { layOut, type RehearsedBatch, type Scene } from './scene.ts';
-export { isPlace, look, places, type Place } from './senses.ts';
+export { isPlace, look, news, places, type Place } from './senses.ts';
 export { cannerSurfaceOf, surfaceOf, type Surface } from './surface.ts';

@@ -32,6 +32,19 @@ export function look(scene: Scene, place: Place): Message[] {
   }
 }
 
+/** What a cook in the room would notice: how pot and canner boil, a burnt smell, a mishap, the spoonful on the plate. */
+export function news(scene: Scene): Message[] {
+  const cooking = scene.hands.potDial > 0;
+  const canning = scene.hands.cannerDial > 0;
+  const [surface, , ...mishaps] = look(scene, 'pot');
+  return [
+    ...(cooking && surface ? [surface] : []),
+    ...mishaps.filter(({ key }) => key !== 'sense.pot.foam'),
+    ...(canning ? look(scene, 'canner') : []),
+    ...(scene.plate ? look(scene, 'plate') : []),
+  ];
+}
+
 /** Foam this high is worth a word. */
 const FOAM_M = 0.015;
 

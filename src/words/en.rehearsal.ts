@@ -58,6 +58,7 @@ export const rehearsalWords = {
     'No fruit, no heat, but it boils and burns as a real one. What you tell the page is done here too. Look for yourself before you tell it.',
   'rehearse.review': 'How it went',
   'rehearse.grave': 'Not safe:',
+  'rehearse.tell': 'Tell me aloud what I would see, hear and smell',
   'rehearse.nothing': 'Plan a batch, and its pot stands here.',
 
   'review.clean': 'Nothing was late and nothing was missed.',

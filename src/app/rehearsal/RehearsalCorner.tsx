@@ -1,10 +1,12 @@
 // The corner of a practice kitchen where the simulated stove stands: a button, and the sheet behind it.
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import type { Message } from '../../../machines/kitchen/effects.ts';
 import type { KitchenView } from '../../kitchen/view.ts';
 import type { AppProps } from '../actions.ts';
 import {
   look,
+  news,
   surfaceOf,
   cannerSurfaceOf,
   type Act,
@@ -22,9 +24,29 @@ interface CornerProps extends Pick<AppProps, 'catalogue'> {
   rehearsal: Rehearsal;
 }
 
-export function RehearsalCorner({ view, rehearsal, catalogue }: CornerProps) {
+/** Told aloud, what is new to eyes, ears and nose: a cook who rehearses by voice alone has no stove to look at. */
+function useTelling(on: boolean, { view, rehearsal }: CornerProps, say: (message: Message) => void): void {
+  const before = useRef<string[]>([]);
+  useEffect(() => {
+    const scene = rehearsal.at(view.now);
+    const noticed = scene ? news(scene) : [];
+    const fresh = noticed.filter(({ key }) => !before.current.includes(key));
+    before.current = noticed.map(({ key }) => key);
+    if (on) for (const message of fresh) say(message);
+  });
+}
+
+export function RehearsalCorner({
+  view,
+  rehearsal,
+  catalogue,
+  say,
+}: CornerProps & { say: (message: Message) => void }) {
   const [open, setOpen] = useState(false);
+  const [telling, setTelling] = useState(false);
+  useTelling(telling, { view, rehearsal, catalogue }, say);
   const word = (key: string) => catalogue.text({ key });
+  if (view.batches.length === 0) return null;
   return (
     <>
       <button type="button" className="choice small rehearsal-open" onClick={() => setOpen(true)}>
@@ -36,6 +58,10 @@ export function RehearsalCorner({ view, rehearsal, catalogue }: CornerProps) {
           closeLabel={word('screen.close')}
           onClose={() => setOpen(false)}
         >
+          <label className="field telling">
+            <input type="checkbox" checked={telling} onChange={() => setTelling(!telling)} />{' '}
+            {word('rehearse.tell')}
+          </label>
           <Stove {...{ view, rehearsal, catalogue }} />
         </Sheet>
       )}

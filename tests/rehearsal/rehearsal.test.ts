@@ -1,0 +1,100 @@
+// Does a rehearsal cook what is told, show what is so, and find at the end what was late or missed?
+
+import { describe, expect, test } from 'vitest';
+import type { KitchenEvent } from '../../machines/kitchen/events.ts';
+import {
+  act,
+  followed,
+  layOut,
+  look,
+  review,
+  runTo,
+  told,
+  type RehearsedBatch,
+  type Scene,
+} from '../../src/rehearsal/index.ts';
+import { createCatalogue } from '../../src/words/catalogue.ts';
+
+const MIN = 60_000;
+const damson: RehearsedBatch = {
+  id: 'damson',
+  product: 'butter',
+  elevationM: 100,
+  startKg: 2.2,
+  startSolubleSolidsPct: 34,
+  fibreKg: 0.03,
+  targetSolubleSolidsPct: 43,
+  potDiameterM: 0.26,
+  burnerW: 2400,
+  jarL: 0.2366,
+  jars: 7,
+  processMinutes: 10,
+};
+
+const begun = (): Scene => layOut(damson, 5, 0);
+const happens = (scene: Scene, minute: number, type: string, more: object = {}): Scene =>
+  followed(scene, { type, at: minute * MIN, batch: 'damson', canner: 'canner', ...more } as KitchenEvent);
+const keys = (scene: Scene): string[] => review(scene).map(({ message }) => message.key);
+
+describe('the stove of a rehearsal', () => {
+  test('is cold until the heat is on, and rolls in its own time', () => {
+    const cold = runTo(begun(), 10 * MIN);
+    expect(look(cold, 'pot')[0]?.key).toBe('sense.pot.still');
+    const hot = runTo(happens(cold, 10, 'mash.done'), 35 * MIN);
+    expect(look(hot, 'pot')[0]?.key).toBe('sense.pot.rolling');
+  });
+
+  test('gives the same evening for the same seed', () => {
+    expect(runTo(happens(begun(), 1, 'mash.done'), 9 * MIN)).toEqual(
+      runTo(happens(begun(), 1, 'mash.done'), 9 * MIN),
+    );
+  });
+
+  test('keeps its knob where a hand left it, where nobody turns it by the page’s word', () => {
+    const by = told(begun(), { type: 'mash.done', at: 0, batch: 'damson' });
+    expect(by.hands.potDial).toBe(0);
+    expect(act(by, { do: 'pot.heat', heat: 'high' }).hands.potDial).toBe(1);
+  });
+
+  test('burns what is left alone over a high flame, and says what that would have meant', () => {
+    const left = runTo(happens(begun(), 0, 'mash.done'), 120 * MIN);
+    expect(look(left, 'pot').map(({ key }) => key)).toContain('sense.pot.burnt');
+    expect(keys(left)).toEqual(expect.arrayContaining(['review.burnt', 'review.unstirred']));
+  });
+
+  test('puts every message into words', () => {
+    const { text } = createCatalogue('en', 'us');
+    const left = runTo(happens(begun(), 0, 'mash.done'), 120 * MIN);
+    for (const { message } of review(left)) expect(text(message)).toMatch(/\w+ \w+/);
+    for (const place of ['pot', 'scale', 'spoon', 'plate', 'canner', 'jars'] as const)
+      for (const message of look(left, place)) expect(text(message)).toMatch(/\w+ \w+/);
+  });
+});
+
+describe('the review', () => {
+  const canned = (heatOnAt: number, fullBoilAt: number, outAt: number): Scene => {
+    let scene = happens(begun(), 0, 'setup.ready');
+    scene = happens(scene, 1, 'mash.done');
+    for (let minute = 2; minute < 30; minute += 1) {
+      scene = happens(scene, minute, 'pot.stirred');
+      if (minute === heatOnAt) scene = happens(scene, minute, 'canner.heatOn');
+    }
+    scene = happens(scene, 30, 'pot.thick');
+    scene = happens(scene, 31, 'jars.ready');
+    scene = happens(scene, 32, 'jars.filled', { full: 6, spare: 0 });
+    scene = happens(scene, 33, 'jars.in');
+    scene = happens(scene, fullBoilAt, 'canner.fullBoil');
+    return happens(scene, outAt, 'jars.out');
+  };
+
+  test('finds a clock that was started before the boil, and a time that was not served', () => {
+    const found = review(canned(25, 34, 45));
+    expect(found.filter(({ grave }) => grave).map(({ message }) => message.key)).toEqual(
+      expect.arrayContaining(['review.clockTooEarly', 'review.unserved']),
+    );
+  });
+
+  test('finds nothing grave where the boil was waited for and the time served', () => {
+    expect(review(canned(3, 60, 75)).filter(({ grave }) => grave)).toEqual([]);
+  });
+});

@@ -14,7 +14,7 @@ import type { Chances, Tally } from './world.ts';
 /** Evenings cooked in one kitchen, so that its best plan on paper can be found by trial. */
 const EVENINGS_PER_KITCHEN = 20;
 const PLANS_TRIED = 12;
-const TRIALS = 8;
+const TRIALS = 5;
 
 export interface Line {
   manner: string;
@@ -73,7 +73,7 @@ export function cookEvenings(asked: Asked, chances: Chances, count: number, seed
     'one after another': [],
     'all at once, timers': [],
   };
-  const perKitchen = Math.min(EVENINGS_PER_KITCHEN, Math.max(1, Math.ceil(count / 10)));
+  const perKitchen = Math.min(EVENINGS_PER_KITCHEN, Math.max(1, Math.ceil(count / 2)));
   for (let done = 0; done < count; done += perKitchen) {
     const request = drawEvening(hat(seed + done), asked);
     const paper = bestOnPaper(request, chances);

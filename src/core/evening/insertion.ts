@@ -78,7 +78,8 @@ export class Insertion {
   private listParts(): number[][] {
     const parts = new Map<number, number[]>();
     this.partOf.forEach((part, i) => parts.set(part, [...(parts.get(part) ?? []), i]));
-    return this.partOf.map((part) => this.ordered(parts.get(part) ?? []));
+    const ordered = new Map([...parts].map(([part, members]) => [part, this.ordered(members)]));
+    return this.partOf.map((part) => ordered.get(part) ?? []);
   }
 
   /** Within a part, by least distances: who must begin first is placed first. */

@@ -28,7 +28,7 @@ const isHot = ({ pieces: [first] }: Act, { hot }: Model): boolean =>
   (HOT_STEPS.has(first.step) || (first.step === 'fill' && first.round === 1));
 
 /** How long the lifting of served jars may be put off for what is hot; in minutes. */
-const PUT_OFF = [0, 2, 4, 6, 8, 10, 12, 14.5];
+const PUT_OFF = [0, 3, 6, 10, 14];
 
 /** Units until what is in this canner has stood its time. */
 function servedIn(unload: number, { acts }: Model): number {

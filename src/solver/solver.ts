@@ -1,4 +1,4 @@
-// A constraint solver behind the scheduler's own door: slower to come, better where the evening is tangled.
+// A constraint solver behind the scheduler's own door: a second opinion, slow to come.
 
 import type { Effort, Problem, Project, Schedule } from '../core/schedule/index.ts';
 import { costOf, makespanOf, problemOf } from '../core/schedule/index.ts';

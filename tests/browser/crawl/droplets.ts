@@ -81,7 +81,7 @@ async function splash(devtools: CDPSession, device: Device, random: Random): Pro
       Array.from({ length: 2 + Math.floor(random() * 5) }, (_, id) => drop(id)),
       random,
     );
-  if (kind < 0.997) return run(devtools, drop(0), random);
+  if (kind < 0.997) return run(devtools, drop(0), device.height, random);
   return lie(devtools, drop(9), drop, random);
 }
 
@@ -95,10 +95,16 @@ async function fall(devtools: CDPSession, drops: Drop[], random: Random): Promis
   return drops.length;
 }
 
-async function run(devtools: CDPSession, { id, x, y }: Drop, random: Random): Promise<number> {
+/** Down the glass, to its edge at most: what runs off it is never heard of again. */
+async function run(
+  devtools: CDPSession,
+  { id, x, y }: Drop,
+  height: number,
+  random: Random,
+): Promise<number> {
   await touch(devtools, 'touchStart', [{ id, x, y }]);
   for (let step = 1; step <= 3; step++)
-    await touch(devtools, 'touchMove', [{ id, x, y: y + step * random() * 30 }]);
+    await touch(devtools, 'touchMove', [{ id, x, y: Math.min(height - 1, y + step * random() * 30) }]);
   await touch(devtools, 'touchEnd', []);
   return 1;
 }
@@ -115,7 +121,8 @@ async function lie(
   await touch(devtools, 'touchStart', [resting]);
   while (Date.now() < until) {
     await touch(devtools, 'touchStart', [resting, drop(1)]);
-    await touch(devtools, 'touchEnd', [resting]);
+    // The other has gone when only this one is told of.
+    await touch(devtools, 'touchMove', [resting]);
     fallen += 1;
     await pause(random() * 120);
   }

@@ -15,6 +15,8 @@ export class Darkroom {
     await page.goto('about:blank');
     await page.addInitScript('globalThis.__name = (f) => f');
     await page.evaluate('globalThis.__name = (f) => f');
+    // A page behind another is given no touches and paints nothing.
+    await context.pages()[0]?.bringToFront();
     return new Darkroom(page);
   }
 

@@ -18,7 +18,7 @@ import { marked } from './marks.ts';
 import type { Scene, Truth } from './scene.ts';
 import { cannerSurfaceOf, surfaceOf } from './surface.ts';
 
-/** Warm keeps it hot and no more. */
+/** Warm is the smallest flame: it makes up for what the pot loses, and no more. */
 export type Heat = 'off' | 'warm' | 'low' | 'high';
 
 /** What a hand can do that nobody need be told of. */
@@ -33,7 +33,7 @@ export type Act =
   | { do: 'jar.fill'; care: { wipeRim: boolean; lid: Jar['lid'] } };
 
 /** Dials: low is a simmer under a butter, and just under a simmer for a covered canner. */
-const POT_DIAL = { off: 0, warm: 0.1, low: 0.55, high: 1 } as const;
+const POT_DIAL = { off: 0, warm: 0.05, low: 0.55, high: 1 } as const;
 const CANNER_DIAL = { off: 0, warm: 0.1, low: 0.3, high: 1 } as const;
 /** Somebody who is told to stir does so for so long. */
 const STIR_MS = 30_000;

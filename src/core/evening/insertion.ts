@@ -112,10 +112,29 @@ export class Insertion {
     });
     for (const first of order) {
       if ((starts[first] ?? -1) >= 0) continue;
-      if (!this.placePart(this.parts[first] ?? [], starts, use)) return null;
+      if (!this.placeAfterWhatComesFirst(first, starts, use, new Set())) return null;
     }
     this.closeGaps(starts, use);
     return this.measured(starts);
+  }
+
+  /** Two batches that share a load are one part: what the second must have had first is placed before both. */
+  private placeAfterWhatComesFirst(
+    i: number,
+    starts: number[],
+    use: Int16Array[],
+    asked: Set<number>,
+  ): boolean {
+    const part = this.parts[i] ?? [];
+    const root = this.partOf[i] ?? i;
+    asked.add(root);
+    for (const member of part)
+      for (const { other, distance } of this.behind[member] ?? []) {
+        const its = this.partOf[other] ?? other;
+        if (distance < 0 || asked.has(its) || (starts[other] ?? -1) >= 0) continue;
+        if (!this.placeAfterWhatComesFirst(other, starts, use, asked)) return false;
+      }
+    return this.placePart(part, starts, use);
   }
 
   private placePart(part: readonly number[], starts: number[], use: Int16Array[]): boolean {

@@ -3,6 +3,7 @@
 import { useSyncExternalStore } from 'react';
 import type { AppProps } from '../actions.ts';
 import type { EveningSettings } from '../../kitchen/evening/settings.ts';
+import { useBox } from '../stove/useBox.ts';
 import { clockTime, Timeline } from './Timeline.tsx';
 import { eveningPreference } from './preference.ts';
 
@@ -10,6 +11,7 @@ type EveningPanelProps = Pick<AppProps, 'view' | 'catalogue'>;
 
 export function EveningPanel({ view, catalogue }: EveningPanelProps) {
   const { evening } = view;
+  const [ref, box] = useBox<HTMLDivElement>();
   if (!evening || evening.plan.tasks.length === 0) return null;
   const { plan, advice } = evening;
   const word = (key: string, params: Record<string, string | number> = {}) => catalogue.text({ key, params });
@@ -31,8 +33,8 @@ export function EveningPanel({ view, catalogue }: EveningPanelProps) {
           word('screen.evening.late', { inTen: Math.round(plan.chanceOfLate * 10) })}{' '}
         <span className="evening-by">{word(`screen.evening.by.${plan.proven ? 'proven' : plan.by}`)}</span>
       </p>
-      <div className="timeline-scroll" tabIndex={0} role="region" aria-label={word('screen.evening.title')}>
-        <Timeline evening={evening} now={view.now} catalogue={catalogue} />
+      <div className="timeline-frame" ref={ref}>
+        <Timeline evening={evening} now={view.now} catalogue={catalogue} width={Math.max(300, box.w)} />
       </div>
       <EveningInputs word={word} />
       <p className="ask-row no-print">

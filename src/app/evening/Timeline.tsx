@@ -15,7 +15,9 @@ interface TimelineProps {
 }
 
 const MINUTE_MS = 60_000;
-const LEFT = 130;
+const LEFT = { wide: 130, narrow: 84 };
+/** Below this a picture is a phone's, px. */
+const NARROW = 560;
 const TOP = 34;
 const ROW = 46;
 const BAR = 26;
@@ -26,7 +28,7 @@ export function Timeline({ evening, now, catalogue, width = 900 }: TimelineProps
   const instant = (minute: number): number => plan.request.beganAt + minute * MINUTE_MS;
   const ends = rows.flatMap(({ stretches }) => stretches.map(({ to }) => to));
   const last = Math.max(plan.finish.high, ...ends);
-  const x = scaleTime([instant(0), instant(last)], [LEFT, width - 12]);
+  const x = scaleTime([instant(0), instant(last)], [width < NARROW ? LEFT.narrow : LEFT.wide, width - 12]);
   const height = TOP + rows.length * ROW + 8;
   const word = (key: string, params: Record<string, string | number> = {}) => catalogue.text({ key, params });
   const at = (minute: number): number => x(instant(minute));

@@ -118,6 +118,7 @@ function walk(
       case 'jars.filled':
         end('fill', at);
         break;
+      default: // moves no step of the plan
     }
   }
   return { tasks: onlyKnown(tasks, id, plan, runny), runny };
@@ -215,6 +216,7 @@ function ofTheCanner(
         each('unload', () => ({ startedAt: at, endedAt: at }));
         inside = [];
         break;
+      default: // of no load
     }
   }
   return tasks;

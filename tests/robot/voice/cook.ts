@@ -1,0 +1,427 @@
+// A cook that knows only what it hears: does what it is told with one pair of hands, looks at its own pots, and
+// answers by voice. It never sees the screen.
+
+import type { Prompt } from './prompts.ts';
+import type { World } from './world.ts';
+
+/** What goes otherwise on this evening. */
+export interface Mischief {
+  /** Whose pot it takes for thick too early, so that the plate runs. */
+  impatientWith?: string;
+  /** The canner's flame goes down once, so many minutes into its first full boil. */
+  flameDropsAfter?: number;
+  /** One sentence that it first says wrong, and what it says instead. */
+  slip?: { of: string; says: string };
+  /** It is called away once while something simmers, for so many minutes. */
+  calledAway?: number;
+  /** Whose jars have one that does not seal. */
+  unsealed?: string;
+}
+
+interface Job {
+  about: string;
+  minutes: number;
+  done: () => void;
+  /** Not begun before this is so. */
+  when: () => boolean;
+}
+
+interface Saying {
+  sentence: string;
+  about: string;
+  /** What must be heard from the page before the cook believes that it was understood; null: nothing. */
+  believes: ((prompt: Prompt) => boolean) | null;
+  saidAt: number | null;
+  tries: number;
+}
+
+/** After so long without an answer it says it again, minutes of wall time. */
+const PATIENCE = 0.3;
+const MOST_TRIES = 5;
+const CANNER = 'canner';
+const CANNER_HOT_C = 82; // 180 F, the published heat of the water for hot jars
+
+export class RobotCook {
+  readonly said: { sentence: string; tries: number }[] = [];
+  readonly heard: Prompt[] = [];
+  /** What each batch came to, by name. */
+  readonly ends = new Map<string, string>();
+  readonly #world: World;
+  readonly #names: readonly string[];
+  readonly #jars: ReadonlyMap<string, number>;
+  readonly #mischief: Mischief;
+  readonly #jobs: Job[] = [];
+  readonly #sayings: Saying[] = [];
+  /** Told to boil and not yet seen to; told to simmer and not yet thick; the same for the canner. */
+  readonly #watching = new Map<string, 'boil' | 'thick' | 'hot' | 'full boil' | 'keeps boiling'>();
+  readonly #simmeredOnce = new Set<string>();
+  readonly #slipped = new Set<string>();
+  readonly #rested = new Set<string>();
+  #boilBegan: number | null = null;
+  #flameDropped = false;
+  #awayUntil: number | null = null;
+  #held: string | null = null;
+  #loaded: string[] = [];
+  #filled: string[] = [];
+  #now = 0;
+  #wall = 0;
+
+  constructor(world: World, jars: ReadonlyMap<string, number>, mischief: Mischief = {}) {
+    this.#world = world;
+    this.#jars = jars;
+    this.#names = [...jars.keys()];
+    this.#mischief = mischief;
+  }
+
+  get #isAway(): boolean {
+    return this.#awayUntil !== null && this.#now < this.#awayUntil;
+  }
+
+  /** Nothing on the stove, nothing to do: jars rest. */
+  get resting(): boolean {
+    return (
+      this.#jobs.length === 0 &&
+      this.#sayings.length === 0 &&
+      this.#watching.size === 0 &&
+      this.#rested.size + this.ends.size >= this.#names.length
+    );
+  }
+
+  get finished(): boolean {
+    if ([...this.ends.values()].some((end) => end.startsWith('spoilt'))) return true;
+    return this.#names.every((name) => this.ends.has(name));
+  }
+
+  /** Kitchen minutes and wall minutes go by: hands work, eyes look. */
+  passes(minutes: number, wallMinutes: number): void {
+    this.#now += minutes;
+    this.#wall += wallMinutes;
+    this.#world.step(minutes * 60);
+    if (this.#isAway) return;
+    this.#comeBack();
+    this.#work(minutes);
+    for (const [about, what] of [...this.#watching]) this.#look(about, what);
+  }
+
+  /** What it wants to say now that the page is silent, if anything. */
+  wantsToSay(): string | null {
+    const [next] = this.#sayings;
+    if (!next || (this.#isAway && !next.sentence.startsWith('hold '))) return null;
+    if (next.saidAt !== null && this.#wall - next.saidAt < PATIENCE) return null;
+    next.saidAt = this.#wall;
+    next.tries += 1;
+    if (next.believes === null || next.tries >= MOST_TRIES) this.#settle(next);
+    return this.#slip(next.sentence);
+  }
+
+  hears(prompts: readonly Prompt[]): void {
+    for (const prompt of prompts) {
+      this.heard.push(prompt);
+      const [next] = this.#sayings;
+      if (next?.saidAt != null && next.believes?.(prompt)) this.#settle(next);
+      this.#obey(prompt);
+    }
+  }
+
+  // --- What it is told ---
+
+  #obey(prompt: Prompt): void {
+    const { key } = prompt;
+    const fruit = prompt.name ?? this.#only();
+    const [area] = key.split('.');
+    if (area === 'canner') return this.#obeyCanner(key);
+    if (area === 'dialogue') return this.#talk(prompt);
+    if (fruit !== null) this.#obeyBatch(key, fruit, prompt.words);
+  }
+
+  #obeyBatch(key: Prompt['key'], fruit: string, words: string): void {
+    switch (key) {
+      case 'batch.setUp':
+        return this.#then(fruit, 4, 'everything is ready');
+      case 'batch.mash':
+        return this.#then(fruit, 6, `the ${fruit} is mashed`);
+      case 'batch.bringToBoil':
+        this.#world.heat(fruit, 1);
+        return void this.#watching.set(fruit, 'boil');
+      case 'batch.askIfRollingBoil':
+        return this.#answer(
+          fruit,
+          this.#world.look(fruit).boil === 'rolling' ? `the ${fruit} is at a rolling boil` : 'no not yet',
+        );
+      case 'batch.simmer':
+        this.#world.heat(fruit, 0.75);
+        this.#watching.set(fruit, 'thick');
+        return this.#calledAway(fruit);
+      case 'batch.stir':
+      case 'batch.nearlyThick':
+        return this.#hands(fruit, 0.3, () => {
+          this.#world.stir(fruit);
+          this.#says(`i stirred the ${fruit}`, fruit, null);
+        });
+      case 'batch.askIfThick':
+        return this.#answer(fruit, this.#isThick(fruit) ? `the ${fruit} is thick enough` : 'no not yet');
+      case 'batch.skim':
+        return this.#then(fruit, 2, `the ${fruit} is skimmed`);
+      case 'batch.strain':
+        return this.#then(fruit, 8, `the ${fruit} is strained`);
+      case 'batch.blend':
+        return this.#then(fruit, 3, `the ${fruit} is blended`);
+      case 'batch.spoonOnPlate':
+        this.#world.heat(fruit, 0);
+        return this.#then(fruit, words.includes('wants') ? 12 : 0.5, `the ${fruit} is on the plate`);
+      case 'batch.askIfItHolds':
+        return this.#answer(
+          fruit,
+          this.#world.look(fruit).holds
+            ? `the ${fruit} passed the plate test`
+            : `the ${fruit} is still runny`,
+        );
+      case 'batch.loosen':
+        return this.#then(fruit, 1, `the ${fruit} is loosened`);
+      case 'batch.readyJars':
+        return this.#hands(
+          fruit,
+          3,
+          () => this.#says('the jars are hot and ready', fruit, spokeOf(fruit)),
+          // Filled jars cannot wait, the pot can: no cook fills jars for a canner that is taken.
+          () => this.#loaded.length === 0 && this.#filled.length === 0,
+        );
+      case 'batch.fill':
+        return this.#then(fruit, 8, `${counted(this.#jars.get(fruit) ?? 0)} jars of ${fruit}`, () =>
+          this.#filled.push(fruit),
+        );
+      case 'batch.rest':
+        this.#rested.add(fruit);
+        return this.#settleAbout(fruit);
+      case 'batch.checkSeals':
+        return this.#then(
+          fruit,
+          2,
+          this.#mischief.unsealed === fruit ? 'one did not seal' : `all the ${fruit} jars sealed`,
+        );
+      case 'batch.putAway':
+        return this.#then(fruit, 2, `the ${fruit} is put away`);
+      case 'batch.done':
+        return void this.ends.set(fruit, words);
+      case 'batch.itCaught':
+      case 'batch.wentCold':
+      case 'batch.notServed':
+      case 'batch.stopped':
+        return void this.ends.set(fruit, `spoilt: ${words}`);
+      default: // for the cook to know, not to do
+    }
+  }
+
+  #obeyCanner(key: Prompt['key']): void {
+    switch (key) {
+      case 'canner.fillIt':
+        return this.#hands(CANNER, 4, () => {
+          this.#says('the canner is filled', CANNER, null);
+          this.#world.cannerHeat(1);
+          this.#says('the canner is heating', CANNER, cannerSpoke);
+          this.#watching.set(CANNER, 'hot');
+        });
+      case 'canner.askIfHot':
+        return this.#answer(CANNER, this.#world.cannerC >= CANNER_HOT_C ? 'the canner is hot' : 'no not yet');
+      case 'canner.hot':
+        return this.#world.cannerHeat(0.35);
+      case 'canner.loadNow':
+        return this.#load();
+      case 'canner.bringToFullBoil':
+      case 'canner.askIfFullBoil':
+        this.#world.cannerHeat(1);
+        if (key === 'canner.askIfFullBoil' && !this.#world.fullBoil)
+          return this.#answer(CANNER, 'no not yet');
+        return void this.#watching.set(CANNER, 'full boil');
+      case 'canner.clockStarted':
+        this.#boilBegan = this.#now;
+        return void this.#watching.set(CANNER, 'keeps boiling');
+      case 'canner.askIfItHolds':
+      case 'canner.askPlainly':
+        return this.#answer(CANNER, this.#world.fullBoil ? 'the full boil is holding' : 'the boil dropped');
+      case 'canner.clockVoid':
+        this.#world.cannerHeat(1);
+        return void this.#watching.set(CANNER, 'full boil');
+      case 'canner.served':
+        this.#world.cannerHeat(0);
+        return void this.#watching.delete(CANNER);
+      case 'canner.liftOut':
+        return this.#hands(CANNER, 3, () => {
+          this.#world.lift();
+          this.#loaded = [];
+          this.#says('the jars are out', CANNER, (prompt) => prompt.key === 'batch.rest');
+        });
+      case 'canner.addWater':
+        return this.#then(CANNER, 1, 'i added water and it kept boiling');
+      default: // for the cook to know, not to do
+    }
+  }
+
+  #talk({ key, words }: Prompt): void {
+    const [next] = this.#sayings;
+    if (key === 'dialogue.wasThat')
+      return this.#reply(next && alike(words, next.sentence) ? 'yes that is right' : 'no that is wrong');
+    if (key.startsWith('dialogue.plain.')) return this.#reply('yes that is right');
+    if (key === 'dialogue.which' && next)
+      return this.#reply(next.about === CANNER ? 'the canner' : `the ${next.about}`);
+    if (key === 'dialogue.pardon' && next) next.saidAt = -Infinity;
+  }
+
+  // --- What it sees ---
+
+  #look(about: string, what: string): void {
+    if (what === 'boil' && this.#world.look(about).boil === 'rolling') {
+      this.#watching.delete(about);
+      this.#says(`the ${about} is at a rolling boil`, about, spokeOf(about));
+    } else if (what === 'thick' && this.#isThick(about)) {
+      this.#watching.delete(about);
+      this.#simmeredOnce.add(about);
+      this.#says(`the ${about} is thick enough`, about, spokeOf(about));
+    } else if (what === 'hot' && this.#world.cannerC >= CANNER_HOT_C) {
+      this.#watching.delete(about);
+      this.#says('the canner is hot', CANNER, cannerSpoke);
+    } else if (what === 'full boil' && this.#world.fullBoil) {
+      this.#watching.delete(about);
+      this.#says(
+        'the canner is at a full rolling boil',
+        CANNER,
+        (prompt) => prompt.key === 'canner.clockStarted',
+      );
+    } else if (what === 'keeps boiling') this.#mindTheFlame();
+  }
+
+  #isThick(fruit: string): boolean {
+    const early = this.#mischief.impatientWith === fruit && !this.#simmeredOnce.has(fruit);
+    return this.#world.look(fruit).holds || (early && this.#watching.get(fruit) === 'thick');
+  }
+
+  #mindTheFlame(): void {
+    const { flameDropsAfter } = this.#mischief;
+    const due = flameDropsAfter !== undefined && this.#now - (this.#boilBegan ?? this.#now) > flameDropsAfter;
+    if (due && !this.#flameDropped) {
+      this.#flameDropped = true;
+      this.#world.cannerHeat(0);
+    }
+    if (this.#world.fullBoil) return;
+    this.#watching.delete(CANNER);
+    this.#says('the boil dropped', CANNER, (prompt) => prompt.key === 'canner.clockVoid');
+  }
+
+  // --- What its hands do ---
+
+  #hands(about: string, minutes: number, done: () => void, when = () => true): void {
+    // The page asks again what is under way already.
+    if (!this.#jobs.some((job) => job.about === about)) this.#jobs.push({ about, minutes, done, when });
+  }
+
+  #then(about: string, minutes: number, sentence: string, also: () => void = () => {}): void {
+    this.#hands(about, minutes, () => {
+      this.#says(sentence, about, about === CANNER ? cannerSpoke : spokeOf(about));
+      also();
+    });
+  }
+
+  #work(minutes: number): void {
+    const job = this.#jobs.find(({ when }) => when());
+    if (!job) return;
+    job.minutes -= minutes;
+    if (job.minutes > 0) return;
+    this.#jobs.splice(this.#jobs.indexOf(job), 1);
+    job.done();
+  }
+
+  #load(): void {
+    const ready = this.#filled.filter((fruit) => !this.#loaded.includes(fruit));
+    if (ready.length === 0) return;
+    this.#hands(CANNER, 3, () => {
+      for (const fruit of ready) {
+        this.#world.load(this.#jars.get(fruit) ?? 0, fruit.length);
+        this.#loaded.push(fruit);
+      }
+      this.#filled = this.#filled.filter((fruit) => !ready.includes(fruit));
+      this.#says('the jars are in the canner', CANNER, (prompt) => prompt.key === 'canner.bringToFullBoil');
+    });
+  }
+
+  #calledAway(fruit: string): void {
+    if (this.#mischief.calledAway === undefined || this.#awayUntil !== null) return;
+    this.#awayUntil = this.#now + this.#mischief.calledAway;
+    this.#held = fruit;
+    this.#world.heat(fruit, 0);
+    this.#sayings.unshift({
+      sentence: `hold the ${fruit}`,
+      about: fruit,
+      believes: null,
+      saidAt: null,
+      tries: 0,
+    });
+  }
+
+  #comeBack(): void {
+    if (this.#held === null || this.#awayUntil === null) return;
+    const fruit = this.#held;
+    this.#held = null;
+    this.#world.heat(fruit, 0.75);
+    this.#says(`carry on with the ${fruit}`, fruit, spokeOf(fruit));
+  }
+
+  // --- What it says ---
+
+  #says(sentence: string, about: string, believes: Saying['believes']): void {
+    if (this.#sayings.some((saying) => saying.sentence === sentence)) return;
+    this.#sayings.push({ sentence, about, believes, saidAt: null, tries: 0 });
+  }
+
+  #answer(about: string, sentence: string): void {
+    this.#says(sentence, about, null);
+  }
+
+  /** A word back at once, before anything else. */
+  #reply(sentence: string): void {
+    this.#sayings.unshift({ sentence, about: '', believes: null, saidAt: null, tries: 0 });
+  }
+
+  #slip(sentence: string): string {
+    const { slip } = this.#mischief;
+    if (slip === undefined || slip.of !== sentence || this.#slipped.has(sentence)) return sentence;
+    this.#slipped.add(sentence);
+    return slip.says;
+  }
+
+  #settle(saying: Saying): void {
+    const at = this.#sayings.indexOf(saying);
+    if (at >= 0) this.#sayings.splice(at, 1);
+    this.said.push({ sentence: saying.sentence, tries: saying.tries });
+  }
+
+  #settleAbout(about: string): void {
+    for (const saying of this.#sayings.filter((one) => one.about === about)) this.#settle(saying);
+  }
+
+  #only(): string | null {
+    const left = this.#names.filter((name) => !this.ends.has(name));
+    return left.length === 1 ? (left[0] ?? null) : null;
+  }
+}
+
+const cannerSpoke = ({ key }: Prompt): boolean => key.startsWith('canner.');
+
+const spokeOf =
+  (fruit: string) =>
+  ({ key, name }: Prompt): boolean =>
+    key.startsWith('batch.') && (name === fruit || name === null);
+
+/** Most words the same. */
+function alike(heard: string, said: string): boolean {
+  const words = new Set(heard.split(' '));
+  const shared = said.split(' ').filter((word) => words.has(word)).length;
+  return shared >= 0.7 * said.split(' ').length;
+}
+
+const COUNTS = 'no one two three four five six seven eight nine ten eleven twelve thirteen fourteen'.split(
+  ' ',
+);
+
+function counted(n: number): string {
+  return COUNTS[n] ?? String(n);
+}

@@ -166,7 +166,10 @@ describe('as it happens', () => {
   test('nothing is told of a step that goes as planned', () => {
     const [one] = prepared;
     const progress: EveningProgress = {
-      tasks: { [one?.id ?? '']: { startedAt: 0, endedAt: one?.end ?? 0 } },
+      tasks: {
+        'canner/preheat/1': { startedAt: 0 },
+        [one?.id ?? '']: { startedAt: 0, endedAt: one?.end ?? 0 },
+      },
     };
     expect(changesFor(first, replanEvening(first, progress, one?.end ?? 0, effort))).toEqual([]);
   });

@@ -236,6 +236,7 @@ export class Insertion {
         this.project.activities[to]?.fixedStart !== undefined
       )
         continue;
+      if (this.floors.has(to)) continue; // told already
       const was = starts[to] ?? 0;
       const wanted = (starts[from] ?? 0) + distance;
       if (wanted <= was) continue;

@@ -8,7 +8,7 @@ import { modelOf, type Caution, type Model, type Situation } from './model.ts';
 import { paceOf, type Pace } from './pace.ts';
 import { workOf } from './pieces.ts';
 import { rings, rowsOf, tasksOf } from './read.ts';
-import { bestOrder, better, improved, type EveningEffort, type Found } from './search.ts';
+import { bestOrder, better, improved, keptTo, type EveningEffort, type Found } from './search.ts';
 import type { Schedule } from '../schedule/types.ts';
 import type { Choice, EveningPlan, EveningProgress, EveningRequest, EveningTask } from './types.ts';
 
@@ -107,8 +107,9 @@ export function replanEvening(
   const { request } = plan;
   const option = optionOf(request, plan.choice, progress, now);
   const still = plan.order.filter((batch) => !progress.stopped?.includes(batch));
-  const kept = bestOrder(option.model, [still], { ...effort, budgetMs: 0 });
-  const other = effort.budgetMs > 0 ? bestOrder(option.model, [still], effort) : null;
+  const started = new Map(plan.tasks.map(({ id, start }) => [id, start]));
+  const kept = keptTo(option.model, still, started);
+  const other = bestOrder(option.model, [still], effort);
   const moved = other && (!kept || other.placement.cost < kept.placement.cost - STAY) ? other : kept;
   const found =
     moved ?? improved(option.model, null, still, { ...effort, budgetMs: Math.max(50, effort.budgetMs) });

@@ -134,6 +134,31 @@ export function bestOrder(
   return best;
 }
 
+/** The plan that stands, pushed later only where it must be: what the cook was told stays true. */
+export function keptTo(
+  model: Model,
+  order: readonly string[],
+  started: ReadonlyMap<string, number>,
+): Found | null {
+  const insertion = new Insertion(model.project);
+  const stays = new Map(
+    model.acts.flatMap((act, i): [number, number][] => {
+      const [first] = act.pieces;
+      if (!first || model.project.activities[i]?.fixedStart !== undefined) return [];
+      if (isHot(act, model) || model.jarsWaiting.has(first.id)) return [];
+      const unit = Math.round(((started.get(first.id) ?? 0) - model.now) * PER_MIN);
+      return unit > 0 ? [[i, unit]] : [];
+    }),
+  );
+  let best: Found | null = null;
+  for (const { order: acts, floors } of spelled(order, model)) {
+    const placement = insertion.place(acts, new Map([...stays, ...floors]));
+    if (placement && (!best || placement.cost < best.placement.cost))
+      best = { placement, order, by: 'own', proven: false };
+  }
+  return best;
+}
+
 /** The scheduler, begun from what was found; whichever is better. */
 export function improved(
   model: Model,

@@ -64,7 +64,7 @@ export interface Batch {
   missed: string[];
   /** What was being done when it burnt; null where it did not. */
   burnt: string | null;
-  transcript: string[];
+  record: string[];
 }
 
 const HOT_C = 60;
@@ -133,7 +133,7 @@ export async function cookBatch(seed: number, guidance: Guidance): Promise<Batch
     points,
     missed: Object.entries(points).flatMap(([point, seen]) => (seen ? [] : [point])),
     burnt: burntIn(bench),
-    transcript: beginner.transcript,
+    record: beginner.record,
   };
 }
 

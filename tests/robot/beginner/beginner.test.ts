@@ -11,15 +11,15 @@ describe('a beginner who knows nothing', () => {
   // Jam and butter at three altitudes, one for the shelf with jars to boil first, one for the cold.
   test.each([7, 18])('finishes batch %i with no point of safety missed', async (seed) => {
     const batch = await cookBatch(seed, fullWords);
-    expect(batch.outcome, batch.transcript.join('\n')).toBe('putAway');
-    expect(batch.missed, batch.transcript.join('\n')).toEqual([]);
+    expect(batch.outcome, batch.record.join('\n')).toBe('putAway');
+    expect(batch.missed, batch.record.join('\n')).toEqual([]);
     expect(Object.keys(batch.points).length).toBeGreaterThan(0);
     if (batch.keep === 'shelf') expect(batch.shelved).toBeGreaterThan(0);
   });
 
   test('fails the same batch where guidance was faded before anything was learnt', async () => {
     const batch = await cookBatch(18, fadedWords());
-    expect(batch.outcome !== 'putAway' || batch.missed.length > 0, batch.transcript.join('\n')).toBe(true);
+    expect(batch.outcome !== 'putAway' || batch.missed.length > 0, batch.record.join('\n')).toBe(true);
   });
 });
 

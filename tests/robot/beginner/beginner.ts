@@ -23,7 +23,7 @@ const SEEN = /boil|thick|holds?\b|runny|hot\b|seal/i;
 export class Beginner {
   readonly #page: Page;
   readonly #bench: Bench;
-  readonly transcript: string[] = [];
+  readonly record: string[] = [];
   #vessel: 'pot' | 'canner' = 'pot';
   /** What it has been told to say as soon as it is true, or done. */
   #toSay: { words: string; from: number } | null = null;
@@ -80,7 +80,7 @@ export class Beginner {
 
   #listen(utterance: string, all: string): void {
     if (!this.#told.slice(-6).includes(sentences(utterance)[0] ?? '')) this.#lastNews = this.#page.now();
-    this.transcript.push(`    page: ${utterance}`);
+    this.record.push(`    page: ${utterance}`);
     this.#told.push(...sentences(utterance));
     this.#vessel = vesselIn(utterance, this.#vessel);
     const done = doings(utterance, this.#vessel);
@@ -158,7 +158,7 @@ export class Beginner {
 
   async #say(words: string): Promise<boolean> {
     const understood = await this.#page.say(words);
-    this.transcript.push(`    beginner: ${words}${understood ? '' : ' (not understood)'}`);
+    this.record.push(`    beginner: ${words}${understood ? '' : ' (not understood)'}`);
     if (!understood) return false;
     if (this.#toSay?.words === words || this.#toSay?.words === 'how many jars') this.#toSay = null;
     this.#question = null;

@@ -37,7 +37,7 @@ for (let i = 0; i < Number(values.n); i++) {
   const batch = await cookBatch(seed, guidance);
   batches.push(batch);
   console.log(row(seed, batch));
-  if (values.verbose || batch.outcome !== 'putAway') console.log(batch.transcript.join('\n'));
+  if (values.verbose || batch.outcome !== 'putAway') console.log(batch.record.join('\n'));
 }
 const finished = batches.filter(({ outcome }) => outcome === 'putAway').length;
 const missed = batches.reduce((sum, batch) => sum + batch.missed.length, 0);

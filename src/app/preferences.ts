@@ -60,11 +60,20 @@ export interface Preferences {
 export function openPreferences(): Preferences {
   const listeners = new Set<() => void>();
   let settings = readSettings();
+  const tell = () => {
+    for (const listener of listeners) listener();
+  };
+  // What is set in another tab holds here too.
+  window.addEventListener('storage', ({ key }) => {
+    if (key !== KEY) return;
+    settings = readSettings();
+    tell();
+  });
   return {
     now: () => settings,
     change(patch) {
       settings = { ...settings, ...patch };
-      for (const listener of listeners) listener();
+      tell();
       return keepSettings(settings);
     },
     subscribe(listener) {

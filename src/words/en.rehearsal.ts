@@ -40,7 +40,7 @@ export const rehearsalWords = {
   'sense.jars.broken': '{jars, plural, one {# jar} other {# jars}} broke.',
 
   'rehearse.title': 'The stove, without fruit',
-  'rehearse.open': 'The stove',
+  'rehearse.open': 'Practice',
   'rehearse.pot': 'The pot',
   'rehearse.canner': 'The canner',
   'rehearse.plate': 'The plate',

@@ -102,7 +102,7 @@ export class Insertion {
    */
   place(order: readonly number[], floors?: ReadonlyMap<number, number>): Placement | null {
     this.floors = floors ?? NO_FLOORS;
-    const starts = new Array<number>(this.count).fill(-1);
+    const starts = Array.from({ length: this.count }, () => -1);
     const use = this.project.resources.map(() => new Int16Array(this.horizon));
     this.project.resources.forEach(({ absences }, resource) =>
       absences?.forEach(({ from, to, amount }) => this.fillUse(use, resource, from, to, amount)),

@@ -5,8 +5,8 @@
 
 import type { Range } from '../types.ts';
 import { atZ, lots } from './chance.ts';
-import type { Model, Situation } from './model.ts';
-import { statusOf } from './model.ts';
+import type { Model, Situation } from './situation.ts';
+import { statusOf } from './situation.ts';
 import type { Link } from './pieces.ts';
 import type { Pace } from './pace.ts';
 import type { EveningTask } from './types.ts';
@@ -26,6 +26,9 @@ interface Known {
   links: Link[];
   range: Range;
 }
+
+/** A chain that must wait spreads it over its steps, each within its limit, which this judge does not act out. Minutes. */
+const SPREAD_OVER_A_CHAIN = 12;
 
 type Lots = ReturnType<typeof lots>;
 
@@ -84,7 +87,13 @@ function once(known: readonly Known[], situation: Situation, pace: number, from:
     if (state === 'underway') continue;
     for (const { from: before, most } of links)
       if (most !== null && most > 0)
-        run.late += Math.max(0, start - (run.ends.get(before) ?? start) - most - 0.5);
+        run.late += Math.max(
+          0,
+          start -
+            (run.ends.get(before) ?? start) -
+            most -
+            (task.step === 'unload' ? 0.5 : SPREAD_OVER_A_CHAIN),
+        );
   }
   return run;
 }

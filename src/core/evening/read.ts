@@ -2,7 +2,8 @@
 
 import type { Range } from '../types.ts';
 import { exactly } from './chance.ts';
-import { PER_MIN, statusOf, wantsLarge, type Model, type Situation } from './model.ts';
+import { wantsLarge } from './resources.ts';
+import { PER_MIN, statusOf, type Model, type Situation } from './situation.ts';
 import { idOf, type Piece } from './pieces.ts';
 import type { EveningRequest, EveningTask, ResourceRow } from './types.ts';
 
@@ -210,7 +211,9 @@ export function rowsOf(
     return { id: `cook ${cook + 1}`, kind: 'cook', spans };
   });
   const burners = request.burners.map(({ id }): ResourceRow => {
-    const spans = [...on.values()].filter(({ ring }) => ring === id).map(({ ring: _, ...span }) => span);
+    const spans = [...on.values()]
+      .filter(({ ring }) => ring === id)
+      .map(({ from, to, tasks: own, batches }) => ({ from, to, tasks: own, batches }));
     return { id, kind: 'burner', spans };
   });
   const canners = request.canners.map(({ id }): ResourceRow => {

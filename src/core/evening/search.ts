@@ -5,7 +5,7 @@ import { schedule } from '../schedule/index.ts';
 import type { Effort, Schedule } from '../schedule/types.ts';
 import { lots } from './chance.ts';
 import { Insertion, LIMIT_PRICE, type Placement } from './insertion.ts';
-import { PER_MIN, type Act, type Model } from './model.ts';
+import { PER_MIN, type Act, type Model } from './situation.ts';
 
 /** How long to think, and who may think besides our own search. */
 export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {

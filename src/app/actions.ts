@@ -8,12 +8,14 @@ import type { SoundName } from '../../machines/kitchen/effects.ts';
 import type { Room } from '../sound/levels.ts';
 import type { LearningEar } from '../voice/learning.ts';
 import type { Speech } from './speech.ts';
+import type { Locale } from '../words/catalogue.ts';
 import type { Choice, KitchenView } from '../kitchen/view.ts';
 
 export type Units = 'us' | 'metric';
 export type Theme = 'system' | 'dark' | 'bright';
 
 export interface Settings {
+  language: Locale;
   units: Units;
   theme: Theme;
   /** The side the thumb comes from; the controls go there. */

@@ -23,7 +23,7 @@ import { addressOf, whichKitchen } from './which.ts';
 const preferences = openPreferences();
 const house = await openHouse(whichKitchen(window.location.search), preferences);
 const starting = openStarting(house);
-const ear = earFeed(house.ear, { kind: 'off', says: 'The microphone is off.' });
+const ear = earFeed(house.ear, { kind: 'off', says: house.catalogue().text({ key: 'screen.says.earOff' }) });
 const arrival = arrivalFromHash(window.location.hash);
 const { live } = house;
 // Every evening is another one: chance enters here and nowhere below.
@@ -38,12 +38,12 @@ const actions: Actions = {
   call: (how) => (how === 'touch' ? live.calling.touch() : live.calling.hold(how === 'down')),
   sound: (name) => void house.mouth.sound(name),
   tryVoice: () => live.trySaying({ key: 'kitchen.wish.sample' }),
-  localVoices: () => localVoiceNames(globalThis.speechSynthesis),
+  localVoices: () => localVoiceNames(globalThis.speechSynthesis, preferences.now().language),
   learner: () => (isLearner(house.ear) ? house.ear : null),
   focus: (on) => live.focus(on),
   set: (patch) => {
     if (!preferences.change(patch))
-      live.trouble('settings', 'This browser does not keep your settings.', false);
+      live.trouble('settings', house.catalogue().text({ key: 'screen.says.notKept' }), false);
   },
   exportLog: () => void house.log().exportFile().then(offerFile),
   importLog: (file) => void importLog(file),

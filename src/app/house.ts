@@ -14,9 +14,7 @@ import { lead, type Lead, type Role } from '../store/lead.ts';
 import type { DurableLog } from '../store/log.ts';
 import { kitchenLog } from '../store/open-log.ts';
 import { createEar } from '../voice/ear.ts';
-import { createCatalogue } from '../words/catalogue.ts';
-import { openPhrases } from '../words/phrases.en.ts';
-import { sayIt } from '../words/sayit.en.ts';
+import { tongueOf } from './tongue.ts';
 import { isLearner, keptProfile } from './learner.ts';
 import { mannersOf, granted, speakersOf } from './speech.ts';
 import type { Preferences } from './preferences.ts';
@@ -53,9 +51,14 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   });
   clock.setPace(which.pace); // the time away went by at the pace it was left at
   const ear = createEar();
-  const mouth = openMouth({ voice: which.voice, speaker: () => speakersOf(settings().speech).bundled });
-  const catalogues = { us: createCatalogue('en', 'us'), metric: createCatalogue('en', 'metric') };
-  const catalogue = () => catalogues[settings().units];
+  const mouth = openMouth({
+    voice: which.voice,
+    speaker: () => speakersOf(settings().speech).bundled,
+    settings: { language: settings().language },
+  });
+  const tongue = () => tongueOf(settings());
+  const catalogue = () => tongue().catalogue;
+  const word = (key: string) => catalogue().text({ key });
   const reminder = createReminder((says) => live.trouble('reminder', says, false));
   const entryListeners = new Set<(entry: LogEntry) => void>();
   const journal = await journalOf(() => log);
@@ -67,8 +70,8 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     reminder,
     catalogue,
     units: () => settings().units,
-    phrases: openPhrases,
-    sayIt: (command) => sayIt(command),
+    phrases: (open, fruits, bounds) => tongue().openPhrases(open, fruits, bounds),
+    sayIt: (command) => tongue().sayIt(command),
     pace: () => clock.pace,
     practice: which.practice,
     madeBy: import.meta.env['VITE_MADE_BY'] as string | undefined,
@@ -89,20 +92,37 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   });
   tieMouthToEar(mouth, ear, preferences);
   mouth.onState((state) =>
-    state.kind === 'mute' ? live.trouble('mute', state.says, false) : live.calm('mute'),
+    state.kind === 'mute'
+      ? live.trouble('mute', tongue().bundledVoice ? state.says : word('screen.says.noVoice'), false)
+      : live.calm('mute'),
   );
   ear.onState((state) =>
     state.kind === 'refused' ? live.trouble('ear', state.says, false) : live.calm('ear'),
   );
 
   eveningPreference.subscribe(() => live.replan());
+  let started = false;
+  let heard = tongue().heard;
+  document.documentElement.lang = settings().language;
+  preferences.subscribe(() => {
+    document.documentElement.lang = settings().language;
+    if (heard === tongue().heard) return;
+    heard = tongue().heard;
+    if (!heard) ear.stop();
+    else if (started && tabs.role === 'leading') void ear.start();
+  });
   await live.open(log, role === 'leading');
-  showRole(live, role);
+  showRole(role);
   tabs.onEntry((entry) => live.follow(entry));
   tabs.onRole(async (next) => {
     await changeRole(next);
-    showRole(live, next);
+    showRole(next);
   });
+
+  function showRole(now: Role): void {
+    if (now === 'leading') live.calm('readonly-mirroring');
+    else live.trouble('readonly-mirroring', word('screen.says.mirroring'), true);
+  }
 
   async function changeRole(next: Role): Promise<void> {
     live.close();
@@ -113,9 +133,10 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   }
 
   async function start(): Promise<void> {
+    started = true;
     const sounding = mouth.unlock(); // both begin inside the gesture
     reminder.onHeadsetPress(() => live.calling.touch());
-    const hearing = tabs.role === 'leading' ? ear.start() : Promise.resolve();
+    const hearing = tabs.role === 'leading' && tongue().heard ? ear.start() : Promise.resolve();
     await sounding;
     live.startSpeaking();
     await hearing;
@@ -124,7 +145,8 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   }
 
   async function startIfAllowed(): Promise<boolean> {
-    if (tabs.role !== 'leading' || !(await mayHear()) || !(await maySound())) return false;
+    if (tabs.role !== 'leading' || (tongue().heard && !(await mayHear())) || !(await maySound()))
+      return false;
     await start();
     return true;
   }
@@ -140,11 +162,6 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     start,
     startIfAllowed,
   };
-}
-
-function showRole(live: LiveKitchen, role: Role): void {
-  if (role === 'leading') live.calm('readonly-mirroring');
-  else live.trouble('readonly-mirroring', 'Another tab is cooking here. This one only looks on.', true);
 }
 
 async function mayHear(): Promise<boolean> {

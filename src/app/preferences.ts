@@ -8,12 +8,18 @@ const KEY = 'stovehand.settings';
 
 const levelDb = z.number().min(-120).max(0);
 
+/** Spanish where the browser speaks it, English everywhere else. */
+function firstLanguage(): Settings['language'] {
+  return /^es([-_]|$)/i.test(globalThis.navigator?.language ?? '') ? 'es' : 'en';
+}
+
 const settingsSchema = z.object({
+  // Younger than the others, as are speech and room: settings of before go on as they are.
+  language: z.enum(['en', 'es']).catch(firstLanguage),
   units: z.enum(['us', 'metric']),
   theme: z.enum(['system', 'dark', 'bright']),
   hand: z.enum(['right', 'left']),
   letterKeys: z.boolean(),
-  // Younger than the others: settings of before go on as they are.
   speech: speechSchema.catch(firstSpeech),
   room: z.object({ noiseDb: levelDb, voiceDb: levelDb }).nullable().catch(null),
 }) satisfies z.ZodType<Settings>;
@@ -21,7 +27,15 @@ const settingsSchema = z.object({
 /** Pounds and Fahrenheit where the browser speaks American English; metric everywhere else. */
 function firstSettings(): Settings {
   const units = navigator.language === 'en-US' ? 'us' : 'metric';
-  return { units, theme: 'system', hand: 'right', letterKeys: true, speech: firstSpeech, room: null };
+  return {
+    language: firstLanguage(),
+    units,
+    theme: 'system',
+    hand: 'right',
+    letterKeys: true,
+    speech: firstSpeech,
+    room: null,
+  };
 }
 
 /** What was kept, or null where it cannot be read as settings. */

@@ -27,8 +27,8 @@ export function tieMouthToEar(mouth: SpeakingMouth, ear: Ear, preferences: Prefe
   }
 
   function setVoice(): void {
-    const { speech } = preferences.now();
-    mouth.set({ rate: speech.rate, pitch: speech.pitch, speaker: speakersOf(speech).own });
+    const { speech, language } = preferences.now();
+    mouth.set({ language, rate: speech.rate, pitch: speech.pitch, speaker: speakersOf(speech).own });
     setLevels();
   }
 

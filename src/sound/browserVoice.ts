@@ -1,4 +1,4 @@
-// The browser's own voice, where one is local, speaks English, and is proven to speak.
+// The browser's own voice, where one is local, speaks the language, and is proven to speak.
 
 import type { Manner, Saying, Voice } from './voice.ts';
 
@@ -15,31 +15,36 @@ const SHORTEST_WORD_MS = 80;
 export async function findBrowserVoice(
   synth: SpeechSynthesis | undefined,
   name: string | null = null,
+  language = 'en',
 ): Promise<Voice | null> {
   if (synth === undefined || typeof SpeechSynthesisUtterance === 'undefined') return null;
-  const voice = chooseVoice(await voicesOf(synth), name);
+  const voice = chooseVoice(await voicesOf(synth), name, language);
   return voice === null ? null : createBrowserVoice(synth, voice);
 }
 
 /** The names of the voices that may be chosen. */
-export async function localVoiceNames(synth: SpeechSynthesis | undefined): Promise<string[]> {
+export async function localVoiceNames(
+  synth: SpeechSynthesis | undefined,
+  language = 'en',
+): Promise<string[]> {
   if (synth === undefined) return [];
-  return [...new Set(localOnly(await voicesOf(synth)).map((voice) => voice.name))];
+  return [...new Set(localOnly(await voicesOf(synth), language).map((voice) => voice.name))];
 }
 
 /** The voice of that name, or the browser's first choice; null where there is none. */
 export function chooseVoice(
   voices: readonly SpeechSynthesisVoice[],
   name: string | null = null,
+  language = 'en',
 ): SpeechSynthesisVoice | null {
-  const local = localOnly(voices);
+  const local = localOnly(voices, language);
   if (name !== null) return local.find((voice) => voice.name === name) ?? null;
   return local.find((voice) => voice.default) ?? local[0] ?? null;
 }
 
 /** Only a voice that says it is local: another one may send the words away. */
-const localOnly = (voices: readonly SpeechSynthesisVoice[]) =>
-  voices.filter((voice) => voice.localService && /^en([-_]|$)/i.test(voice.lang));
+const localOnly = (voices: readonly SpeechSynthesisVoice[], language: string) =>
+  voices.filter((voice) => voice.localService && voice.lang.toLowerCase().split(/[-_]/)[0] === language);
 
 async function voicesOf(synth: SpeechSynthesis): Promise<SpeechSynthesisVoice[]> {
   if (synth.getVoices().length > 0) return synth.getVoices();

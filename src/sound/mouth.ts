@@ -19,6 +19,8 @@ export interface MouthSettings extends Manner {
   alarmLoudness: number;
   /** A voice of the browser by its name; null for its first choice, "none" for the bundled one. */
   speaker: string | null;
+  /** What is spoken. Only English has a voice of ours; another language is silent without one of the browser's own. */
+  language: 'en' | 'es';
 }
 
 export interface SpeakingMouth extends Mouth {
@@ -36,7 +38,7 @@ export interface MouthParts {
   /** The voice that is always there. */
   bundled: Voice;
   /** The browser's own, if there is a local one. Tests that want the bundled voice give null. */
-  own: (name: string | null) => Promise<Voice | null>;
+  own: (name: string | null, language: MouthSettings['language']) => Promise<Voice | null>;
   settings?: Partial<MouthSettings>;
 }
 
@@ -55,6 +57,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
     soundLoudness: 1,
     alarmLoudness: 1,
     speaker: null,
+    language: 'en',
     ...parts.settings,
   };
   /** The words that sound now; null while none do. */
@@ -68,13 +71,17 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
   let ducked = false;
 
   async function chooseVoice(): Promise<Voice> {
-    const own = await parts.own(settings.speaker);
+    const own = await parts.own(settings.speaker, settings.language);
     if (own === null || !(await own.load())) return useBundled();
     state.tell({ kind: 'ready', voice: own.name });
     return own;
   }
 
   async function useBundled(): Promise<Voice> {
+    if (settings.language !== 'en') {
+      state.tell({ kind: 'mute', says: NO_VOICE });
+      return nobody;
+    }
     state.tell({ kind: 'loading', fraction: 0 });
     const can = await parts.bundled.load((fraction) => state.tell({ kind: 'loading', fraction }));
     state.tell(can ? { kind: 'ready', voice: parts.bundled.name } : { kind: 'mute', says: NO_VOICE });
@@ -99,10 +106,10 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
     cut();
     const mine = Symbol('turn');
     turn = mine;
-    const words = sayable(text);
+    const words = spoken(text);
     const chosen = await patiently((voice ??= chooseVoice()));
     let outcome = chosen === null ? 'failed' : await sayWith(chosen, words, mine);
-    if (outcome === 'failed' && chosen !== null && chosen !== parts.bundled) {
+    if (outcome === 'failed' && chosen !== null && chosen !== parts.bundled && chosen !== nobody) {
       voice = useBundled(); // a voice of the browser that failed once is not trusted again
       outcome = await sayWith(await voice, words, mine);
     }
@@ -110,12 +117,16 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
     return outcome;
   }
 
+  /** The rules of what is said for a number or a sign are English; other catalogues write their words out. */
+  const spoken = (text: string): string => (settings.language === 'en' ? sayable(text) : text);
+
   const manner = (): Manner => ({ ...settings, loudness: settings.loudness * (ducked ? DUCKED : 1) });
 
   function set(change: Partial<MouthSettings>): void {
-    const before = settings.speaker;
+    const before = { ...settings };
     Object.assign(settings, change);
-    if (settings.speaker !== before) voice = null;
+    if (settings.speaker !== before.speaker) voice = null;
+    if (settings.language !== before.language) voice &&= chooseVoice();
     if (change.loudness !== undefined) saying?.loudness(manner().loudness);
   }
 
@@ -149,11 +160,19 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
     set,
     onSpeaking: (listener) => speaking.follow((words) => listener(words !== null, words ?? '')),
     onState: state.follow,
-    prepare: (text) => void voice?.then((chosen) => chosen.prepare(sayable(text), settings)),
+    prepare: (text) => void voice?.then((chosen) => chosen.prepare(spoken(text), settings)),
   };
 }
 
 type Spoken = 'spoken' | 'cut' | 'failed';
+
+/** Stands where a language has no voice: everything fails at once, and the captions show it. */
+const nobody: Voice = {
+  name: 'none',
+  load: async () => false,
+  say: () => ({ done: Promise.resolve('failed'), cut() {}, loudness() {} }),
+  prepare() {},
+};
 
 const patiently = (voice: Promise<Voice>): Promise<Voice | null> =>
   Promise.race([voice, new Promise<null>((resolve) => setTimeout(() => resolve(null), VOICE_PATIENCE_MS))]);

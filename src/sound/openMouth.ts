@@ -42,8 +42,15 @@ export function openMouth({
     player,
     sounds: Object.fromEntries(soundNames.map((name) => [name, urlOf(name)])) as Record<SoundName, string>,
     bundled: createBundledVoice(synthesiser, player, speaker),
-    own: async (name) =>
-      voice === 'bundled' || name === 'none' ? null : findBrowserVoice(globalThis.speechSynthesis, name),
+    own: async (name, language) => {
+      if (voice === 'bundled') return null;
+      if (language === 'en')
+        return name === 'none' ? null : findBrowserVoice(globalThis.speechSynthesis, name);
+      // The voice that was chosen may be an English one; any of the language serves then.
+      const named = name === 'none' ? null : name;
+      const chosen = await findBrowserVoice(globalThis.speechSynthesis, named, language);
+      return chosen ?? findBrowserVoice(globalThis.speechSynthesis, null, language);
+    },
     settings,
   });
 }

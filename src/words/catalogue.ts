@@ -8,6 +8,7 @@ import { IntlMessageFormat } from 'intl-messageformat';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { Catalogue } from '../kitchen/ports.ts';
 import { english } from './en.ts';
+import { spanish } from './es.ts';
 import { quantityOf, type Quantity, type QuantityWords, type Units } from './quantities.ts';
 
 export interface Language {
@@ -18,7 +19,7 @@ export interface Language {
   number(n: number): string;
 }
 
-const languages = { en: english } satisfies Record<string, Language>;
+const languages = { en: english, es: spanish } satisfies Record<string, Language>;
 export type Locale = keyof typeof languages;
 
 export function createCatalogue(locale: Locale, units: Units): Catalogue {

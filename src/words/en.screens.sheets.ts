@@ -52,6 +52,11 @@ export const sheetWords = {
   'screen.reading.none': 'Fill in at least one of the three.',
 
   'screen.settings.title': 'Settings',
+  'screen.settings.language': 'Language (idioma)',
+  'screen.settings.language.en': 'English',
+  'screen.settings.language.es': 'Español',
+  'screen.settings.language.says':
+    'In Spanish I do not listen, for no recogniser model is to be had: touch and keys do everything. I speak only with a Spanish voice that your browser keeps on this device; else I am silent and all stands on the screen.',
   'screen.settings.units': 'Units',
   'screen.settings.units.us': 'Pounds, inches, °F',
   'screen.settings.units.metric': 'Kilograms, centimetres, °C',

@@ -5,7 +5,7 @@ import { reasonWords } from './en.screens.reasons.ts';
 import { sheetWords } from './en.screens.sheets.ts';
 
 /** The words of the cooking screen, read from two metres or from arm's length. */
-const stoveWords = {
+export const stoveWords = {
   'screen.which.canner': 'Canner',
   'screen.heat.off': 'heat off',
   'screen.heat.low': 'low heat',
@@ -158,6 +158,12 @@ const stoveWords = {
   'screen.practice': 'Practice {pace}×',
   'screen.empty': 'Nothing on the stove.',
   'screen.skip': 'Skip to what you can do',
+
+  'screen.says.earOff': 'The microphone is off.',
+  'screen.says.notKept': 'This browser does not keep your settings.',
+  'screen.says.mirroring': 'Another tab is cooking here. This one only looks on.',
+  'screen.says.touchOnce': 'Touch the screen once, so that I can speak and listen again.',
+  'screen.says.noVoice': 'No voice of this language is to be had here. Everything stands on the screen.',
 } as const satisfies Record<string, string>;
 
 export const screenWords = {

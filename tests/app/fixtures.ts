@@ -26,6 +26,7 @@ const MIN = 60_000;
 export const catalogue: Catalogue = createCatalogue('en', 'us');
 
 export const settings: Settings = {
+  language: 'en',
   units: 'us',
   theme: 'dark',
   hand: 'right',

@@ -15,6 +15,14 @@ export function SettingsSheet({ actions, settings, catalogue, onClose, onMicroph
   return (
     <Sheet title={word('screen.settings.title')} closeLabel={word('screen.close')} onClose={onClose}>
       <Pick
+        name="language"
+        values={['en', 'es']}
+        now={settings.language}
+        word={word}
+        onPick={(language) => actions.set({ language })}
+      />
+      <p>{word('screen.settings.language.says')}</p>
+      <Pick
         name="units"
         values={['us', 'metric']}
         now={settings.units}
@@ -43,12 +51,16 @@ export function SettingsSheet({ actions, settings, catalogue, onClose, onMicroph
         onPick={(is) => actions.set({ letterKeys: is === 'on' })}
       />
       <SpeechSettings actions={actions} settings={settings} catalogue={catalogue} />
-      <h3>{word('screen.settings.hearing')}</h3>
-      <div className="ask-row">
-        <button type="button" className="choice" onClick={onMicrophone}>
-          {word('screen.settings.microphone')}
-        </button>
-      </div>
+      {settings.language === 'en' && (
+        <>
+          <h3>{word('screen.settings.hearing')}</h3>
+          <div className="ask-row">
+            <button type="button" className="choice" onClick={onMicrophone}>
+              {word('screen.settings.microphone')}
+            </button>
+          </div>
+        </>
+      )}
       <h3>{word('screen.settings.log')}</h3>
       <p>{word('screen.settings.log.says')}</p>
       <div className="ask-row">

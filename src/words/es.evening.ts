@@ -1,0 +1,62 @@
+// What is said of the evening's plan, in Spanish: ICU message format, one sentence or two, the verb first.
+
+import type { eveningWords as english } from './en.evening.ts';
+
+export const eveningWords = {
+  'evening.words': '{words}',
+  'evening.wait.heat': 'Espere con el fuego. Le aviso en {aboutMinutes}.',
+  'evening.wait.heat.why':
+    'Si se enciende ahora, estaría antes de que queden libres la olla de conservas y sus manos.',
+  'evening.wait.fill': 'Mantenga la olla caliente. La de conservas queda libre en {aboutMinutes}.',
+  'evening.wait.fill.why':
+    'Una olla puede esperar caliente. Un tarro lleno no: debe ir a la olla de conservas enseguida.',
+  'evening.wait.preheat': 'La olla de conservas puede esperar {aboutMinutes}. Le aviso.',
+  'evening.wait.preheat.why': 'Solo debe estar caliente cuando se llenen los primeros tarros.',
+  'evening.foresee': 'En dos minutos le llama {name}. Termine lo que hace.',
+
+  'screen.act.evening.wait.heat': 'Espere: sin fuego',
+  'screen.act.evening.wait.fill': 'Olla caliente',
+  'screen.act.evening.wait.preheat': 'Espere un rato',
+  'screen.clock.evening.wait': 'de espera',
+  'clock.evening.wait': 'de espera',
+
+  'screen.evening.title': 'La tarde',
+  'screen.evening.finish': 'Fin hacia las {likely}, entre {low} y {high}.',
+  'screen.evening.late':
+    '{inTen, plural, =0 {Casi nunca se retrasa un paso.} other {De diez tardes así, unas # tienen un paso con retraso.}}',
+  'screen.evening.by.own': 'Planeado aquí, con rapidez.',
+  'screen.evening.by.solver': 'Planeado por el optimizador.',
+  'screen.evening.by.proven': 'No hay plan más corto para estos tiempos.',
+  'screen.evening.print': 'Imprimirlo',
+  'screen.evening.have': 'Lo que tiene esta tarde',
+  'screen.evening.cooks': 'Personas',
+  'screen.evening.rings': 'Fuegos para ollas',
+  'screen.evening.canners': 'Ollas de conservas',
+  'screen.evening.overBy': 'Terminar a las',
+  'screen.evening.away': 'Sale a las',
+  'screen.evening.awayMinutes': 'Durante',
+  'screen.evening.row.canner': 'Conservas',
+  'screen.evening.row.burner': 'Fuego',
+  'screen.evening.row.cook': 'Manos',
+  'screen.evening.step.preheat': 'calentar olla',
+  'screen.evening.step.prepare': 'preparar',
+  'screen.evening.step.heat': 'al hervor',
+  'screen.evening.step.simmer': 'fuego lento',
+  'screen.evening.step.keepHot': 'mantener',
+  'screen.evening.step.reduce': 'espesar',
+  'screen.evening.step.skim': 'espumar',
+  'screen.evening.step.strain': 'colar',
+  'screen.evening.step.blend': 'triturar',
+  'screen.evening.step.spoon': 'plato',
+  'screen.evening.step.cool': 'plato',
+  'screen.evening.step.judge': 'prueba del plato',
+  'screen.evening.step.warmJars': 'calentar tarros',
+  'screen.evening.step.jarsIn': 'tarros dentro',
+  'screen.evening.step.sterilise': 'hervir tarros',
+  'screen.evening.step.fill': 'llenar',
+  'screen.evening.step.load': 'cargar',
+  'screen.evening.step.toFullBoil': 'a pleno hervor',
+  'screen.evening.step.process': 'procesar',
+  'screen.evening.step.stand': 'esperar',
+  'screen.evening.step.unload': 'sacar',
+} as const satisfies Record<keyof typeof english, string>;

@@ -1,0 +1,38 @@
+// The words of the trade a cook may ask about in Spanish, and the ways each is asked for.
+
+import type { Term } from '../../machines/dialogue/answers.ts';
+
+export const spanishTerms = {
+  rollingBoil: ['el hervor a borbotones', 'el pleno hervor'],
+  headspace: ['el espacio libre'],
+  plateTest: ['la prueba del plato'],
+  simmer: ['cocer a fuego lento'],
+  scorch: ['pegarse'],
+  fingertipTight: ['apretar sin forzar'],
+  pectin: ['la pectina'],
+  butter: ['una crema de fruta'],
+  jam: ['la confitura'],
+  canner: ['la olla de conservas'],
+  seal: ['el sello'],
+  falseSeal: ['un sello falso'],
+  ping: ['el chasquido'],
+  foam: ['la espuma'],
+  mash: ['machacar'],
+  process: ['procesar', 'el tiempo de proceso'],
+  rest: ['el reposo'],
+  solids: ['los sólidos solubles'],
+  settingPoint: ['el punto de cuajado'],
+  acid: ['el ácido'],
+  sterileJar: ['un tarro estéril'],
+  reprocess: ['reprocesar'],
+  altitude: ['la altitud'],
+  rack: ['la rejilla'],
+  airBubbles: ['una burbuja de aire'],
+  foodMill: ['un pasapurés'],
+  thermalShock: ['el choque térmico'],
+  band: ['el aro'],
+  siphoning: ['la pérdida de líquido'],
+  ventedLid: ['una tapa con respiro'],
+  bestBy: ['el consumo preferente'],
+  spoilage: ['estar estropeado'],
+} as const satisfies Record<Term, readonly string[]>;

@@ -5,7 +5,7 @@ import type { Advice, Because, EveningPlan, EveningTask } from './types.ts';
 const NOTHING: Because = { reason: 'none' };
 
 /** A plan that fails more often than this is told to be risky. */
-const RISKY = 0.15;
+const RISKY = 0.4;
 /** Kept hot for less than this, nobody need be told. */
 const WORTH_SAYING_MIN = 5;
 

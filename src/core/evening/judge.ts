@@ -27,6 +27,12 @@ interface Known {
   range: Range;
 }
 
+/** Empty jars stay in the hot water until they are wanted. */
+const KEPT_IN_HOT_WATER = ['/sterilise/', '/warmJars/'];
+
+/** What a cook begins by the clock; everything else as soon as it can be. */
+const ON_ITS_TIME = new Set(['heat', 'preheat', 'jarsIn', 'warmJars', 'reduce']);
+
 /** A chain that must wait spreads it over its steps, each within its limit, which this judge does not act out. Minutes. */
 const SPREAD_OVER_A_CHAIN = 12;
 
@@ -86,7 +92,7 @@ function once(known: readonly Known[], situation: Situation, pace: number, from:
     if (canner !== undefined) canners.set(canner, Math.max(end, canners.get(canner) ?? 0));
     if (state === 'underway') continue;
     for (const { from: before, most } of links)
-      if (most !== null && most > 0)
+      if (most !== null && most > 0 && !KEPT_IN_HOT_WATER.some((jars) => before.includes(jars)))
         run.late += Math.max(
           0,
           start -
@@ -107,7 +113,7 @@ function startOf(
 ): number {
   let start = now;
   for (const { from, least } of links) start = Math.max(start, (run.ends.get(from) ?? now) + least);
-  if (task.step === 'heat' || task.step === 'preheat') start = Math.max(start, task.start);
+  if (ON_ITS_TIME.has(task.step)) start = Math.max(start, task.start);
   if (task.step === 'reduce') start = Math.max(start, hands.hotUntil - range.low);
   if (task.attention === 'hands') start = Math.max(start, hands.soonest());
   return Math.max(start, ...task.uses.map((id) => (task.step === 'preheat' ? 0 : (canners.get(id) ?? 0))));

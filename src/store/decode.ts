@@ -1,6 +1,6 @@
 // Which entries do the lines of a log say, and which lines does an entry make? Pure.
 
-import { logEntrySchema } from '../kitchen/entry.ts';
+import { readLogEntry } from '../kitchen/entry.ts';
 import type { LogEntry } from '../kitchen/ports.ts';
 import { VERSION, parseJson, readHeader, writeHeader } from './header.ts';
 import { readLine, writeLine } from './line.ts';
@@ -48,8 +48,7 @@ function readEntry(text: string, way: readonly Migration[]): LogEntry | null {
   if (!line) return null;
   const body = migrate(parseJson(line.json), way);
   if (typeof body !== 'object' || body === null) return null;
-  const parsed = logEntrySchema.safeParse({ ...body, seq: line.seq });
-  return parsed.success ? parsed.data : null;
+  return readLogEntry({ ...body, seq: line.seq });
 }
 
 /**

@@ -2,7 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import { batchRequestSchema, planBatch } from '../../src/core/index.ts';
-import { logEntrySchema } from '../../src/kitchen/entry.ts';
+import { logEntrySchema, readLogEntry } from '../../src/kitchen/entry.ts';
 import { evening, EVENING } from './evening.ts';
 
 const entry = (event: object, rest: object = {}) => ({ seq: 1, source: 'voice', event, ...rest });
@@ -73,4 +73,31 @@ describe('an entry', () => {
       entry({ type: 'batch.planned', at: EVENING, batch: 'b', name: 'damson', plan: {} }),
     ],
   ])('may not say: %s', (_, value) => expect(accepts(value)).toBe(false));
+});
+
+describe('an entry read quickly', () => {
+  const words = ['pot.stirred', 'jars.in', 'tick', 'jars.eaten', 'no.such', 7, null, undefined];
+  const instants = [0, 12, -1, NaN, Infinity, '12', undefined];
+  const names = ['plum', '', 3, undefined];
+  const extras: object[] = [{}, { count: 1 }, { more: true }, { canner: 'canner-1' }];
+
+  test('is what the schema says of it, whatever it is', () => {
+    for (const type of words)
+      for (const at of instants)
+        for (const id of names)
+          for (const about of ['batch', 'canner'])
+            for (const more of extras)
+              for (const [seq, source] of [
+                [1, 'voice'],
+                [0, 'voice'],
+                [1.5, 'touch'],
+                [1, 'nobody'],
+              ] as const)
+                for (const event of [{ type, at, [about]: id, ...more }, null, 'x']) {
+                  const value = { seq, event, source };
+                  const parsed = logEntrySchema.safeParse(value);
+                  expect(readLogEntry(value)).toEqual(parsed.success ? parsed.data : null);
+                }
+    expect(readLogEntry({ seq: 1, event: { type: 'pot.stirred', at: 1, batch: 'plum' } })).toBeNull();
+  });
 });

@@ -1,4 +1,4 @@
-// npm run paths [-- --folder dist]: walks the real page through every state and every edge of the batch's and the
+// npm run paths [-- --folder dist --seconds 1800 --aloud]: walks the real page through every state and every edge of the batch's and the
 // canner's charts, and fails if one was not visited or the page was ever not where the charts say.
 
 import { mkdtemp, rm } from 'node:fs/promises';
@@ -9,7 +9,11 @@ import { build } from 'vite';
 import { walkAll } from './walkAll.ts';
 
 const { values } = parseArgs({
-  options: { folder: { type: 'string' }, aloud: { type: 'boolean', default: false } },
+  options: {
+    folder: { type: 'string' },
+    aloud: { type: 'boolean', default: false },
+    seconds: { type: 'string', default: '1800' },
+  },
 });
 const place = await mkdtemp(join(tmpdir(), 'stovehand-page-'));
 const folder = values.folder ?? place;
@@ -18,7 +22,10 @@ const began = Date.now();
 const onStep = values.aloud
   ? (says: string) => console.log(`${((Date.now() - began) / 1000).toFixed(1)} ${says}`)
   : () => {};
-const { states, edges, steps, batches, wrong } = await walkAll(folder, { onStep });
+const { states, edges, steps, batches, wrong } = await walkAll(folder, {
+  onStep,
+  withinMs: Number(values.seconds) * 1000,
+});
 await rm(place, { recursive: true, force: true });
 
 const seconds = Math.round((Date.now() - began) / 1000);

@@ -56,7 +56,7 @@ export const sheetWords = {
   'screen.settings.language.en': 'English',
   'screen.settings.language.es': 'Español',
   'screen.settings.language.says':
-    'In Spanish I do not listen, for no recogniser model is to be had: touch and keys do everything. I speak only with a Spanish voice that your browser keeps on this device; else I am silent and all stands on the screen.',
+    'In Spanish I do not listen, for no recogniser model is to be had: touch and keys do everything. I speak only with a Spanish voice that your browser keeps on this device; else I am silent and all stands on the screen. Fruit names, the plan’s own sentences and the answers to questions stay English.',
   'screen.settings.units': 'Units',
   'screen.settings.units.us': 'Pounds, inches, °F',
   'screen.settings.units.metric': 'Kilograms, centimetres, °C',

@@ -58,7 +58,7 @@ export const sheetWords = {
   'screen.settings.language.en': 'English',
   'screen.settings.language.es': 'Español',
   'screen.settings.language.says':
-    'En español no oigo, porque no hay a mano ningún modelo que reconozca el habla: use botones o teclas. Hablo solo si su navegador tiene una voz española local; si no, callo y todo queda escrito. Las respuestas largas, las razones y las cifras del plan siguen en inglés en esta versión.',
+    'En español no oigo, porque no hay a mano ningún modelo que reconozca el habla: use botones o teclas. Hablo solo si su navegador tiene una voz española local; si no, callo y todo queda escrito. Siguen en inglés en esta versión: los nombres de las frutas, las frases y avisos del plan, y las respuestas a sus preguntas.',
   'screen.settings.units': 'Unidades',
   'screen.settings.units.us': 'Libras, pulgadas, °F',
   'screen.settings.units.metric': 'Kilos, centímetros, °C',

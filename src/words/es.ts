@@ -1,11 +1,11 @@
 // Spanish: every message, its numbers and its quantities. What is not translated yet stands in English and says so.
 
 import { answerWords } from './en.answers.ts';
-import { reasonWords } from './en.screens.reasons.ts';
-import { sightWords } from './en.sights.ts';
-import { rehearsalWords } from './en.rehearsal.ts';
-import { teachWords } from './en.teach.ts';
-import { whyWords } from './en.why.ts';
+import { reasonWords } from './es.screens.reasons.ts';
+import { sightWords } from './es.sights.ts';
+import { rehearsalWords } from './es.rehearsal.ts';
+import { teachWords } from './es.teach.ts';
+import { whyWords } from './es.why.ts';
 import type { MessageKey } from './en.ts';
 import { batchWords } from './es.batch.ts';
 import { cannerWords } from './es.canner.ts';
@@ -36,16 +36,16 @@ export const spanishMessages = {
   ...eveningWords,
   ...howWords,
   ...kitchenWords,
-  ...inEnglish(sightWords),
+  ...sightWords,
   ...soundWords,
-  ...inEnglish(teachWords),
+  ...teachWords,
   ...viewWords,
-  ...inEnglish(whyWords),
+  ...whyWords,
   ...stoveWords,
   ...planWords,
-  ...inEnglish(reasonWords),
+  ...reasonWords,
   ...sheetWords,
-  ...inEnglish(rehearsalWords),
+  ...rehearsalWords,
 } satisfies Record<MessageKey, string>;
 
 export const spanish = {

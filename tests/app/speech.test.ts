@@ -9,7 +9,12 @@ const old = { units: 'metric', theme: 'dark', hand: 'left', letterKeys: false };
 
 describe('settings that were kept', () => {
   it('of a version without speech go on, with the first manner', () => {
-    expect(settingsFrom(JSON.stringify(old))).toEqual({ ...old, speech: firstSpeech, room: null });
+    expect(settingsFrom(JSON.stringify(old))).toEqual({
+      ...old,
+      language: 'en',
+      speech: firstSpeech,
+      room: null,
+    });
   });
 
   it('with one field that cannot be read lose that field alone', () => {
@@ -17,6 +22,7 @@ describe('settings that were kept', () => {
     const room = { noiseDb: -50, voiceDb: -25 };
     expect(settingsFrom(JSON.stringify({ ...old, speech, room }))).toEqual({
       ...old,
+      language: 'en',
       speech: { ...firstSpeech, verbosity: 'expert' },
       room,
     });

@@ -208,7 +208,7 @@ test('evenings of four batches: seldomer late than by the best plan kept to, and
   const lines = cookEvenings(
     { batches: 4, canners: 1 },
     { slowness: 1.5, runny: 0.15, boilDrops: 0.05 },
-    6,
+    4,
     510_000,
   );
   const [ours, paper] = lines;

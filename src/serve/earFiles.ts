@@ -1,10 +1,10 @@
-// Where the ear's files are when there is no page: in the packages they came with.
+// Where the ear's files are when there is no page: in the packages they came with, and our network beside its code.
 
 import { readFile } from 'node:fs/promises';
 
 import type { EarFile, EarFiles } from '../voice/assets.ts';
 
-const PATHS: Record<EarFile, string> = {
+const PATHS: Record<Exclude<EarFile, 'network'>, string> = {
   decoder: 'soundswallower/soundswallower.web.wasm',
   modelDefinition: 'soundswallower/model/en-us/mdef',
   means: 'soundswallower/model/en-us/means',
@@ -17,10 +17,10 @@ const PATHS: Record<EarFile, string> = {
 };
 
 export async function readEarFiles(): Promise<EarFiles> {
-  const names = Object.keys(PATHS) as EarFile[];
+  const inPackages = Object.entries(PATHS).map(([name, path]) => [name, `../../node_modules/${path}`]);
   const files = await Promise.all(
-    names.map(async (name) => {
-      const bytes = await readFile(new URL(`../../node_modules/${PATHS[name]}`, import.meta.url));
+    [...inPackages, ['network', '../voice/network/phones.onnx']].map(async ([name, path]) => {
+      const bytes = await readFile(new URL(path!, import.meta.url));
       return [name, new Uint8Array(bytes).buffer] as const;
     }),
   );

@@ -9,6 +9,7 @@ import transitions from '../../node_modules/soundswallower/model/en-us/transitio
 import pronunciations from '../../node_modules/soundswallower/model/en-us/dict.txt?url&no-inline';
 import runtime from '../../node_modules/onnxruntime-web/dist/ort-wasm-simd-threaded.wasm?url&no-inline';
 import detector from '../../node_modules/@ricky0123/vad-web/dist/silero_vad_v5.onnx?url&no-inline';
+import network from './network/phones.onnx?url&no-inline';
 import { EAR_FILES, type EarFile, type EarFiles } from './assets.ts';
 
 const URLS: Record<EarFile, string> = {
@@ -21,6 +22,7 @@ const URLS: Record<EarFile, string> = {
   pronunciations,
   runtime,
   detector,
+  network,
 };
 
 /** Fetches all of them at once; `progress` gets the fraction of bytes that are here. */

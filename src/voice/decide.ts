@@ -3,6 +3,7 @@
 import { consequenceOf, type CommandId, type Consequence } from '../../machines/dialogue/commands.ts';
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import { confidenceOf, coveredBy } from './confidence.ts';
+import { fused, fusedConfidence, type FusedReading } from './fused.ts';
 import type { Reading } from './recogniser.ts';
 
 /** At `heard` and above it is acted on; at `unsure` and above it is asked back; below, nothing was said to the page. */
@@ -28,6 +29,17 @@ export const CALLED_BARS: Record<Consequence, Bar> = {
   safety: BARS.safety,
 };
 
+/** Natural log by which a sentence that sounds alike may be ahead; two words alone must be ahead of it. */
+function leadFor(sounds: number): number {
+  return sounds <= 9 ? -2 : 2;
+}
+
+const CALLED_FUSED_BARS: Record<Consequence, Bar> = {
+  ask: { heard: 0.35, unsure: 0.2 },
+  step: { heard: 0.45, unsure: 0.25 },
+  safety: { heard: 0.8, unsure: 0.4 },
+};
+
 /** The sentences open now, by their words. Where two commands share a sentence the first given wins. */
 export type OpenBook = ReadonlyMap<string, OpenPhrase>;
 
@@ -43,20 +55,82 @@ export interface Readings {
   clean: Reading;
 }
 
+/** What a hearing rests on: our network with the classic recogniser's votes, or the classic one alone where there is no network. */
+export type AllReadings = Readings | FusedReading;
+
+/** The same for the fused recognisers, whose confidence is another measure (tests/voice/corpus/MEASURED.md). */
+export const FUSED_BARS: Record<Consequence, Bar> = {
+  ask: { heard: 0.5, unsure: 0.3 },
+  step: { heard: 0.65, unsure: 0.35 },
+  safety: { heard: 0.8, unsure: 0.4 },
+};
+
 /** A command is the whole of what is said: on the corpus every right one took up nine tenths of its stretch. */
 const LEAST_COVERED = 0.7;
 
 export function decide(
-  readings: Readings,
+  readings: AllReadings,
   book: OpenBook,
   ms: number,
   bars: Record<Consequence, Bar> = BARS,
+): Hearing {
+  if (!('sounds' in readings)) return decideClassic(readings, book, ms, bars);
+  return decideFused(readings, book, ms, bars === CALLED_BARS ? CALLED_FUSED_BARS : FUSED_BARS);
+}
+
+/** A lost boil heard by mistake costs minutes and no jar its safety, so it needs no more than a step. */
+function decideFused(
+  reading: FusedReading,
+  book: OpenBook,
+  ms: number,
+  bars: Record<Consequence, Bar>,
+): Hearing {
+  const meaning = meaningIn(book);
+  const best = fused(reading, meaning);
+  const phrase = best === null ? undefined : book.get(best.words);
+  if (best === null || phrase === undefined) return { kind: 'nothing', ms };
+  const confidence = fusedConfidence(best.evidence);
+  const { words, command, slots } = phrase;
+  const bar = bars[command === 'canner.boilDropped' ? 'step' : consequenceOf(command)];
+  if (confidence < bar.unsure && !bothAgree(reading, words, confidence, book, ms))
+    return { kind: 'nothing', ms };
+  // What safety hangs on must sound more like itself than like any word that is one sound away.
+  const plain =
+    consequenceOf(command) !== 'safety' || reading.sounds.rival(words) < leadFor(best.evidence.sounds);
+  const sure = confidence >= bar.heard || bothAgree(reading, words, confidence, book, ms);
+  const kind = sure && plain ? 'heard' : 'unsure';
+  return { kind, words, understood: { command, slots }, confidence, ms };
+}
+
+/** Below this the network rather denies it, and for what safety hangs on. */
+const [LEAST_AGREED, LEAST_AGREED_SAFETY] = [0.2, 0.6];
+
+/** The network likes no other sentence better, and the classic recogniser by itself would act on this one. */
+function bothAgree(
+  { votes }: FusedReading,
+  words: string,
+  confidence: number,
+  book: OpenBook,
+  ms: number,
+): boolean {
+  if (votes === null) return false;
+  const alone = decideClassic(votes, book, ms, BARS);
+  if (alone.kind !== 'heard' || meaningIn(book)(alone.words) !== meaningIn(book)(words)) return false;
+  const safety = consequenceOf(alone.understood.command) === 'safety';
+  return confidence >= (safety ? LEAST_AGREED_SAFETY : LEAST_AGREED);
+}
+
+function decideClassic(
+  readings: Readings,
+  book: OpenBook,
+  ms: number,
+  bars: Record<Consequence, Bar>,
 ): Hearing {
   const { raw, clean } = readings;
   const best = raw.fit > clean.fit ? raw : clean;
   const phrase = best.words === null ? undefined : book.get(best.words);
   if (!phrase || coveredBy(best) < LEAST_COVERED) return { kind: 'nothing', ms };
-  const meaning = (words: string) => meaningOf(book.get(words));
+  const meaning = meaningIn(book);
   const confidence = confidenceOf(readings, meaning);
   const { words, command, slots } = phrase;
   const bar = bars[consequenceOf(command)];
@@ -74,6 +148,10 @@ function disagree({ raw, clean }: Readings, meaning: (words: string) => string):
   return raw.words !== null && clean.words !== null && meaning(raw.words) !== meaning(clean.words);
 }
 
-function meaningOf(phrase: OpenPhrase | undefined): string {
-  return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
+/** A sentence that is not in the book, as the page's own words are, means itself. */
+export function meaningIn(book: OpenBook): (words: string) => string {
+  return (words) => {
+    const phrase = book.get(words);
+    return phrase ? JSON.stringify([phrase.command, phrase.slots]) : words;
+  };
 }

@@ -1,15 +1,17 @@
 // The ear itself, the same in the page's worker and under `npm run hear`: sound in, hearings out.
 
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
-import { BARS, CALLED_BARS, decide, openBook, type OpenBook, type Readings } from './decide.ts';
+import { BARS, CALLED_BARS, decide, meaningIn, openBook, type AllReadings, type OpenBook } from './decide.ts';
 import type { Suppressor } from './denoise.ts';
 import { SUPPRESSOR_FRAME } from './frames.ts';
+import { inDoubt } from './fused.ts';
 import { History } from './history.ts';
 import { Masking, overOwnVoice } from './masking.ts';
 import { ownSentences, saysItself } from './ownWords.ts';
-import type { Recogniser } from './recogniser.ts';
+import { NOTHING_READ, type Recogniser } from './recogniser.ts';
 import { Downsampler } from './resample.ts';
 import { FRAME_MS, Segmenter, type Stretch } from './segmenter.ts';
+import type { SoundReader } from './soundReader.ts';
 import { DETECTOR_FRAME, type SpeechDetector } from './speechDetector.ts';
 
 const KEPT_SECONDS = 12;
@@ -17,12 +19,15 @@ const RATE_HZ = 16000;
 
 export interface Listening {
   suppressor: Suppressor;
-  detector: SpeechDetector;
+  /** One for the sound as it comes and one for the denoised: in a roar the second finds words that the first does not. */
+  detectors: { raw: SpeechDetector; clean: SpeechDetector };
   recogniser: Recogniser;
+  /** Null where it could not be loaded: then the classic recogniser is alone. */
+  reader: SoundReader | null;
   /** Milliseconds from any fixed instant; only differences are used. */
   now(): number;
   /** `readings` is what the hearing rests on; null where nothing was read. */
-  heard(hearing: Hearing, readings: Readings | null): void;
+  heard(hearing: Hearing, readings: AllReadings | null): void;
   level(level: { levelDb: number; speech: boolean }): void;
 }
 
@@ -31,7 +36,7 @@ interface Read {
   end: number;
   book: OpenBook;
   own: readonly string[];
-  readings: Readings;
+  readings: AllReadings;
   tookMs: number;
 }
 
@@ -79,7 +84,8 @@ export class Listener {
   }
 
   #open(): void {
-    this.#parts.recogniser.expect([...this.#book.keys(), ...this.#own]);
+    // With the network at work the classic recogniser is only asked to choose among its best sentences.
+    (this.#parts.reader ?? this.#parts.recogniser).expect([...this.#book.keys(), ...this.#own]);
   }
 
   /** Takes 480 samples at 48 kHz. Calls must not overlap: await each before the next. */
@@ -94,17 +100,21 @@ export class Listener {
   async #look(): Promise<void> {
     const at = this.#looked++ * DETECTOR_FRAME;
     const sound = this.#raw.cut(at, at + DETECTOR_FRAME);
-    const probability = await this.#parts.detector.push(sound);
+    const { detectors } = this.#parts;
+    const probability = Math.max(
+      await detectors.raw.push(sound),
+      await detectors.clean.push(this.#clean.cut(at, at + DETECTOR_FRAME)),
+    );
     const stretch = this.#segmenter.push(probability);
     this.#parts.level({ levelDb: decibels(sound), speech: this.#segmenter.speaking });
     const likely = this.#segmenter.likely;
-    if (likely) this.#read(likely);
-    if (stretch) this.#understand(stretch);
+    if (likely) await this.#read(likely);
+    if (stretch) await this.#understand(stretch);
   }
 
-  #understand(stretch: Stretch): void {
+  async #understand(stretch: Stretch): Promise<void> {
     const { heard } = this.#parts;
-    const read = this.#read(stretch);
+    const read = await this.#read(stretch);
     const waited = (this.#looked - stretch.wordsEnd) * FRAME_MS;
     // Reading begins when the sound is there, and the rest of the silence passes meanwhile.
     const ms = Math.round(
@@ -114,26 +124,26 @@ export class Listener {
     if (!read) return overOwnVoice ? undefined : heard({ kind: 'nothing', ms }, null);
     const hearing = decide(read.readings, this.#book, ms, this.#called ? CALLED_BARS : BARS);
     if (!overOwnVoice) return heard(hearing, read.readings);
-    const believed = this.#overOwnVoice(hearing, stretch);
+    const believed = await this.#overOwnVoice(hearing, stretch);
     // What is not believed was the page itself: nobody is asked to say it again.
     if (believed.kind !== 'nothing') heard(believed, read.readings);
   }
 
   /** The page spoke during this stretch, or during its beginning: then the cook may have begun as it ended. */
-  #overOwnVoice(hearing: Hearing, stretch: Stretch): Hearing {
+  async #overOwnVoice(hearing: Hearing, stretch: Stretch): Promise<Hearing> {
     const { ms } = hearing;
     const isOwn = hearing.kind !== 'nothing' && saysItself(this.#own, hearing.words);
     const believed: Hearing = isOwn ? { kind: 'nothing', ms } : overOwnVoice(hearing);
     const free = this.#masking.freeFrom;
     if (believed.kind !== 'nothing' || free <= stretch.start || free >= stretch.wordsEnd) return believed;
-    const rest = this.#read({ ...stretch, start: free });
+    const rest = await this.#read({ ...stretch, start: free });
     const said = rest && decide(rest.readings, this.#book, ms);
     if (!said || said.kind === 'nothing' || saysItself(this.#own, said.words)) return { kind: 'nothing', ms };
     return overOwnVoice(said);
   }
 
   /** Null for talk and where nothing is open. What was read already, with the same sentences open, is not read again. */
-  #read({ start, end, tooLong }: Stretch): Read | null {
+  async #read({ start, end, tooLong }: Stretch): Promise<Read | null> {
     if (tooLong || this.#book.size === 0) return null;
     const last = this.#last;
     if (
@@ -144,12 +154,23 @@ export class Listener {
       last.own === this.#own
     )
       return last;
-    const cut = (sound: History) =>
-      this.#parts.recogniser.read(sound.cut(start * DETECTOR_FRAME, end * DETECTOR_FRAME));
+    const cut = (sound: History) => sound.cut(start * DETECTOR_FRAME, end * DETECTOR_FRAME);
     const from = this.#parts.now();
-    const readings = { raw: cut(this.#raw), clean: cut(this.#clean) };
-    this.#last = { start, end, book: this.#book, own: this.#own, readings, tookMs: this.#parts.now() - from };
+    const [book, own] = [this.#book, this.#own];
+    const readings = await this.#readings(cut(this.#raw), cut(this.#clean), book);
+    this.#last = { start, end, book, own, readings, tookMs: this.#parts.now() - from };
     return this.#last;
+  }
+
+  async #readings(raw: Float32Array, clean: Float32Array, book: OpenBook): Promise<AllReadings> {
+    const { recogniser, reader } = this.#parts;
+    if (reader === null) return { raw: recogniser.read(raw), clean: recogniser.read(clean) };
+    const sounds = await reader.read(raw);
+    if (sounds === null) return { raw: NOTHING_READ, clean: NOTHING_READ };
+    const doubtful = inDoubt(sounds, meaningIn(book));
+    if (doubtful.length === 0) return { sounds, votes: null };
+    recogniser.expect(doubtful);
+    return { sounds, votes: { raw: recogniser.read(raw), clean: recogniser.read(clean) } };
   }
 }
 

@@ -4,18 +4,28 @@ import type { EarFiles } from './assets.ts';
 import { Classic } from './classic.ts';
 import { Suppressor } from './denoise.ts';
 import { Listener, type Listening } from './listener.ts';
+import { PhoneNetwork } from './network/phoneNetwork.ts';
 import { dictionaryFrom } from './pronunciations.ts';
+import { SoundReader } from './soundReader.ts';
 import { SpeechDetector } from './speechDetector.ts';
 
 type Outward = Pick<Listening, 'now' | 'heard' | 'level'>;
 
 export async function openListener(files: EarFiles, outward: Outward): Promise<Listener> {
-  const [suppressor, detector, recogniser] = await Promise.all([
+  const detector = () => SpeechDetector.load({ runtime: files.runtime, network: files.detector });
+  const [suppressor, raw, clean, recogniser] = await Promise.all([
     Suppressor.load(),
-    SpeechDetector.load({ runtime: files.runtime, network: files.detector }),
+    detector(),
+    detector(),
     openClassic(files),
   ]);
-  return new Listener({ suppressor, detector, recogniser, ...outward });
+  const reader = await openReader(files);
+  return new Listener({ suppressor, detectors: { raw, clean }, recogniser, reader, ...outward });
+}
+
+export async function openReader(files: EarFiles): Promise<SoundReader> {
+  const dictionary = dictionaryFrom(new TextDecoder().decode(files.pronunciations));
+  return new SoundReader(await PhoneNetwork.load(files), dictionary);
 }
 
 export function openClassic(files: EarFiles): Promise<Classic> {

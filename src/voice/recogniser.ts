@@ -14,6 +14,8 @@ export interface Reading {
   wordFrames: number;
 }
 
+export const NOTHING_READ: Reading = { words: null, fit: -Infinity, frames: 0, wordFrames: 0 };
+
 export interface Recogniser {
   readonly name: string;
   /** Must be quick: the open sentences change after every command. */

@@ -109,9 +109,9 @@ describe('the ear', { timeout: 120_000 }, () => {
     expect(commandIn(await hear(spoken('the boil dropped')))).not.toContain('canner.boilDropped');
   });
 
-  it('believes nothing but a plea for silence while the page speaks', async () => {
+  it('acts on nothing that safety hangs on while the page speaks, only on a plea for silence', async () => {
     listener.mask(true);
-    expect(commandIn(await hear(spoken('the boil dropped')))).toEqual([]);
+    expect((await hear(spoken('the boil dropped'))).filter(({ kind }) => kind === 'heard')).toEqual([]);
     expect(commandIn(await hear(spoken('stop talking')))).toEqual(['hush']);
   });
 

@@ -60,23 +60,28 @@ function advance({ sounds, after }: SoundGraph, chances: Float64Array, now: Mass
   let most = next.silent;
   for (let node = 0; node < sounds.length; node++) {
     const sound = sounds[node]!;
-    let into = now.said[node]!;
-    for (const before of after[node]!) {
+    const stayed = now.said[node]!;
+    let into = stayed;
+    const befores = after[node]!;
+    for (let i = 0; i < befores.length; i++) {
+      const before = befores[i]!;
       if (before === START) into += now.silent;
       // The same sound twice needs a blank between, or it is one sound.
       else into += now.rested[before]! + (sounds[before] === sound ? 0 : now.said[before]!);
     }
-    const said = kept(into * chances[sound]!);
-    const rested = kept((now.said[node]! + now.rested[node]!) * blank);
+    const said = into === 0 ? 0 : kept(into * chances[sound]!);
+    const held = stayed + now.rested[node]!;
+    const rested = held === 0 ? 0 : kept(held * blank);
     next.said[node] = said;
     next.rested[node] = rested;
-    most = Math.max(most, said, rested);
+    if (said > most) most = said;
+    if (rested > most) most = rested;
   }
   return most > 0 ? most : 1;
 }
 
-/** Below this no sentence can catch up, and the smallest numbers there are cost a processor a hundred times more. */
-const HOPELESS = 1e-250;
+/** So far below the likeliest no sentence catches up, and most of a large book need not be looked at. */
+const HOPELESS = 1e-40;
 
 function kept(mass: number): number {
   return mass < HOPELESS ? 0 : mass;
@@ -84,8 +89,9 @@ function kept(mass: number): number {
 
 function rescale(mass: Mass, most: number): void {
   mass.silent /= most;
-  for (let node = 0; node < mass.said.length; node++) {
-    mass.said[node]! /= most;
-    mass.rested[node]! /= most;
+  const { said, rested } = mass;
+  for (let node = 0; node < said.length; node++) {
+    if (said[node] !== 0) said[node]! /= most;
+    if (rested[node] !== 0) rested[node]! /= most;
   }
 }

@@ -32,8 +32,6 @@ def eight_bits(weight):
 
 def save_onnx(network, out, dilations):
     parts = list(layers(network, dilations))
-    np.savez(Path(out, 'network.npz'), **{f'{name}.{kind}': value.astype(np.float16) for name, weight, bias, *_ in parts
-                                          for kind, value in (('weight', weight), ('bias', bias))})
     from onnx import TensorProto, checker, helper, numpy_helper, save
 
     nodes, stored, last, skip = [], [], 'features', None
@@ -53,9 +51,12 @@ def save_onnx(network, out, dilations):
             inputs = [last, skip] if follows == 'add' else [last]
             options = {'axis': 1} if follows == 'softmax' else {}
             last = 'logs' if follows == 'softmax' else f'{name}.{follows}'
+            if name == f'{len(dilations) - 1}.narrow':
+                last = 'hidden'
             nodes.append(helper.make_node(kind, inputs, [last], **options))
     graph = helper.make_graph(nodes, 'phones', [helper.make_tensor_value_info('features', TensorProto.FLOAT, [1, 40, 'frames'])],
-                              [helper.make_tensor_value_info('logs', TensorProto.FLOAT, [1, 40, 'steps'])], stored)
+                              [helper.make_tensor_value_info('logs', TensorProto.FLOAT, [1, 40, 'steps']),
+                               helper.make_tensor_value_info('hidden', TensorProto.FLOAT, [1, 192, 'steps'])], stored)
     model = helper.make_model(graph, opset_imports=[helper.make_opsetid('', 17)], ir_version=8)
     checker.check_model(model)
     save(model, Path(out, 'network.onnx'))

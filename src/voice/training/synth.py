@@ -1,10 +1,11 @@
-"""Speaks the training sentences with every training voice: python3 synth.py texts.tsv OUTDIR [--jobs N].
+"""Speaks the training sentences with every training voice: TRACT=PACKAGE python3 synth.py texts.tsv OUTDIR [--jobs N].
 
 The voices of the corpus's test side and the two tuning voices kept back (festival kal, espeak en-gb+f2)
 say nothing here but the small check set, which no weight is fitted to.
 """
 import argparse
 import ctypes
+import json
 import os
 import random
 import subprocess
@@ -16,6 +17,8 @@ from pathlib import Path
 
 import numpy as np
 
+import tract
+
 SEED = 20260925
 RATE = 16000
 ESPEAK_LANGUAGES = ['en-us', 'en', 'en-gb-scotland', 'en-gb-x-gbclan', 'en-gb-x-gbcwmd', 'en-029', 'en-us-nyc']
@@ -26,10 +29,12 @@ ESPEAK_VARIANTS = (
     'klatt4 linda marcelo max michel miguel norbert pablo paul pedro quincy rob robert sandro shelby steph steph2 '
     'steph3 travis victor zac'
 ).split()
-KITCHEN_TURNS = 5
+KITCHEN_TURNS = 4
 # A job of 200 sentences takes a few seconds.
 JOB_SECONDS = 45
-SHARES = {'espeak': 0.7, 'flite': 0.22, 'ked': 0.08}
+SHARES = {'espeak': 0.61, 'flite': 0.21, 'ked': 0.08, 'tract': 0.1}
+# The unpacked package that tract.py speaks with.
+TRACT = os.environ.get('TRACT', 'gnuspeech')
 
 
 def planned(texts):
@@ -110,6 +115,13 @@ def say_festival(sentences, draw, folder, voice):
     return [read_wave(f'{folder}/{index}.wav') for index in range(len(sentences))]
 
 
+def say_tract(sentences, draw, folder):
+    listed = Path(folder) / 'sentences.json'
+    listed.write_text(json.dumps({'seed': draw.randrange(1 << 31), 'sentences': sentences}))
+    tract.say(TRACT, listed, folder)
+    return [read_wave(f'{folder}/{index}.wav') for index in range(len(sentences))]
+
+
 def trimmed(sound):
     """Without the dead silence that a synthesiser puts around its words."""
     loud = np.flatnonzero(np.abs(sound.astype(np.int32)) > 150)
@@ -125,6 +137,9 @@ def speak(job):
             mine = [item for item in plan if item[2] == family]
             sounds = say_festival([item[0] for item in mine], draw, folder, voice) if mine else []
             out += [(item[1], family, trimmed(sound)) for item, sound in zip(mine, sounds)]
+        mine = [item for item in plan if item[2] == 'tract']
+        sounds = say_tract([item[0] for item in mine], draw, folder) if mine else []
+        out += [(item[1], 'tract', trimmed(sound)) for item, sound in zip(mine, sounds)]
         for sentence, phones, family in plan:
             if family == 'espeak':
                 voice, sound = say_espeak(sentence, draw)

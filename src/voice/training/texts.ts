@@ -12,6 +12,8 @@ const FRUITS =
   );
 const RANDOM_SENTENCES = 24_000;
 const SHUFFLED_SENTENCES = 6_000;
+/** Single short words fail most, so each of the kitchen's words and every number is said alone too. */
+const ALONE_TURNS = 4;
 const SEED = 20260925;
 
 const model = new URL('../../../node_modules/soundswallower/model/en-us/', import.meta.url);
@@ -45,6 +47,8 @@ const kitchen = [
 for (const sentence of kitchen) print('kitchen', sentence);
 
 const kitchenWords = [...new Set(kitchen.flatMap((sentence) => sentence.split(' ')))];
+for (let turn = 0; turn < ALONE_TURNS; turn++)
+  for (const word of [...kitchenWords, 'zero']) print('alone', word);
 for (let i = 0; i < SHUFFLED_SENTENCES; i++)
   print(
     'shuffled',

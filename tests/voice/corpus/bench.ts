@@ -4,7 +4,7 @@ import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 
 import { allPhrases } from '../../../src/words/phrases.en.ts';
-import { evidenceOf } from '../../../src/voice/confidence.ts';
+import { fused } from '../../../src/voice/fused.ts';
 import { clips, type Clip } from './clips.ts';
 import { endangers, outcomeOf, trialsOf, type Trial } from './measure.ts';
 import { voices, type Side } from './voices.ts';
@@ -54,24 +54,25 @@ await trialsOf(
 if (values.dump) writeFileSync(values.dump, JSON.stringify(trials.map(factsOf)));
 printTable();
 
+/** What `--dump` keeps for fitting: the evidence of each stretch and whether its sentence is the one said. */
 function factsOf(trial: Trial) {
   const { clip, snrDb, readings } = trial;
-  const right = clip.kind === 'command' ? meaning(clip.words) : null;
   return {
     id: clip.id,
     kind: clip.kind,
     snrDb,
     outcome: outcomeOf(trial, meaning),
-    stretches: readings.map((reading) => {
-      const best = reading.raw.fit > reading.clean.fit ? reading.raw : reading.clean;
-      const phrase = byWords.get(best.words ?? '');
-      return {
-        ...reading,
-        words: best.words,
-        command: phrase?.command,
-        right: phrase !== undefined && meaning(phrase.words) === right,
-        evidence: evidenceOf(reading, meaning),
-      };
+    stretches: readings.flatMap((reading) => {
+      const best = 'sounds' in reading ? fused(reading, meaning) : null;
+      return best === null
+        ? []
+        : [
+            {
+              ...best,
+              command: byWords.get(best.words)?.command,
+              right: meaning(best.words) === meaning(clip.words),
+            },
+          ];
     }),
     ms: trial.hearings.at(-1)?.ms,
   };

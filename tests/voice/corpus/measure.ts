@@ -2,7 +2,7 @@
 
 import type { Hearing, OpenPhrase } from '../../../src/kitchen/ports.ts';
 import { consequenceOf } from '../../../machines/dialogue/commands.ts';
-import type { Readings } from '../../../src/voice/decide.ts';
+import type { AllReadings } from '../../../src/voice/decide.ts';
 import { listenTo } from '../../../src/serve/listenTo.ts';
 import { openListener } from '../../../src/voice/openListener.ts';
 import { readEarFiles } from '../../../src/serve/earFiles.ts';
@@ -14,7 +14,7 @@ export interface Trial {
   clip: Clip;
   snrDb: number | null;
   hearings: Hearing[];
-  readings: Readings[];
+  readings: AllReadings[];
 }
 
 export type Outcome = 'correct' | 'asked' | 'asked wrong' | 'missed' | 'wrong' | 'quiet';

@@ -1,0 +1,104 @@
+// Which sentence the recognisers agree on best, and how sure that is: the network's scores, with the votes of the classic one where they leave doubt.
+
+import type { Reading } from './recogniser.ts';
+import type { Ranked, SoundReading } from './soundReader.ts';
+
+/** What the classic recogniser picked from the network's best sentences, from the clip as it came and denoised. */
+export interface Votes {
+  raw: Reading;
+  clean: Reading;
+}
+
+export interface FusedReading {
+  sounds: SoundReading;
+  /** Null where it was not asked. */
+  votes: Votes | null;
+}
+
+/** What the likelihood of the best sentence rests on. */
+export interface FusedEvidence {
+  /** Natural log for each sound of the sentence: how much better free sounds do. Less than nothing where the price of length outweighs it. */
+  lack: number;
+  /** Natural log by which it is before the best sentence of another meaning. */
+  margin: number;
+  /** What it lacks over the 160 ms where it fits worst. */
+  weakest: number;
+  /** How plainly the network hears anything at all: natural log of the best path, per step of 40 ms. */
+  clear: number;
+  /** Votes of the classic recogniser for it, less those against it. */
+  votes: number;
+  /** Its number of sounds. */
+  sounds: number;
+  /** Steps that sound for each of its sounds: a clip that says much more than the sentence, or much less. */
+  spare: number;
+}
+
+export interface Fused {
+  words: string;
+  evidence: FusedEvidence;
+}
+
+/** Natural log that a vote of the classic recogniser is worth, for each of its two readings. */
+const VOTE = 4;
+const MOST_MARGIN = 12;
+const MOST_WEAKEST = 15;
+/** So many sentences of the network are put to the classic recogniser. */
+const PUT_TO_VOTE = 24;
+/** Ahead by so much, and fitting so well everywhere, the network needs no second opinion. */
+const [PLAIN_MARGIN, PLAIN_WEAKEST] = [9, 4];
+
+export function fused({ sounds, votes }: FusedReading, meaning: (words: string) => string): Fused | null {
+  const voted = (words: string) =>
+    votes === null
+      ? []
+      : [votes.raw.words, votes.clean.words].filter(
+          (vote) => vote !== null && meaning(vote) === meaning(words),
+        );
+  const candidates = sounds.ranked
+    .map((candidate) => ({ ...candidate, total: candidate.score + VOTE * voted(candidate.words).length }))
+    .sort((a, b) => b.total - a.total);
+  const best = candidates[0];
+  if (!best || best.score === -Infinity) return null;
+  const other = candidates.find(({ words }) => meaning(words) !== meaning(best.words));
+  const given =
+    votes === null ? 0 : [votes.raw.words, votes.clean.words].filter((vote) => vote !== null).length;
+  const agree = voted(best.words).length;
+  return {
+    words: best.words,
+    evidence: {
+      lack: (sounds.free - best.score) / best.sounds,
+      margin: Math.min(MOST_MARGIN, best.total - (other?.total ?? -Infinity)),
+      weakest: Math.min(MOST_WEAKEST, sounds.weakest(best.words)),
+      clear: sounds.free / sounds.steps,
+      votes: agree - (given - agree),
+      sounds: best.sounds,
+      spare: sounds.sounding / best.sounds,
+    },
+  };
+}
+
+/** The sentences to put to the classic recogniser; none where the network leaves no doubt. */
+export function inDoubt(sounds: SoundReading, meaning: (words: string) => string): readonly string[] {
+  const seen = fused({ sounds, votes: null }, meaning);
+  if (seen === null) return [];
+  const plain = seen.evidence.margin >= PLAIN_MARGIN && seen.evidence.weakest <= PLAIN_WEAKEST;
+  return plain ? [] : sounds.ranked.slice(0, PUT_TO_VOTE).map(({ words }: Ranked) => words);
+}
+
+/** Logistic of the evidence; fitted on the tuning side alone (tests/voice/corpus/MEASURED.md). */
+export const FUSED_WEIGHTS = {
+  bias: -0.02,
+  lack: -1.487,
+  margin: 0.168,
+  weakest: -0.144,
+  clear: 4.365,
+  votes: 0.415,
+  sounds: 0.176,
+  spare: -2.565,
+};
+
+export function fusedConfidence(evidence: FusedEvidence, weights = FUSED_WEIGHTS): number {
+  const names = Object.keys(evidence) as (keyof FusedEvidence)[];
+  const sum = names.reduce((total, name) => total + weights[name] * evidence[name], weights.bias);
+  return 1 / (1 + Math.exp(-sum));
+}

@@ -1,0 +1,96 @@
+// The second recogniser: our phoneme network, scored against every open sentence at once.
+
+import { soundAlikes } from './soundAlikes.en.ts';
+import { forwardScores, type Outputs } from './network/forwardScore.ts';
+import type { Listened, PhoneNetwork } from './network/phoneNetwork.ts';
+import { soundGraph, type SoundGraph } from './network/soundGraph.ts';
+import { weakestLack } from './network/weakest.ts';
+import type { Dictionary } from './pronunciations.ts';
+
+/** What the network makes of a clip. */
+export interface SoundReading {
+  /** The likeliest sentences, the best first. */
+  ranked: readonly Ranked[];
+  /** Natural log of the best path that need not be a sentence. */
+  free: number;
+  /** Steps of 40 ms. */
+  steps: number;
+  /** Steps at which a sound is likelier than the blank: how much was said. */
+  sounding: number;
+  /** The score of a sentence that is open but not among the best; -Infinity for one that is not open. */
+  scoreOf(words: string): number;
+  /** How much the sentence lacks where it fits worst, natural log. */
+  weakest(words: string): number;
+  /** By how much the likeliest sentence that only sounds like this one is ahead of it; -Infinity where there is none. */
+  rival(words: string): number;
+}
+
+export interface Ranked {
+  words: string;
+  /** Natural log of its probability, with the price of its length. */
+  score: number;
+  sounds: number;
+}
+
+/** Natural log, for each sound of a sentence: without it the shorter of two sentences wins too often. */
+export const SOUND_PRICE = 1.75;
+const KEPT = 60;
+
+export class SoundReader {
+  readonly network: PhoneNetwork;
+  readonly #dictionary: Dictionary;
+  #graph: SoundGraph = soundGraph([], () => []);
+  #places: ReadonlyMap<string, number> = new Map();
+
+  constructor(network: PhoneNetwork, dictionary: Dictionary) {
+    this.network = network;
+    this.#dictionary = dictionary;
+  }
+
+  expect(sentences: readonly string[]): void {
+    this.#graph = soundGraph(sentences, (word) => this.#dictionary.of(word));
+    this.#places = new Map(this.#graph.sentences.map(({ words }, index) => [words, index]));
+  }
+
+  /** A few sentences, each in all its ways. */
+  #graphOf(sentences: readonly string[]): SoundGraph {
+    return soundGraph(sentences, (word) => this.#dictionary.of(word));
+  }
+
+  /** `clip` is 16 kHz; null for one that is too short to hold a word. */
+  async read(clip: Float32Array): Promise<SoundReading | null> {
+    const [graph, places] = [this.#graph, this.#places];
+    const listened = await this.network.listen(clip);
+    return listened && this.#reading(listened, graph, places);
+  }
+
+  #reading({ outputs }: Listened, graph: SoundGraph, places: ReadonlyMap<string, number>): SoundReading {
+    const { sentences, free } = forwardScores(outputs, graph);
+    const priced = (index: number) => sentences[index]! + SOUND_PRICE * graph.sentences[index]!.shortest;
+    const ranked = graph.sentences
+      .map(({ words, shortest }, index) => ({ words, score: priced(index), sounds: shortest }))
+      .sort((a, b) => b.score - a.score)
+      .slice(0, KEPT);
+    return {
+      ranked,
+      free,
+      steps: outputs.steps,
+      sounding: soundingSteps(outputs),
+      scoreOf: (words) => {
+        const index = places.get(words);
+        return index === undefined ? -Infinity : priced(index);
+      },
+      weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
+      rival: (words) => {
+        const { sentences: scores } = forwardScores(outputs, this.#graphOf([words, ...soundAlikes(words)]));
+        return Math.max(...scores.subarray(1)) - scores[0]!;
+      },
+    };
+  }
+}
+
+function soundingSteps({ steps, logs }: Outputs): number {
+  let count = 0;
+  for (let step = 0; step < steps; step++) if (logs[step]! < Math.log(0.5)) count++;
+  return count;
+}

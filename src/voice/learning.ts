@@ -21,7 +21,7 @@ export interface VoiceProfile {
   values: number[];
 }
 
-/** The ear of the page is one of these as well as an `Ear`. */
+/** What the ear is to offer; no ear does yet: the learning itself is in network/bend.ts, not measured and not wired. */
 export interface LearningEar {
   /** False where the ear has to do without the network: then there is nothing to learn, and the page says so. */
   readonly canLearn: boolean;

@@ -61,7 +61,7 @@ export interface LearningSettings {
   pull: number;
 }
 
-/** Chosen on two of the three real speakers of the digits, tried on the third (training/README.md). */
+/** Not fitted to anybody yet: from memory of what such layers bear. */
 export const LEARNING: LearningSettings = { rounds: 40, rate: 0.02, pull: 0.002 };
 
 /**

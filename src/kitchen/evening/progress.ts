@@ -157,11 +157,12 @@ function finishPreparing(tasks: Tasks, id: string, pieces: number, at: number): 
 /** A step that this batch's plan does not have (a jam is not blended) is none of the planner's business. */
 function onlyKnown(tasks: Tasks, id: string, plan: EveningPlan, runny: number): Tasks {
   const steps = new Set(plan.tasks.filter(({ batches }) => batches.includes(id)).map(({ step }) => step));
-  const counted = (round: number): boolean => round <= runny + 1;
+  const again = new Set(['reduce', 'spoon', 'cool', 'judge']);
+  const counted = (step = '', round = 1): boolean => !again.has(step) || round <= runny + 1;
   return Object.fromEntries(
     Object.entries(tasks).filter(([key]) => {
       const [, step, round] = key.split('/');
-      return steps.has(step as Step) && counted(Number(round));
+      return steps.has(step as Step) && counted(step, Number(round));
     }),
   );
 }

@@ -32,12 +32,14 @@ export function waitsIn(plan: EveningPlan, actors: Actors, now: number): Wait[] 
   };
   const wait = (about: string, step: Wait['step'], until: number | null): Wait[] =>
     until !== null && until - now > WORTH_MS ? [{ about, step, from: now, until }] : [];
+  const mustWait = forACanner(plan, actors);
   return [
     ...actors.batches.flatMap(({ id, state }) => {
       if (state === 'comingToBoil') return wait(id, 'heat', startOf('heat', id));
-      if (state !== 'readyingJars') return [];
-      const fill = startOf('fill', id);
-      return wait(id, 'fill', fill === null ? null : fill - READYING_MS);
+      if (!mustWait.has(id)) return [];
+      // The plan says for how long; where it is behind the evening, it is asked again soon.
+      const fill = startOf('fill', id) ?? now;
+      return wait(id, 'fill', Math.max(fill - READYING_MS, now + 2 * WORTH_MS));
     }),
     ...actors.canners.flatMap(({ id, state }, i) =>
       state === 'empty' || state === 'filled'
@@ -45,6 +47,29 @@ export function waitsIn(plan: EveningPlan, actors: Actors, now: number): Wait[] 
         : [],
     ),
   ];
+}
+
+/** Pots whose jars would find every canner taken: filled, they would go cold. */
+function forACanner(plan: EveningPlan, { batches, canners }: Actors): Set<string> {
+  const mates = (id: string): readonly string[] =>
+    plan.tasks.find(({ step, batches: ids }) => step === 'load' && ids.includes(id))?.batches ?? [id];
+  const fillOf = (id: string): number =>
+    plan.tasks.find(({ step, batches: ids }) => step === 'fill' && ids.includes(id))?.start ?? Infinity;
+  const filling = batches.filter(({ state }) => state === 'filling' || state === 'waitingForCanner');
+  const claims = filling.map(({ id }) => mates(id));
+  let free = canners.filter(({ load }) => load.length === 0).length - new Set(claims.map(String)).size;
+  const waiting = new Set<string>();
+  const ready = batches
+    .filter(({ state, plan: { request } }) => state === 'readyingJars' && request.keep === 'shelf')
+    .toSorted((one, other) => fillOf(one.id) - fillOf(other.id));
+  for (const { id } of ready) {
+    if (claims.some((ids) => ids.includes(id))) continue;
+    if (free > 0) {
+      free -= 1;
+      claims.push(mates(id));
+    } else waiting.add(id);
+  }
+  return waiting;
 }
 
 function belongs({ id, batches }: EveningTask, about: string): boolean {

@@ -20,6 +20,8 @@ export interface Mischief {
 
 interface Job {
   about: string;
+  /** What the work is, so that it is not begun twice when the page asks again. */
+  what: string;
   minutes: number;
   done: () => void;
   /** Not begun before this is so. */
@@ -154,7 +156,7 @@ export class RobotCook {
         return this.#calledAway(fruit);
       case 'batch.stir':
       case 'batch.nearlyThick':
-        return this.#hands(fruit, 0.3, () => {
+        return this.#hands(fruit, 'stir', 0.3, () => {
           this.#world.stir(fruit);
           this.#says(`i stirred the ${fruit}`, fruit, null);
         });
@@ -181,6 +183,7 @@ export class RobotCook {
       case 'batch.readyJars':
         return this.#hands(
           fruit,
+          'ready jars',
           3,
           () => this.#says('the jars are hot and ready', fruit, spokeOf(fruit)),
           // Filled jars cannot wait, the pot can: no cook fills jars for a canner that is taken.
@@ -215,7 +218,7 @@ export class RobotCook {
   #obeyCanner(key: Prompt['key']): void {
     switch (key) {
       case 'canner.fillIt':
-        return this.#hands(CANNER, 4, () => {
+        return this.#hands(CANNER, 'fill', 4, () => {
           this.#says('the canner is filled', CANNER, null);
           this.#world.cannerHeat(1);
           this.#says('the canner is heating', CANNER, cannerSpoke);
@@ -246,7 +249,7 @@ export class RobotCook {
         this.#world.cannerHeat(0);
         return void this.#watching.delete(CANNER);
       case 'canner.liftOut':
-        return this.#hands(CANNER, 3, () => {
+        return this.#hands(CANNER, 'lift', 3, () => {
           this.#world.lift();
           this.#loaded = [];
           this.#says('the jars are out', CANNER, (prompt) => prompt.key === 'batch.rest');
@@ -309,13 +312,15 @@ export class RobotCook {
 
   // --- What its hands do ---
 
-  #hands(about: string, minutes: number, done: () => void, when = () => true): void {
-    // The page asks again what is under way already.
-    if (!this.#jobs.some((job) => job.about === about)) this.#jobs.push({ about, minutes, done, when });
+  #hands(about: string, what: string, minutes: number, done: () => void, when = () => true): void {
+    if (this.#jobs.some((job) => job.about === about && job.what === what)) return;
+    // Hot jars cannot wait: they go before whatever else the hands were asked for.
+    if (what === 'load') this.#jobs.unshift({ about, what, minutes, done, when });
+    else this.#jobs.push({ about, what, minutes, done, when });
   }
 
   #then(about: string, minutes: number, sentence: string, also: () => void = () => {}): void {
-    this.#hands(about, minutes, () => {
+    this.#hands(about, sentence, minutes, () => {
       this.#says(sentence, about, about === CANNER ? cannerSpoke : spokeOf(about));
       also();
     });
@@ -333,7 +338,7 @@ export class RobotCook {
   #load(): void {
     const ready = this.#filled.filter((fruit) => !this.#loaded.includes(fruit));
     if (ready.length === 0) return;
-    this.#hands(CANNER, 3, () => {
+    this.#hands(CANNER, 'load', 3, () => {
       for (const fruit of ready) {
         this.#world.load(this.#jars.get(fruit) ?? 0, fruit.length);
         this.#loaded.push(fruit);

@@ -18,8 +18,6 @@ export const eveningWords = {
 
   'screen.evening.title': 'The evening',
   'screen.evening.finish': 'Over at about {likely}, between {low} and {high}.',
-  'screen.evening.late':
-    '{inTen, plural, =0 {Hardly ever is a step late.} other {Of ten such evenings, about # have a step that is late.}}',
   'screen.evening.by.own': 'Planned here, quickly.',
   'screen.evening.by.solver': 'Planned by the solver.',
   'screen.evening.by.proven': 'No shorter plan exists for these times.',

@@ -22,8 +22,6 @@ export const eveningWords = {
 
   'screen.evening.title': 'La tarde',
   'screen.evening.finish': 'Fin hacia las {likely}, entre {low} y {high}.',
-  'screen.evening.late':
-    '{inTen, plural, =0 {Casi nunca se retrasa un paso.} other {De diez tardes así, unas # tienen un paso con retraso.}}',
   'screen.evening.by.own': 'Planeado aquí, con rapidez.',
   'screen.evening.by.solver': 'Planeado por el optimizador.',
   'screen.evening.by.proven': 'No hay plan más corto para estos tiempos.',

@@ -29,8 +29,6 @@ export function EveningPanel({ view, catalogue }: EveningPanelProps) {
       )}
       <p className="evening-finish">
         {word('screen.evening.finish', { likely: at(likely), low: at(low), high: at(high) })}{' '}
-        {plan.request.batches.length > 1 &&
-          word('screen.evening.late', { inTen: Math.round(plan.chanceOfLate * 10) })}{' '}
         <span className="evening-by">{word(`screen.evening.by.${plan.proven ? 'proven' : plan.by}`)}</span>
       </p>
       <div className="timeline-frame" ref={ref}>

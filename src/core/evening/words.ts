@@ -87,7 +87,7 @@ export function adviceWords(advice: Advice, request: EveningRequest, timeOf: Tim
     case 'tooMany':
       return tooManyWords(advice, nameOf, timeOf);
     case 'risky':
-      return `This will seldom go without something late: about ${Math.round(advice.chanceOfLate * 10)} evenings in ten.`;
+      return 'This evening is tight: some step may well be late.';
   }
 }
 

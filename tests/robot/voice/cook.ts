@@ -63,6 +63,7 @@ export class RobotCook {
   #flameDropped = false;
   #awayUntil: number | null = null;
   #held: string | null = null;
+  #spokenOf: string | null = null;
   #loaded: string[] = [];
   #filled: string[] = [];
   #now = 0;
@@ -129,7 +130,8 @@ export class RobotCook {
 
   #obey(prompt: Prompt): void {
     const { key } = prompt;
-    const fruit = prompt.name ?? this.#only();
+    // What is said without a name is about the only one left, or about what the cook has just spoken of.
+    const fruit = prompt.name ?? this.#only() ?? this.#spokenOf;
     const [area] = key.split('.');
     if (area === 'canner') return this.#obeyCanner(key);
     if (area === 'dialogue') return this.#talk(prompt);
@@ -397,6 +399,7 @@ export class RobotCook {
     const at = this.#sayings.indexOf(saying);
     if (at >= 0) this.#sayings.splice(at, 1);
     this.said.push({ sentence: saying.sentence, tries: saying.tries });
+    if (this.#names.includes(saying.about)) this.#spokenOf = saying.about;
   }
 
   #settleAbout(about: string): void {

@@ -191,7 +191,9 @@ function regex(parts: readonly Part[], names: readonly string[]): string {
     .map((part) => {
       if ('words' in part) return part.words === '' ? '' : `${part.words} `;
       if ('gap' in part) return gapPattern(part.gap, names);
-      return `(?:${part.oneOf.map((way) => regex(way, names)).join('|')})`;
+      // What may be left out is tried last, or nothing at all would be found first.
+      const ways = part.oneOf.map((way) => regex(way, names)).toSorted((a, b) => b.length - a.length);
+      return `(?:${ways.join('|')})`;
     })
     .join('');
 }

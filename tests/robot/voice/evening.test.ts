@@ -1,0 +1,30 @@
+// Three batches at once, one pair of hands: a cook that knows only what it hears brings every jar to the shelf.
+
+import { expect, test } from 'vitest';
+import { eveningByWords, type Turn } from './byWords.ts';
+import { robotEvening } from './evening.ts';
+
+test('three batches by word alone, with a runny plate, a lost boil, an errand and a lid that stays up', async () => {
+  const mischief = {
+    impatientWith: 'pear',
+    flameDropsAfter: 4,
+    calledAway: 10,
+    unsealed: 'crab apple',
+  };
+  const { plans, cook, prompts } = robotEvening(mischief);
+  const { turns } = await eveningByWords(plans, cook, prompts);
+  expect([...cook.ends.keys()].toSorted()).toEqual(['crab apple', 'damson plum', 'pear']);
+  for (const end of cook.ends.values()) expect(end).not.toMatch(/spoilt/);
+  expect(cook.ends.get('crab apple')).toMatch(/kept cold/);
+  const said = turns.map(({ text }) => text).join('\n');
+  expect(said).toMatch(/clock is void/);
+  expect(overlapping(turns.filter(({ who }) => who === 'kitchen'))).toEqual([]);
+}, 400_000);
+
+/** Sentences that begin before the one before them has ended. */
+function overlapping(turns: readonly Turn[]): string[] {
+  return turns.flatMap((turn, i) => {
+    const before = turns[i - 1];
+    return before && turn.from < before.to ? [`${before.text} / ${turn.text}`] : [];
+  });
+}

@@ -1,0 +1,62 @@
+// An evening of three batches for the robot cook: what is planned, and what really is in the pots.
+
+import { batchRequestSchema, planBatch } from '../../../src/core/index.ts';
+import type { BatchPlan } from '../../../src/core/types.ts';
+import { englishMessages, type MessageKey } from '../../../src/words/en.ts';
+import { RobotCook, type Mischief } from './cook.ts';
+import { promptsOf, type Prompts } from './prompts.ts';
+import { World } from './world.ts';
+
+export const FRUITS = { damson: 'damson plum', pear: 'pear', crabapple: 'crab apple' } as const;
+
+export interface RobotEvening {
+  plans: BatchPlan[];
+  cook: RobotCook;
+  prompts: Prompts;
+}
+
+/** The kitchen's own sentences about the work; what it answers to questions is not asked for here. */
+const HEARD = /^(batch|canner|dialogue|kitchen|evening)\./;
+/** Sentences made of other sentences: heard as those. */
+const MADE_OF_OTHERS = /\.why$|whatNext|kitchen\.named|evening\.words/;
+
+export function robotEvening(mischief: Mischief, seed = 7): RobotEvening {
+  const names = Object.values(FRUITS);
+  const plans = Object.keys(FRUITS).map(planned);
+  const world = new World(seed);
+  plans.forEach((plan, i) => {
+    const solubleKg = 0.14 * 1.5 + plan.sugarMassKg;
+    const insolubleKg = 0.03;
+    const waterKg = plan.startMassKg - solubleKg - insolubleKg;
+    // Each fruit sets a little earlier or later than the plan thinks.
+    const holdsAtPct = (100 * solubleKg) / (plan.targetMassKg * (0.97 + 0.03 * i));
+    world.pot(names[i] ?? '', { waterKg, solubleKg, insolubleKg, body: 1 }, holdsAtPct, seed + i);
+  });
+  const jars = new Map(plans.map((plan, i) => [names[i] ?? '', Math.max(1, plan.jars.makeReady - 1)]));
+  const keys = (Object.keys(englishMessages) as MessageKey[]).filter(
+    (key) => HEARD.test(key) && !MADE_OF_OTHERS.test(key),
+  );
+  const cook = new RobotCook(world, jars, mischief);
+  return { plans, cook, prompts: promptsOf(keys, names, FREE_WORDS) };
+}
+
+/** Words of what the page may say back of the cook's own. */
+const FREE_WORDS =
+  'yes no that is right wrong the it canner boil dropped rolling full holding jars are in out plate test passed still runny thick enough foam off done stirred'.split(
+    ' ',
+  );
+
+function planned(fruit: string): BatchPlan {
+  return planBatch(
+    batchRequestSchema.parse({
+      fruit,
+      product: 'butter',
+      fruitMassKg: 1.6,
+      jar: 'half-pint',
+      elevationM: 100,
+      keep: 'shelf',
+      pot: { diameterM: 0.28 },
+      burner: { powerW: 3500 },
+    }),
+  );
+}

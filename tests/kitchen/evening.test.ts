@@ -1,0 +1,150 @@
+// Does the kitchen keep the evening's plan true to what happened, and let no jars be filled for a canner that is taken?
+
+import { describe, expect, test } from 'vitest';
+import { planEvening } from '../../src/core/evening/index.ts';
+import type { EveningPlan } from '../../src/core/evening/types.ts';
+import { happenings } from '../../src/kitchen/fold.ts';
+import { actorsOf } from '../../src/kitchen/kitchenView.ts';
+import { progressOf } from '../../src/kitchen/evening/progress.ts';
+import { minutesUntil, requestOf } from '../../src/kitchen/evening/request.ts';
+import { eveningSettingsSchema, usualEvening } from '../../src/kitchen/evening/settings.ts';
+import { dressed, handsAt, waitsIn } from '../../src/kitchen/evening/waits.ts';
+import { sayIt } from '../../src/words/sayit.en.ts';
+import { logbook, MIN, START, type Logbook } from './logbook.ts';
+
+const actors = (book: Logbook) => actorsOf(book.log.kitchen, book.now, (command) => sayIt(command));
+
+function planFor(book: Logbook): EveningPlan {
+  const request = requestOf(actors(book).batches, usualEvening, START);
+  return planEvening(request, { budgetMs: 0, now: () => 0, seed: 1, evenings: 0 });
+}
+
+function progress(book: Logbook, plan: EveningPlan) {
+  return progressOf(plan, happenings(book.entries), actors(book), book.now);
+}
+
+const toJars = (book: Logbook, batch: string) => book.toPlate(batch).tell('plate.held', batch);
+
+describe('what has happened, as the planner’s tasks', () => {
+  test('every piece of preparation is done when all is mashed, and the pot goes on the heat', () => {
+    const book = logbook(['plum', 'pear']);
+    const plan = planFor(book);
+    book.tell('setup.ready').wait(12).tell('mash.done');
+    const { tasks } = progress(book, plan);
+    const pieces = plan.tasks.filter(({ step, batches }) => step === 'prepare' && batches.includes('plum'));
+    expect(pieces.length).toBeGreaterThan(1);
+    for (const { id } of pieces) expect(tasks[id]?.endedAt, id).toBeDefined();
+    expect(tasks['plum/heat/1']).toEqual({ startedAt: 12 });
+    expect(tasks['pear/heat/1']).toBeUndefined();
+  });
+
+  test('a pot that was told to wait has not gone on', () => {
+    const book = logbook(['plum', 'pear']);
+    const plan = planFor(book);
+    book.tell('setup.ready').wait(12).tell('mash.done');
+    const waiting = progressOf(
+      plan,
+      happenings(book.entries),
+      actors(book),
+      book.now,
+      new Map([['plum', null]]),
+    );
+    expect(waiting.tasks['plum/heat/1']).toBeUndefined();
+    const called = new Map([['plum', START + 30 * MIN]]);
+    const later = progressOf(plan, happenings(book.entries), actors(book), book.now, called);
+    expect(later.tasks['plum/heat/1']).toEqual({ startedAt: 30 });
+  });
+
+  test('a runny plate is one more round of the last reduction', () => {
+    const book = logbook(['plum', 'pear']);
+    const plan = planFor(book);
+    book.toPlate().tell('plate.runny');
+    const { tasks, runnyPlates } = progress(book, plan);
+    expect(runnyPlates).toEqual({ plum: 1 });
+    expect(tasks['plum/judge/1']?.endedAt).toBeDefined();
+    expect(tasks['plum/reduce/2']).toMatchObject({ startedAt: (book.now - START) / MIN });
+  });
+
+  test('a held pot and a batch given up are told as such', () => {
+    const book = logbook(['plum', 'pear']);
+    const plan = planFor(book);
+    book.tell('setup.ready').tell('mash.done').wait(12).tell('pot.rollingBoil').tell('batch.held');
+    book.tell('batch.stopped', 'pear');
+    const { heldSince, stopped } = progress(book, plan);
+    expect(heldSince).toEqual({ plum: 12 });
+    expect(stopped).toEqual(['pear']);
+  });
+});
+
+describe('who waits', () => {
+  test('a pot whose jars would find the canner taken is kept hot, and shows it', () => {
+    const book = logbook(['plum', 'pear']);
+    const plan = planFor(book);
+    book.toLoaded();
+    toJars(book, 'pear');
+    const waits = waitsIn(plan, actors(book), book.now);
+    expect(waits).toMatchObject([{ about: 'pear', step: 'fill' }]);
+    expect(waits[0]?.until).toBeGreaterThan(book.now);
+    const pear = dressed(actors(book), waits).batches.find(({ id }) => id === 'pear');
+    expect(pear?.doing).toEqual({ key: 'screen.act.evening.wait.fill' });
+    expect(pear?.clock).toMatchObject({ kind: 'until', until: waits[0]?.until });
+  });
+
+  test('with the canner free nobody waits for it', () => {
+    const book = logbook(['plum', 'pear']);
+    const plan = planFor(book);
+    toJars(book, 'pear');
+    expect(waitsIn(plan, actors(book), book.now).filter(({ step }) => step === 'fill')).toEqual([]);
+  });
+
+  test('of two pots that are ready, one goes first', () => {
+    const book = logbook(['plum', 'pear']);
+    const plan = { ...planFor(book) };
+    const alone = { ...plan, tasks: plan.tasks.filter(({ batches }) => batches.length < 2) };
+    toJars(book, 'plum');
+    toJars(book, 'pear');
+    expect(waitsIn(alone, actors(book), book.now).filter(({ step }) => step === 'fill')).toHaveLength(1);
+  });
+
+  test('one batch alone never waits', () => {
+    const book = logbook(['plum']);
+    const plan = planFor(book);
+    toJars(book, 'plum');
+    expect(waitsIn(plan, actors(book), book.now)).toEqual([]);
+  });
+
+  test('hands are at what is being done, not at what waits', () => {
+    const book = logbook(['plum', 'pear']);
+    book.tell('setup.ready');
+    expect(handsAt(actors(book), [])).toBe('plum');
+    const wait = { about: 'plum', step: 'heat', from: book.now, until: book.now + MIN } as const;
+    expect(handsAt(actors(book), [wait])).toBeNull();
+  });
+});
+
+describe('what the cook has for the evening', () => {
+  test('a time of day is the next one', () => {
+    const at = new Date(2026, 8, 12, 20, 30).getTime();
+    expect(minutesUntil('21:00', at)).toBe(30);
+    expect(minutesUntil('20:00', at)).toBe(23 * 60 + 30);
+  });
+
+  test('leaving for a while is an absence, an end is a latest finish', () => {
+    const at = new Date(2026, 8, 12, 16, 0).getTime();
+    const settings = { ...usualEvening, overBy: '21:00', away: { from: '17:00', minutes: 30 } };
+    expect(requestOf([], settings, at)).toMatchObject({
+      latestFinish: 300,
+      absences: [{ cook: 0, from: 60, to: 90 }],
+    });
+  });
+
+  test('nonsense is refused', () => {
+    expect(eveningSettingsSchema.safeParse({ ...usualEvening, overBy: '25:00' }).success).toBe(false);
+    expect(eveningSettingsSchema.safeParse({ ...usualEvening, cooks: 0 }).success).toBe(false);
+  });
+});
+
+test('two plum batches are the first and the second plum', () => {
+  const book = logbook(['plum', 'second plum']);
+  expect(actors(book).batches.map(({ name }) => name)).toEqual(['first plum', 'second plum']);
+});

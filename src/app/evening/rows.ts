@@ -77,19 +77,3 @@ export function rowsOf(plan: EveningPlan): Row[] {
 }
 
 const ORDER: readonly string[] = ['canner', 'burner', 'cook'];
-
-/** What wants the cook now and next, for one glance. */
-export function nowAndNext(plan: EveningPlan, minute: number): { now: Stretch | null; next: Stretch | null } {
-  const hands = rowsOf(plan)
-    .filter(({ kind }) => kind === 'batch')
-    .flatMap(({ stretches }) => stretches)
-    .filter(({ attention }) => attention === 'hands')
-    .toSorted((a, b) => a.from - b.from);
-  return {
-    now:
-      hands.find(
-        ({ state, from, to }) => state === 'underway' || (state !== 'done' && from <= minute && to > minute),
-      ) ?? null,
-    next: hands.find(({ state, from }) => state === 'planned' && from > minute) ?? null,
-  };
-}

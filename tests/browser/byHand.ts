@@ -2,6 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { viewWords } from '../../src/words/en.views.ts';
+import { SPRAY_MS } from '../../src/app/stove/hold.ts';
 import type { Kitchen } from './harness/kitchen.ts';
 
 /** A little more than a guarded button wants to be held, ms. */
@@ -109,6 +110,8 @@ export class HandCook {
   }
 
   async #hold(button: ReturnType<Page['locator']>): Promise<void> {
+    // Two touches at once are spray to the guard; a thumb takes a moment from one button to the next.
+    await new Promise((resolve) => setTimeout(resolve, SPRAY_MS + 50));
     const box = await button.boundingBox();
     if (!box) throw new Error('A button to hold is not on the screen.');
     await this.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);

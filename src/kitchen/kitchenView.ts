@@ -24,10 +24,14 @@ export function actorsOf(kitchen: Kitchen, now: number, sayIt: SayIt): Actors {
   };
 }
 
-/** Once there is a second plum, the plum before it is the first. */
 function toldApart(batches: BatchView[]): BatchView[] {
-  const second = (name: string) => batches.some((other) => other.name === `second ${name}`);
-  return batches.map((batch) => (second(batch.name) ? { ...batch, name: `first ${batch.name}` } : batch));
+  const names = batches.map(({ name }) => name);
+  return batches.map((batch) => ({ ...batch, name: shownName(batch.name, names) }));
+}
+
+/** Once there is a second plum, the plum before it is the first. */
+export function shownName(name: string, names: readonly string[]): string {
+  return names.includes(`second ${name}`) ? `first ${name}` : name;
 }
 
 /** What can be put right stands after what can be done, on the batch or canner that it is about. */

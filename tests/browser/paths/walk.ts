@@ -13,6 +13,7 @@ import {
 } from '../../../machines/kitchen/kitchen.ts';
 import { planBatch } from '../../../src/core/index.ts';
 import type { BatchRequest } from '../../../src/core/request.ts';
+import { shownName } from '../../../src/kitchen/kitchenView.ts';
 import type { LogEntry } from '../../../src/kitchen/ports.ts';
 import { screenWords } from '../../../src/words/en.screens.ts';
 import { viewWords } from '../../../src/words/en.views.ts';
@@ -219,7 +220,8 @@ class Walker {
 
   #nameOf(event: KitchenEvent): string {
     if ('canner' in event) return screenWords['screen.which.canner'];
-    return this.#kitchen.batches[this.#batch]?.context.name ?? '';
+    const names = Object.values(this.#kitchen.batches).map(({ context }) => context.name);
+    return shownName(this.#kitchen.batches[this.#batch]?.context.name ?? '', names);
   }
 
   #isWrong(leg: Leg, says: string): void {
@@ -245,8 +247,9 @@ function pressFor(event: KitchenEvent, who: string): Press {
 
 /** As the page shows it on its root element. */
 function statesOf({ batches, canners }: Kitchen): string {
+  const names = Object.values(batches).map(({ context }) => context.name);
   return [
-    ...Object.values(batches).map((batch) => `${batch.context.name}: ${batchState(batch)}`),
+    ...Object.values(batches).map((batch) => `${shownName(batch.context.name, names)}: ${batchState(batch)}`),
     ...Object.values(canners).map((canner) => `canner: ${cannerState(canner)}`),
   ].join('; ');
 }

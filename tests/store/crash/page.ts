@@ -19,7 +19,16 @@ const PACE = 10;
 /** Now and then several entries come at once, as when a cook and a clock speak together. */
 const TOGETHER = [1, 1, 3, 1, 2];
 
-const same = (a: unknown, b: unknown) => JSON.stringify(a) === JSON.stringify(b);
+/** The same content, in whatever order it was written. */
+const same = (a: unknown, b: unknown) => inOrder(a) === inOrder(b);
+
+function inOrder(value: unknown): string {
+  return JSON.stringify(value, (_, inner: unknown) =>
+    inner !== null && typeof inner === 'object' && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).toSorted(([a], [b]) => (a < b ? -1 : 1)))
+      : inner,
+  );
+}
 
 async function cook(): Promise<void> {
   const started = performance.now();

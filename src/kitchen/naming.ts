@@ -6,7 +6,9 @@ import { isOver, type Actors } from './kitchenView.ts';
 import type { Catalogue } from './ports.ts';
 import type { BatchView } from './view.ts';
 
-const ordinals = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(' ');
+const ordinals = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(
+  ' ',
+);
 
 /** A batch goes by its fruit; the second one of the same fruit is "second plum". */
 export function nameFor(plan: BatchPlan, others: readonly BatchView[]): string {

@@ -4,7 +4,8 @@ import { useSyncExternalStore } from 'react';
 import type { AppProps } from '../actions.ts';
 import type { EveningSettings } from '../../kitchen/evening/settings.ts';
 import { useBox } from '../stove/useBox.ts';
-import { clockTime, Timeline } from './Timeline.tsx';
+import { timeOfDay } from '../../kitchen/evening/evening.ts';
+import { Timeline } from './Timeline.tsx';
 import { eveningPreference } from './preference.ts';
 
 type EveningPanelProps = Pick<AppProps, 'view' | 'catalogue'>;
@@ -15,7 +16,7 @@ export function EveningPanel({ view, catalogue }: EveningPanelProps) {
   if (!evening || evening.plan.tasks.length === 0) return null;
   const { plan, advice } = evening;
   const word = (key: string, params: Record<string, string | number> = {}) => catalogue.text({ key, params });
-  const at = (minute: number): string => clockTime(plan.request.beganAt + minute * 60_000);
+  const at = (minute: number): string => timeOfDay(plan.request.beganAt + minute * 60_000);
   const { low, likely, high } = plan.finish;
   return (
     <section className="evening" aria-labelledby="evening-title">

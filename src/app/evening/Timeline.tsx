@@ -2,7 +2,7 @@
 
 import { scaleTime } from 'd3-scale';
 import type { Catalogue } from '../../kitchen/ports.ts';
-import type { EveningView } from '../../kitchen/evening/evening.ts';
+import { timeOfDay, type EveningView } from '../../kitchen/evening/evening.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { rowsOf, type Row, type Stretch } from './rows.ts';
 
@@ -54,7 +54,7 @@ export function Timeline({ evening, now, catalogue, width = 900 }: TimelineProps
         <g key={tick.getTime()} className="tick">
           <path d={`M${x(tick)} ${TOP - 6} V${height}`} />
           <text x={x(tick)} y={TOP - 12}>
-            {clockTime(tick.getTime())}
+            {timeOfDay(tick.getTime())}
           </text>
         </g>
       ))}
@@ -129,13 +129,7 @@ function rowWords(row: Row, beganAt: number, word: (key: string) => string): str
   const work = row.stretches
     .filter(({ attention, step }) => attention === 'hands' || step === 'heat' || step === 'process')
     .map(
-      ({ step, from }) => `${word(`screen.evening.step.${step}`)} ${clockTime(beganAt + from * MINUTE_MS)}`,
+      ({ step, from }) => `${word(`screen.evening.step.${step}`)} ${timeOfDay(beganAt + from * MINUTE_MS)}`,
     );
   return `${row.name}: ${work.join(', ')}.`;
-}
-
-/** "4:10". */
-export function clockTime(instant: number): string {
-  const at = new Date(instant);
-  return `${((at.getHours() + 11) % 12) + 1}:${String(at.getMinutes()).padStart(2, '0')}`;
 }

@@ -9,26 +9,14 @@ import { butterEnd, cookingWater, juiceYield, millLoss, pectinDose, recipes } fr
 import { cite } from '../../tables/source.ts';
 import { saturationLine, standardAtmosphere } from '../../tables/steam.ts';
 import { starzakPeacock } from '../../tables/sucrose.ts';
+import type { FigureId } from '../../core/guidance.ts';
 import { storage } from '../../tables/storage.ts';
 import type { Units } from '../actions.ts';
 import { lowerFirst } from '../stove/lowerFirst.ts';
 import type { ShownPlan, Word } from './figures.ts';
 import { sayDuration, sayElevation, sayMass, trim } from './units.ts';
 
-export type ReasonKey =
-  | WhyKey
-  | 'startMass'
-  | 'startDepth'
-  | 'waterBoils'
-  | 'headspace'
-  | 'sterilise'
-  | 'clean'
-  | 'sugarPer100g'
-  | 'fruitPer100g'
-  | 'pH'
-  | 'waterActivity'
-  | 'bestBy'
-  | 'cost';
+export type ReasonKey = FigureId;
 
 type Reasons = Partial<Record<ReasonKey, Why>>;
 

@@ -1,6 +1,6 @@
 // Every reason a figure can open to: the plan's own, and those that need only the plan and the tables.
 
-import type { PlanFacts, Why, WhyKey } from '../../core/types.ts';
+import type { PlanFacts, Why } from '../../core/types.ts';
 import { acidChemistry, acidLine } from '../../tables/acid.ts';
 import { findFruit } from '../../tables/fruits/index.ts';
 import { spreadHeadspace } from '../../tables/jars.ts';

@@ -91,7 +91,7 @@ export class Evening {
     this.#foresee();
   }
 
-  /** What a chart wants said now: as it is, put off, or left for when the hands are free. */
+  /** What a chart wants said now: as it is, put off, or not at all. */
   worded(effect: Effect): Effect[] {
     if (effect.type !== 'say' || effect.about === null || effect.urgency === 'danger') return [effect];
     this.#look();
@@ -103,9 +103,7 @@ export class Evening {
       if (wait.step === 'heat') this.#putOff.set(wait.about, null);
       return [this.#waitWords(effect, wait)];
     }
-    const busy = handsAt(this.#parts.actors(), this.#waits);
-    const another = busy !== null && busy !== effect.about && effect.urgency === 'step';
-    return another && !effect.untilAnswered ? [{ ...effect, slot: `${effect.slot}/when-free` }] : [effect];
+    return [effect];
   }
 
   // --- The plan ---

@@ -13,6 +13,7 @@ import { HelpSheet } from './sheets/HelpSheet.tsx';
 import { JarSheet } from './sheets/JarSheet.tsx';
 import { MicrophoneSheet } from './sheets/MicrophoneSheet.tsx';
 import { MoreSheet } from './sheets/MoreSheet.tsx';
+import { SeeSheet } from './sheets/SeeSheet.tsx';
 import { ReadingSheet } from './sheets/ReadingSheet.tsx';
 import { SettingsSheet } from './sheets/SettingsSheet.tsx';
 import { WhenSheet } from './sheets/WhenSheet.tsx';
@@ -23,7 +24,7 @@ import { choicesOf, StoveScreen } from './stove/StoveScreen.tsx';
 import { TWICE_MS } from './stove/hold.ts';
 import { useKeys, useTalkKey, useTwice } from './useKeys.ts';
 
-type Open = 'more' | 'evening' | 'settings' | 'help' | 'microphone' | Choice | null;
+type Open = 'more' | 'see' | 'evening' | 'settings' | 'help' | 'microphone' | Choice | null;
 
 export function App(props: AppProps) {
   const { view, settings, arrival } = props;
@@ -43,7 +44,13 @@ export function App(props: AppProps) {
   return (
     <>
       {cooking ? (
-        <StoveScreen {...props} subject={subject} onChoose={choose} onMore={() => setOpen('more')} />
+        <StoveScreen
+          {...props}
+          subject={subject}
+          onChoose={choose}
+          onMore={() => setOpen('more')}
+          onSee={() => setOpen('see')}
+        />
       ) : (
         <PlanPage
           {...props}
@@ -93,6 +100,7 @@ function OpenSheet(props: OpenSheetProps) {
   if (open === 'microphone') return <MicrophoneSheet {...props} onClose={close} />;
   if (open === 'evening') return <EveningSheet {...props} onClose={close} />;
   if (open === 'help') return <HelpSheet {...props} onClose={close} />;
+  if (open === 'see') return subject && <SeeSheet {...props} subject={subject} onClose={close} />;
   if (open === 'more') {
     const go = (where: 'plan' | 'evening' | 'settings' | 'help') => {
       if (where === 'plan') toPlan();

@@ -181,7 +181,7 @@ const sightOfQuestion: Readonly<Partial<Record<string, SightId>>> = {
   howTight: 'fingertipTight',
   bubblesInJar: 'bubblesOut',
   wipeRim: 'wipeRim',
-  whenTimeStarts: 'rollingBoil',
+  whenTimeStarts: 'cannerBoil',
   ifBoilStops: 'boilLost',
   howMuchWater: 'waterOverJars',
   waitFive: 'coolStand',

@@ -19,6 +19,7 @@ export const sheetWords = {
   'screen.sayLess': 'Say less',
   'screen.sayMore': 'Say more',
   'screen.seeIt': 'What it looks like',
+  'screen.see.open': '{what}: see it large',
   'screen.status': 'Where are we?',
   'screen.hush': 'Be quiet',
   'screen.go.plan': 'Plan another batch',
@@ -153,6 +154,7 @@ export const sheetWords = {
   'screen.first.2': 'Press “Start cooking” and put the tablet where you see it.',
   'screen.first.3': 'Then talk: it says what to do, and keeps the clocks.',
   'screen.first.practice': 'No fruit yet? Practise on a pretend stove:',
+  'screen.first.practising': 'This is practice, on a pretend stove: nothing here is real.',
   'screen.first.practice.pace': '{pace}× time',
   'screen.first.practice.leave': 'Leave practice',
 } as const satisfies Record<string, string>;

@@ -18,6 +18,10 @@ export const sightWords: Record<Key, string> = {
   'see.rollingBoil.said': 'The whole top heaves, and stirring can not stop it.',
   'see.rollingBoil.alt':
     'A pot on a high flame. Big bubbles break all over and the whole top heaves and tumbles. A spoon stirs through it, and it boils on behind the spoon. It sounds like steady rain.',
+  'see.cannerBoil': 'A full rolling boil in the canner',
+  'see.cannerBoil.said': 'Big bubbles all over the water, and they do not stop.',
+  'see.cannerBoil.alt':
+    'The canner on a high flame, jars on the rack deep under the water. Big bubbles break all over, and the whole top heaves and tumbles. It boils on and on, and the lid rattles. Only now does the time begin.',
   'see.boilLost': 'The boil is lost',
   'see.boilLost.said': 'The top has gone flat over the jars. The time starts again.',
   'see.boilLost.alt':

@@ -21,6 +21,7 @@ export const sheetWords = {
   'screen.sayLess': 'Menos palabras',
   'screen.sayMore': 'Más palabras',
   'screen.seeIt': 'Cómo se ve',
+  'screen.see.open': '{what}: verlo en grande',
   'screen.status': '¿Cómo vamos?',
   'screen.hush': 'Silencio',
   'screen.go.plan': 'Planear otra tanda',
@@ -157,6 +158,7 @@ export const sheetWords = {
   'screen.first.2': 'Pulse «Empezar a cocinar» y ponga la tableta donde la vea.',
   'screen.first.3': 'Luego toque: la página dice qué hacer y lleva los relojes.',
   'screen.first.practice': '¿Aún sin fruta? Practique en un fuego de mentira:',
+  'screen.first.practising': 'Esto es práctica, en un fuego de mentira: aquí nada es real.',
   'screen.first.practice.pace': 'tiempo {pace}×',
   'screen.first.practice.leave': 'Dejar la práctica',
 } as const satisfies Record<keyof typeof english, string>;

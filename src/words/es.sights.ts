@@ -16,6 +16,10 @@ export const sightWords = {
   'see.rollingBoil.said': 'Toda la superficie se agita, y remover no lo para.',
   'see.rollingBoil.alt':
     'Una olla a fuego fuerte. Grandes burbujas rompen por todas partes y toda la superficie se agita. Una cuchara la remueve, y sigue hirviendo detrás de la cuchara. Suena como lluvia constante.',
+  'see.cannerBoil': 'Pleno hervor en la olla de conservas',
+  'see.cannerBoil.said': 'Burbujas grandes por toda el agua, y no paran.',
+  'see.cannerBoil.alt':
+    'La olla de conservas con fuego fuerte, los tarros en la rejilla muy por debajo del agua. Burbujas grandes rompen por todas partes y toda la superficie se agita y salta. Hierve sin parar y la tapa golpea. Solo ahora empieza el tiempo.',
   'see.boilLost': 'El hervor se ha perdido',
   'see.boilLost.said': 'La superficie se aplanó sobre los tarros. El tiempo empieza de nuevo.',
   'see.boilLost.alt':

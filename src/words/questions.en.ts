@@ -159,6 +159,7 @@ export const englishSights: Forms<SightId> = {
   simmer: ['a simmer'],
   boil: ['a boil', 'an ordinary boil'],
   rollingBoil: ['a rolling boil', 'a full boil'],
+  cannerBoil: ['the canner boiling', 'a boiling canner', 'the full boil in the canner'],
   boilLost: ['a lost boil'],
   foam: ['the foam', 'skimming'],
   spoonCoats: ['a spoon that coats', 'the spoon test'],

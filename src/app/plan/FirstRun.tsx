@@ -13,7 +13,7 @@ export function FirstRun({ view, actions, catalogue }: Pick<AppProps, 'view' | '
         ))}
       </ol>
       <p className="examples">
-        <span>{word('screen.first.practice')}</span>
+        <span>{word(view.practice ? 'screen.first.practising' : 'screen.first.practice')}</span>
         {view.practice ? (
           <button type="button" className="link" onClick={() => actions.practice(0)}>
             {word('screen.first.practice.leave')}

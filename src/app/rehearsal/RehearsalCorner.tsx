@@ -190,7 +190,7 @@ function drawn(scene: Scene, place: Place): SightId | null {
   if (place === 'pot') return scene.stove.pot.scorch > 0.15 ? 'scorch' : surfaces[surfaceOf(scene.stove)];
   if (place === 'canner') {
     const surface = cannerSurfaceOf(scene.stove);
-    return surface === 'flat' ? 'boilLost' : surfaces[surface];
+    return surface === 'flat' ? 'boilLost' : surface === 'rolling' ? 'cannerBoil' : null;
   }
   if (place !== 'plate' || scene.plate === null) return null;
   return look(scene, 'plate')[0]?.key === 'sense.plate.held'

@@ -57,7 +57,8 @@ export function MoreSheet({
       </ul>
       <h3>{word('screen.more.ask')}</h3>
       <AskRow talk={actions.talk} word={word} catalogue={catalogue} />
-      <SeeIt subject={subject} catalogue={catalogue} />
+      <h3>{word('screen.seeIt')}</h3>
+      <SeeIt subject={subject} first={null} catalogue={catalogue} />
       {batch?.pot && (
         <RunningPlot
           fruit={batch.plan.request.fruit}

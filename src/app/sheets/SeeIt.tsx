@@ -1,7 +1,7 @@
-// What this step is for, what it looks like, and why its figures are what they are: to read, with who says so.
+// What this step looks like, what it is for, and why its figures are what they are: to look at and to read, with who says so.
 
 import { lessonOnStep } from '../../kitchen/lessons.ts';
-import { sightsOf } from '../../kitchen/sights.ts';
+import { sightsOf, type SightId } from '../../kitchen/sights.ts';
 import type { AppProps } from '../actions.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { Sight } from '../drawings/sights/Sight.tsx';
@@ -9,12 +9,30 @@ import type { Subject } from '../stove/glance.ts';
 
 interface SeeItProps extends Pick<AppProps, 'catalogue'> {
   subject: Subject;
+  /** The picture that is being looked at already: it comes first and large. */
+  first: SightId | null;
 }
 
-export function SeeIt({ subject, catalogue }: SeeItProps) {
+export function SeeIt({ subject, first, catalogue }: SeeItProps) {
   const thing = subject.kind === 'batch' ? subject.batch : subject.canner;
-  const { short, more, sources } = lessonOnStep(thing);
   const hue = subject.kind === 'batch' ? fruitHue(subject.batch.plan.request.fruit) : undefined;
+  const others = sightsOf(subject.kind, thing.state).filter((sight) => sight !== first);
+  const shown = (sight: SightId) => (
+    <li key={sight} className={sight === first ? 'first' : undefined}>
+      <Sight sight={sight} catalogue={catalogue} {...(hue === undefined ? {} : { hue })} />
+      <p>{catalogue.text({ key: `see.${sight}.alt` })}</p>
+    </li>
+  );
+  return (
+    <>
+      <ul className="sights plain-list">{[...(first ? [first] : []), ...others].map(shown)}</ul>
+      <Why subject={subject} catalogue={catalogue} />
+    </>
+  );
+}
+
+function Why({ subject, catalogue }: Omit<SeeItProps, 'first'>) {
+  const { short, more, sources } = lessonOnStep(subject.kind === 'batch' ? subject.batch : subject.canner);
   return (
     <>
       <h3>{catalogue.text({ key: 'screen.why' })}</h3>
@@ -23,15 +41,6 @@ export function SeeIt({ subject, catalogue }: SeeItProps) {
       <p className="say-it">
         {catalogue.text({ key: 'screen.plan.source' })}: {sources.join('; ')}
       </p>
-      <h3>{catalogue.text({ key: 'screen.seeIt' })}</h3>
-      <ul className="sights plain-list">
-        {sightsOf(subject.kind, thing.state).map((sight) => (
-          <li key={sight}>
-            <Sight sight={sight} catalogue={catalogue} {...(hue === undefined ? {} : { hue })} />
-            <p>{catalogue.text({ key: `see.${sight}.alt` })}</p>
-          </li>
-        ))}
-      </ul>
     </>
   );
 }

@@ -79,9 +79,18 @@ function Answers({ guarded, catalogue, talk }: AnswersProps) {
 /** One main step and two beside it; a fourth target would push the words off a small screen. */
 const NEAR = 3;
 
-/** Giving up, and what puts an earlier word right, stand under "More". */
+/** What is told of jars long after, often of another batch's evening. */
+const LATER: readonly Choice['command'][] = [
+  'jars.eaten',
+  'jars.givenAway',
+  'jars.discarded',
+  'jars.intoFridge',
+  'jars.intoFreezer',
+];
+
+/** Giving up, what puts an earlier word right, and what becomes of jars later stand under "More". */
 const seldom = (command: Choice['command']): boolean =>
-  command === 'batch.stopped' || command in correctionCommands;
+  command === 'batch.stopped' || command in correctionCommands || LATER.includes(command);
 
 /** The step that carries the work on comes first, then what a jar's safety hangs on; giving up is never near. */
 export function inReach(choices: Choice[]): Choice[] {

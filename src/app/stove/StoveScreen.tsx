@@ -18,6 +18,7 @@ interface StoveScreenProps extends Pick<AppProps, 'view' | 'actions' | 'settings
   subject: Subject;
   onChoose: (choice: Choice) => void;
   onMore: () => void;
+  onSee: () => void;
 }
 
 export function StoveScreen({
@@ -29,16 +30,31 @@ export function StoveScreen({
   subject,
   onChoose,
   onMore,
+  onSee,
 }: StoveScreenProps) {
   const canner = subject.canner;
   const seen = glance(view, subject, catalogue);
   const scene = sceneOf(subject, view.batches);
   const sight = sightOnStage(view.showing ?? null, scene);
+  const picture = (where: 'stage-sight' | 'sight-chip') =>
+    sight && (
+      <StageSight
+        sight={sight}
+        where={where}
+        label={catalogue.text({ key: `see.${sight}.alt` })}
+        openLabel={catalogue.text({
+          key: 'screen.see.open',
+          params: { what: catalogue.text({ key: `see.${sight}` }) },
+        })}
+        hue={fruitHue('batch' in scene ? scene.batch.plan.request.fruit : '')}
+        onOpen={onSee}
+      />
+    );
   const current = subject.kind === 'canner' ? subject.canner.id : subject.batch.id;
   return (
     <main className="stove" data-hand={settings.hand} data-looks-at={current}>
       <EarStrip ear={ear} view={view} catalogue={catalogue} />
-      <div className={sight ? 'vessel teaching' : 'vessel'}>
+      <div className={vesselClass(sight !== null, seen.face !== null)}>
         <button
           type="button"
           className="call"
@@ -49,13 +65,7 @@ export function StoveScreen({
           <Stage scene={scene} clock={seen.face !== null} catalogue={catalogue} units={settings.units} />
         )}
         <GlanceZone glance={seen} canner={canner} now={view.now} catalogue={catalogue} />
-        {sight && (
-          <StageSight
-            sight={sight}
-            label={catalogue.text({ key: `see.${sight}.alt` })}
-            hue={fruitHue('batch' in scene ? scene.batch.plan.request.fruit : '')}
-          />
-        )}
+        {picture('stage-sight')}
       </div>
       <div className="hand">
         <Notices
@@ -64,6 +74,7 @@ export function StoveScreen({
           takeOver={actions.takeOver}
         />
         <Caption view={view} catalogue={catalogue} />
+        {seen.face !== null && picture('sight-chip')}
         <Controls
           view={view}
           choices={choicesOf(subject)}
@@ -76,6 +87,11 @@ export function StoveScreen({
       <Rail view={view} current={current} catalogue={catalogue} focus={actions.focus} />
     </main>
   );
+}
+
+function vesselClass(teaches: boolean, hasClock: boolean): string {
+  if (!teaches) return 'vessel';
+  return hasClock ? 'vessel teaching' : 'vessel teaching clockless';
 }
 
 /** What is open for the thing in view; the jars of a batch bring the canner's choices with them. */

@@ -12,6 +12,7 @@ const drawings: Record<SightId, () => React.ReactNode> = {
   simmer: pots.Simmer,
   boil: pots.Boil,
   rollingBoil: pots.RollingBoil,
+  cannerBoil: canner.CannerBoil,
   boilLost: canner.BoilLost,
   foam: pots.Foam,
   spoonCoats: plates.SpoonCoats,
@@ -52,15 +53,27 @@ interface SightProps {
 
 interface StageSightProps {
   sight: SightId;
+  /** In the place of the vessel, or small beside the caption where the words leave no room. */
+  where: 'stage-sight' | 'sight-chip';
+  /** What it shows, and what a touch on it does. */
   label: string;
+  openLabel: string;
   hue: number;
+  onOpen: () => void;
 }
 
-/** The picture in the place of the vessel: it takes the room that the words of the glance leave. */
-export function StageSight({ sight, label, hue }: StageSightProps) {
+/** The picture in the place of the vessel: it takes the room that the words of the glance leave; a touch opens it large. */
+export function StageSight({ sight, where, label, openLabel, hue, onOpen }: StageSightProps) {
   const Drawing = drawings[sight];
   return (
-    <div className="stage-sight sight hued" style={colours(hue)}>
+    <div className={`${where} sight hued`} style={colours(hue)}>
+      <button
+        type="button"
+        className="sight-open"
+        aria-haspopup="dialog"
+        aria-label={openLabel}
+        onClick={onOpen}
+      />
       <svg viewBox={`0 0 ${SHEET.w} ${SHEET.h}`} role="img" aria-label={label}>
         <Drawing />
       </svg>

@@ -29,6 +29,21 @@ export function WaterOverJars() {
   );
 }
 
+/** The lid is off for the picture only: what is to be known is how the top looks. */
+export function CannerBoil() {
+  return (
+    <>
+      <Vessel level={WATER} surface="rolling" of="water" flame="high">
+        <Bubbles count={30} size={[4, 13]} top={WATER} rolling />
+        <RackedJars top={JARS_TOP} />
+      </Vessel>
+      <Steam x={120} y={72} />
+      <Steam x={200} y={62} big />
+      <Steam x={280} y={72} />
+    </>
+  );
+}
+
 export function BoilLost() {
   return (
     <>

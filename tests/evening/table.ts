@@ -46,7 +46,7 @@ function lineOf(manner: string, evenings: readonly Cooked[]): Line {
 }
 
 /** The one of a dozen plans that is least often late when kept to on trial evenings; then the soonest. */
-function bestOnPaper(request: EveningRequest, chances: Chances): EveningPlan {
+export function bestOnPaper(request: EveningRequest, chances: Chances): EveningPlan {
   const plans = Array.from({ length: PLANS_TRIED }, (_, i) => {
     const batches = request.batches.toSpliced(0, 0);
     const turned = [...batches.slice(i % batches.length), ...batches.slice(0, i % batches.length)];

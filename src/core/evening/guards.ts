@@ -4,19 +4,22 @@ import type { Range } from '../types.ts';
 import { together } from './chance.ts';
 import type { Piece } from './pieces.ts';
 import { least, statusOf, units, type Situation } from './situation.ts';
+import type { Step } from './types.ts';
 
-/** The pieces between the last reduction and the first filled jar, still to be done. */
+const CHAIN: readonly Step[] = ['skim', 'strain', 'blend', 'spoon', 'cool', 'judge', 'fill'];
+
+/** The pieces between the last reduction and the first filled jars, still to be done. */
 function hotChain(batch: string, { work, progress }: Situation): Piece[] {
   return work.pieces.filter(
     ({ step, batches, round, id }) =>
       batches[0] === batch &&
-      ['skim', 'strain', 'blend', 'spoon', 'cool', 'judge', 'fill'].includes(step) &&
+      CHAIN.includes(step) &&
       (step !== 'fill' || round === 1) &&
       statusOf(progress, id) !== 'done',
   );
 }
 
-interface Guard {
+export interface Guard {
   batch: string;
   /** Null: it stands from now on. */
   reduce: string | null;

@@ -9,7 +9,7 @@ import type { Range } from '../types.ts';
 import { atZ } from './chance.ts';
 import { guardsOf } from './guards.ts';
 import { idOf, type Piece } from './pieces.ts';
-import { demandsOf, shelfOf } from './resources.ts';
+import { demandsOf, shelfOf, type Claims } from './resources.ts';
 import {
   least,
   minutesAhead,
@@ -52,8 +52,12 @@ function reckoned(piece: Piece, range: Range, caution: Caution, underway: boolea
   if (piece.step === 'toFullBoil' || piece.step === 'process')
     return atZ(range, caution.canner + (underway ? 0.5 : 0));
   if (piece.step === 'simmer' || piece.step === 'heat') return atZ(range, caution.simmer);
+  if (ERRANDS.has(piece.step)) return atZ(range, caution.errand);
   return range.likely;
 }
+
+/** Work that waits for nobody, and must be out of the way when a hot chain wants the hands. */
+const ERRANDS = new Set<Piece['step']>(['prepare', 'warmJars', 'jarsIn', 'unload']);
 
 function groups(situation: Situation): Piece[][] {
   const out: Piece[][] = [];
@@ -85,7 +89,7 @@ function hotFrom(situation: Situation, ahead: ReadonlyMap<string, Range>): Map<s
     work.pieces.flatMap((piece): [string, number][] => {
       if (piece.step !== 'preheat' || piece.canner === null || statusOf(progress, piece.id) === 'done')
         return [];
-      return [[piece.canner, units(atZ(ahead.get(piece.id) ?? piece.minutes, caution.canner))]];
+      return [[piece.canner, units(atZ(ahead.get(piece.id) ?? piece.minutes, caution.preheat))]];
     }),
   );
 }
@@ -123,9 +127,13 @@ export function modelOf(situation: Situation): Model {
     const canner = act.pieces[0]?.canner;
     if (canner !== null && canner !== undefined) notBefore(index, hot.get(canner) ?? 0);
   });
+  const hotBatches = hotNow(situation);
+  const guards = guardsOf(situation, ahead);
+  const over = Math.max(0, ...guards.map(({ reduce, from, duration }) => (reduce === null ? from + duration : 0)));
+  const claims: Claims = { hot: hotBatches.size, over, patience: (act) => patienceOf(act, situation, ahead) };
   const activities = acts.map((act, index): Activity => {
     const first = act.pieces[0];
-    const demands = demandsOf(act, shelf, situation);
+    const demands = demandsOf(act, shelf, situation, claims);
     const fixed = first === undefined || statusOf(progress, first.id) === 'underway';
     const bound = earliest.get(index) ?? 0;
     return {
@@ -134,7 +142,7 @@ export function modelOf(situation: Situation): Model {
       ...(fixed ? { fixedStart: 0 } : bound > 0 ? { earliestStart: bound } : {}),
     };
   });
-  for (const guard of guardsOf(situation, ahead)) {
+  for (const guard of guards) {
     const reduce = guard.reduce === null ? undefined : at.get(guard.reduce);
     const index = acts.push({ pieces: [], offsets: [], duration: guard.duration, guards: guard.batch }) - 1;
     activities.push({
@@ -151,9 +159,33 @@ export function modelOf(situation: Situation): Model {
     acts,
     now,
     ahead,
-    hot: hotNow(situation),
+    hot: hotBatches,
     jarsWaiting: jarsWaiting(situation),
   };
+}
+
+/** How long may filled jars wait for their canner, or served ones in it, from now; in units. */
+function patienceOf({ pieces: [first] }: Act, situation: Situation, ahead: ReadonlyMap<string, Range>): number {
+  const { progress, work, now } = situation;
+  if (!first) return Infinity;
+  let patience = Infinity;
+  for (const { from, to, most } of work.links) {
+    if (to !== first.id || most === null) continue;
+    const ended = progress.tasks[from]?.endedAt;
+    const over = ended === undefined ? stillTakes(from, situation, ahead) : ended - now;
+    patience = Math.min(patience, units(over + most));
+  }
+  return patience;
+}
+
+/** Minutes from now until this is likely over; without end where what comes before it has not begun. */
+function stillTakes(id: string, situation: Situation, ahead: ReadonlyMap<string, Range>): number {
+  const { progress, work } = situation;
+  if (statusOf(progress, id) === 'done') return 0;
+  const takes = ahead.get(id)?.likely ?? 0;
+  if (statusOf(progress, id) === 'underway') return takes;
+  const before = work.links.filter(({ to, most }) => to === id && most === 0);
+  return before.length === 0 ? Infinity : takes + Math.max(...before.map(({ from }) => stillTakes(from, situation, ahead)));
 }
 
 function jarsWaiting({ work, progress }: Situation): Set<string> {

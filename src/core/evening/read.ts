@@ -1,7 +1,7 @@
 // How is a schedule read back as what a cook does, with whose hands, on which ring?
 
 import type { Range } from '../types.ts';
-import { exactly } from './chance.ts';
+import { atZ, exactly } from './chance.ts';
 import { wantsLarge } from './resources.ts';
 import { PER_MIN, statusOf, type Model, type Situation } from './situation.ts';
 import { idOf, type Piece } from './pieces.ts';
@@ -35,14 +35,14 @@ export function timings(model: Model, starts: readonly number[], situation: Situ
 function preheatAt(
   piece: Piece,
   times: Map<string, Timing>,
-  { work, progress, now }: Situation,
+  { work, progress, now, caution }: Situation,
   ahead: Range,
 ): Timing {
   const began = progress.tasks[piece.id]?.startedAt;
   if (began !== undefined) return { start: began, end: now + ahead.likely };
   const uses = work.links.flatMap(({ from, to }) => (from === piece.id ? (times.get(to)?.start ?? []) : []));
   const first = Math.min(...uses);
-  const start = Number.isFinite(first) ? Math.max(now, first - ahead.high) : now;
+  const start = Number.isFinite(first) ? Math.max(now, first - atZ(ahead, caution.preheat + 0.2)) : now;
   return { start, end: start + ahead.likely };
 }
 

@@ -49,20 +49,33 @@ export const wantsLarge = (batch: EveningBatch | undefined): boolean =>
   batch !== undefined &&
   (batch.ring ?? ((batch.plan.request.pot?.diameterM ?? 0.3) >= LARGE_POT_M ? 'large' : 'small')) === 'large';
 
-export function demandsOf(act: Act, shelf: Shelf, { request, progress }: Situation): Demand[] {
+/** What claims the hands already: who is hot, and in how many units the last of those chains will be over. */
+export interface Claims {
+  hot: number;
+  over: number;
+  /** How long jars in or for a canner may still wait, in units. */
+  patience: (act: Act) => number;
+}
+
+export function demandsOf(act: Act, shelf: Shelf, { request, progress }: Situation, claims: Claims): Demand[] {
   const [first] = act.pieces;
   if (!first) return [];
   const tools = new Set(act.pieces.flatMap((piece) => piece.tools));
   const watched = first.step === 'heat' || first.step === 'simmer' || first.step === 'reduce';
   // Preparing can wait, so it stays out of every hot chain; what is in hand already is let be.
   const outside =
-    first.step === 'prepare' || first.step === 'warmJars' || (first.step === 'fill' && first.round > 1);
+    first.step === 'prepare' ||
+    first.step === 'warmJars' ||
+    (first.step === 'fill' && first.round > 1) ||
+    ((first.step === 'load' || first.step === 'unload') && claims.over <= claims.patience(act));
+  // Two minutes of a cooling spoonful are not for another errand, unless another pot is as hot.
+  const byHand = first.attention === 'hands' || (first.step === 'cool' && claims.hot < 2);
   const large = wantsLarge(request.batches.find(({ id }) => id === first.batches[0]));
   return [
-    ...(first.attention === 'hands' ? shelf.demand('hands') : []),
+    ...(byHand ? shelf.demand('hands') : []),
     ...(outside && statusOf(progress, first.id) === 'planned' ? shelf.demand('hot') : []),
     ...(watched ? shelf.demand('eyes') : []),
-    ...(first.attention === 'hands' ? [] : shelf.demand('home')),
+    ...(byHand ? [] : shelf.demand('home')),
     ...(tools.has('burner') ? [...shelf.demand('ring'), ...(large ? shelf.demand('large') : [])] : []),
     ...(tools.has('mill') ? shelf.demand('mill') : []),
     ...(tools.has('blender') ? shelf.demand('blender') : []),

@@ -5,6 +5,7 @@ import { schedule } from '../schedule/index.ts';
 import type { Effort, Schedule } from '../schedule/types.ts';
 import { lots } from './chance.ts';
 import { Insertion, LIMIT_PRICE, type Placement } from './insertion.ts';
+import type { Piece } from './pieces.ts';
 import { PER_MIN, type Act, type Model } from './situation.ts';
 
 /** How long to think, and who may think besides our own search. */
@@ -54,16 +55,23 @@ function spelled(order: readonly string[], model: Model): Attempt[] {
   const rank = new Map(order.map((batch, i) => [batch, i]));
   const rankOf = ({ pieces: [first] }: Act): number =>
     Math.min(99, ...(first?.batches.map((batch) => rank.get(batch) ?? 99) ?? []));
+  const loading = new Set(
+    model.acts.flatMap(({ pieces: [first] }) =>
+      first?.step === 'load' && model.jarsWaiting.has(first.id) ? [first.canner] : [],
+    ),
+  );
+  /** Filled jars wait for what is in their canner; another canner's can wait for them. */
+  const inTheWay = ({ canner }: Piece): boolean => loading.size === 0 || loading.has(canner);
   const urgency = (act: Act): number => {
     const [first] = act.pieces;
-    if (first && model.jarsWaiting.has(first.id)) return first.step === 'unload' ? 0 : 1;
-    return isHot(act, model) ? 2 : 3;
+    if (first && model.jarsWaiting.has(first.id)) return first.step === 'load' ? 1 : inTheWay(first) ? 0 : 2;
+    return isHot(act, model) ? 3 : 4;
   };
   const keys = model.acts.map((act, i) => [urgency(act), rankOf(act), i] as const);
   const sorted = keys.toSorted((a, b) => a[0] - b[0] || a[1] - b[1] || a[2] - b[2]);
   const acts = sorted.map(([, , i]) => i);
-  const lifting = sorted.filter(([urgent]) => urgent === 0).map(([, , i]) => i);
-  const contested = lifting.length > 0 && sorted.some(([urgent]) => urgent === 2);
+  const lifting = sorted.filter(([urgent]) => urgent === 0 || urgent === 2).map(([, , i]) => i);
+  const contested = lifting.length > 0 && sorted.some(([urgent]) => urgent === 3);
   return (contested ? PUT_OFF : [0]).map((minutes) => ({
     order: acts,
     floors: new Map(lifting.map((act) => [act, servedIn(act, model) + minutes * PER_MIN])),
@@ -134,6 +142,9 @@ export function bestOrder(
   return best;
 }
 
+/** A cook was told when a pot goes on; nothing else is promised. */
+const TOLD = new Set(['heat']);
+
 /** The plan that stands, pushed later only where it must be: what the cook was told stays true. */
 export function keptTo(
   model: Model,
@@ -145,7 +156,7 @@ export function keptTo(
     model.acts.flatMap((act, i): [number, number][] => {
       const [first] = act.pieces;
       if (!first || model.project.activities[i]?.fixedStart !== undefined) return [];
-      if (isHot(act, model) || model.jarsWaiting.has(first.id)) return [];
+      if (!TOLD.has(first.step)) return [];
       const unit = Math.round(((started.get(first.id) ?? 0) - model.now) * PER_MIN);
       return unit > 0 ? [[i, unit]] : [];
     }),

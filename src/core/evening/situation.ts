@@ -18,10 +18,14 @@ export interface Caution {
   hot: number;
   /** At which the canner's way to the boil is reckoned. */
   canner: number;
+  /** At which a cold canner is reckoned hot. */
+  preheat: number;
   /** At which jars are reckoned sterile: a chain that is ready before them has nowhere to go. */
   jars: number;
   /** At which a simmer is reckoned to end; before that a pot is kept hot. */
   simmer: number;
+  /** At which an errand is reckoned to be over, so that it does not run into a hot chain. */
+  errand: number;
   /** The share of what hot product may wait that a plan spends before the chain has begun; the rest is for the evening. */
   wait: number;
 }

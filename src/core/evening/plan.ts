@@ -16,7 +16,16 @@ import type { Choice, EveningPlan, EveningProgress, EveningRequest, EveningTask 
 const NOTHING_YET: EveningProgress = { tasks: {} };
 
 /** How wary plans are: found by cooking thousands of evenings, see tests/evening. */
-const CAUTION: Caution = { hot: 0.5, canner: 1, preheat: 1.6, jars: 1.8, simmer: 0.6, errand: 0.8, wait: 0.25 };
+const CAUTION: Caution = {
+  hot: 0.5,
+  canner: 1,
+  preheat: 2,
+  jars: 1.8,
+  simmer: 0.6,
+  errand: 1,
+  wait: 0.25,
+  kept: 0.5,
+};
 
 /** A new order must win this many units (minutes times two) before the cook is told of it. */
 const STAY = 10;

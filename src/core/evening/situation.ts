@@ -28,6 +28,8 @@ export interface Caution {
   errand: number;
   /** The share of what hot product may wait that a plan spends before the chain has begun; the rest is for the evening. */
   wait: number;
+  /** The same for a pot kept hot, before it is on the fire. */
+  kept: number;
 }
 
 export interface Act {

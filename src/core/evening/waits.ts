@@ -18,10 +18,20 @@ export interface Placed {
   length: number;
 }
 
+/**
+ * What hot product may wait at one step cannot be saved for the next, so that a chain which must wait does so early:
+ * each later step of it costs so much more.
+ */
+const LATER_STEP_PRICE = 0.05;
+const CHAIN = ['skim', 'strain', 'blend', 'spoon', 'judge', 'fill', 'load'];
+
+const waitPrice = ({ to }: Link): number =>
+  HOT_WAIT_PRICE + LATER_STEP_PRICE * CHAIN.indexOf(to.split('/')[1] ?? '');
+
 /** Is it hot product that waits? */
 function isHot({ from, to }: Link): boolean {
   const step = to.split('/')[1] ?? '';
-  if (!['strain', 'blend', 'spoon', 'judge', 'fill', 'load', 'skim'].includes(step)) return false;
+  if (!CHAIN.includes(step)) return false;
   return !['warmJars', 'sterilise', 'load'].some((jars) => from.includes(`/${jars}/`));
 }
 
@@ -35,6 +45,14 @@ function isHotAhead(link: Link, { progress, work }: Situation): boolean {
       batch.split('+').includes(piece.batches[0] ?? '') &&
       statusOf(progress, piece.id) !== 'planned',
   );
+}
+
+/** A plan does not spend all that may be waited before the evening has come to it. */
+function shareToSpend(link: Link, situation: Situation): number {
+  if (isHotAhead(link, situation)) return situation.caution.wait;
+  const isKeptHot = link.from.includes('/simmer/');
+  const heat = link.from.replace('/simmer/', '/heat/');
+  return isKeptHot && statusOf(situation.progress, heat) === 'planned' ? situation.caution.kept : 1;
 }
 
 /** Lags of one link between two pieces, seen from now. */
@@ -57,7 +75,7 @@ export function lagsOf(
       link.most === null || !isHot(link)
         ? []
         : [
-            { ...tie, pricePerUnit: HOT_WAIT_PRICE },
+            { ...tie, pricePerUnit: waitPrice(link) },
             { ...tie, distance: tie.distance - units(link.most / 2), pricePerUnit: HALF_SPENT_PRICE },
           ];
     const most: Lag[] =
@@ -69,8 +87,7 @@ export function lagsOf(
   if (from.act === to.act) return { lags: [], earliest: [] };
   const end = from.offset + from.length;
   const lags: Lag[] = [{ from: from.act, to: to.act, distance: end + units(link.least) - to.offset }];
-  const most =
-    link.most === null ? null : link.most * (isHotAhead(link, situation) ? situation.caution.wait : 1);
+  const most = link.most === null ? null : link.most * shareToSpend(link, situation);
   if (most !== null && link.most !== null)
     lags.push({
       from: to.act,
@@ -80,7 +97,7 @@ export function lagsOf(
     });
   if (link.most !== null && link.most > 0 && isHot(link) && !isHotAhead(link, situation)) {
     const tie = { from: to.act, to: from.act, distance: to.offset - end };
-    lags.push({ ...tie, pricePerUnit: HOT_WAIT_PRICE });
+    lags.push({ ...tie, pricePerUnit: waitPrice(link) });
     lags.push({ ...tie, distance: tie.distance - units(link.most / 2), pricePerUnit: HALF_SPENT_PRICE });
   }
   if (link.from.includes('/simmer/'))

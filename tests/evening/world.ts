@@ -378,7 +378,6 @@ export class World {
     if (doing.step === 'load') this.loaded.push({ canner: doing.canner, at: this.now });
     if (doing.step === 'load' && doing.canner !== null) this.inCanner.set(doing.canner, doing.id);
     if (doing.step === 'fill') this.checkJars(batch, Number(doing.id.split('/')[2]), doing.id);
-    this.news = true;
   }
 
   /** Sterile jars stand in the canner's boiling water until another load needs it; out of it they keep so long. */

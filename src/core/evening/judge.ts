@@ -23,7 +23,7 @@ export interface Judgement {
 
 interface Known {
   task: Bare;
-  links: Link[];
+  links: readonly Link[];
   range: Range;
 }
 
@@ -126,7 +126,18 @@ function spread(values: Float64Array): Range {
   return { low: at(0.1), likely: at(0.5), high: at(0.9) };
 }
 
-/** Cooks the plan `times` times over in thought. */
+/** The plan's own times, where nobody asks how sure they are. */
+function unjudged(tasks: readonly Bare[]): Judgement {
+  const end = Math.max(0, ...tasks.map((task) => task.end));
+  return {
+    chanceOfLate: 0,
+    expectedLateness: 0,
+    finish: { low: end, likely: end, high: end },
+    spans: new Map(),
+  };
+}
+
+/** Cooks the plan `times` times over in thought; never, where `times` is 0. */
 export function judge(
   tasks: readonly Bare[],
   model: Model,
@@ -135,13 +146,14 @@ export function judge(
   times: number,
   seed: number,
 ): Judgement {
+  if (times === 0) return unjudged(tasks);
   const from = lots(seed);
   const known = tasks
     .filter(({ step }) => step !== 'keepHot')
     .toSorted((a, b) => a.start - b.start || a.end - b.end)
     .map((task): Known => ({
       task,
-      links: situation.work.links.filter(({ to }) => to === task.id),
+      links: situation.work.linksTo(task.id),
       range: model.ahead.get(task.id) ?? task.minutes,
     }));
   const starts = known.map(() => new Float64Array(times));

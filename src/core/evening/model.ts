@@ -34,7 +34,7 @@ function joins(before: Piece, after: Piece, situation: Situation): boolean {
   const { progress, work } = situation;
   if (statusOf(progress, before.id) !== 'planned') return false;
   if (!TOGETHER.some((steps) => steps.includes(before.step) && steps.includes(after.step))) return false;
-  if (!work.links.some(({ from, to }) => from === before.id && to === after.id)) return false;
+  if (!work.linksTo(after.id).some(({ from }) => from === before.id)) return false;
   // Once the last reduction runs, each step is placed by itself, so that each can wait a little.
   const reduces = work.pieces.filter(
     ({ step, batches }) => step === 'reduce' && batches[0] === before.batches[0],
@@ -169,8 +169,8 @@ function patienceOf({ pieces: [first] }: Act, situation: Situation, ahead: Reado
   const { progress, work, now } = situation;
   if (!first) return Infinity;
   let patience = Infinity;
-  for (const { from, to, most } of work.links) {
-    if (to !== first.id || most === null) continue;
+  for (const { from, most } of work.linksTo(first.id)) {
+    if (most === null) continue;
     const ended = progress.tasks[from]?.endedAt;
     const over = ended === undefined ? stillTakes(from, situation, ahead) : ended - now;
     patience = Math.min(patience, units(over + most));
@@ -184,7 +184,7 @@ function stillTakes(id: string, situation: Situation, ahead: ReadonlyMap<string,
   if (statusOf(progress, id) === 'done') return 0;
   const takes = ahead.get(id)?.likely ?? 0;
   if (statusOf(progress, id) === 'underway') return takes;
-  const before = work.links.filter(({ to, most }) => to === id && most === 0);
+  const before = work.linksTo(id).filter(({ most }) => most === 0);
   return before.length === 0 ? Infinity : takes + Math.max(...before.map(({ from }) => stillTakes(from, situation, ahead)));
 }
 
@@ -194,7 +194,7 @@ function jarsWaiting({ work, progress }: Situation): Set<string> {
     step === 'unload'
       ? begun(id.replace('/unload/', '/load/'))
       : step === 'load' &&
-        work.links.some(({ from, to }) => to === id && from.includes('/fill/') && begun(from));
+        work.linksTo(id).some(({ from }) => from.includes('/fill/') && begun(from));
   return new Set(work.pieces.filter(waits).map(({ id }) => id));
 }
 

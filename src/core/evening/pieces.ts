@@ -29,9 +29,13 @@ export interface Link {
   most: number | null;
 }
 
+type Part = Pick<Work, 'pieces' | 'links' | 'notBefore'>;
+
 export interface Work {
   pieces: Piece[];
   links: Link[];
+  /** The links to a piece. */
+  linksTo(id: string): readonly Link[];
   /** Pieces that may not begin before a minute. */
   notBefore: ReadonlyMap<string, number>;
 }
@@ -65,12 +69,15 @@ const STEPS: Record<Step, { attention: Attention; pausable: boolean; tools: read
 type Of = { owner: string; batches: readonly string[]; canner?: string; glanceEvery?: Piece['glanceEvery'] };
 
 function piece(of: Of, step: Step, round: number, minutes: Range): Piece {
+  const { attention, pausable, tools } = STEPS[step];
   return {
-    ...STEPS[step],
     id: idOf(of.owner, step, round),
     batches: of.batches,
     step,
     round,
+    attention,
+    pausable,
+    tools,
     minutes,
     glanceEvery: of.glanceEvery ?? null,
     canner: of.canner ?? null,
@@ -152,7 +159,7 @@ function workOfBatch(
   request: EveningRequest,
   arranged: Arrangement,
   runny: number,
-): Work {
+): Part {
   const pieces = [...preparing(batch), ...cooking(batch, runny)];
   const links = chained(pieces);
   const of = { owner: batch.id, batches: [batch.id] };
@@ -176,7 +183,7 @@ function workOfBatch(
 }
 
 /** Everything one load of a canner needs, from empty jars to the towel. */
-function workOfLoad(load: Load): Work {
+function workOfLoad(load: Load): Part {
   const of = { owner: load.owner, batches: load.portions.map(({ batch }) => batch), canner: load.canner };
   const at = (step: Step, minutes: Range, glance?: Piece['glanceEvery']): Piece =>
     piece({ ...of, glanceEvery: glance ?? null }, step, load.round, minutes);
@@ -223,8 +230,21 @@ function betweenLoads(arranged: Arrangement): Link[] {
   });
 }
 
+/** The same evening is asked after many times: its work changes only with a runny plate or a batch given up. */
+const known = new WeakMap<EveningRequest, Map<string, Work>>();
+
 /** All pieces of the evening, in the order of the work of each batch. */
 export function workOf(request: EveningRequest, arranged: Arrangement, progress: EveningProgress): Work {
+  const loads = arranged.loads.map(({ owner, round, canner }) => [owner, round, canner]);
+  const key = JSON.stringify([loads, progress.runnyPlates ?? {}, progress.stopped ?? []]);
+  const before = known.get(request)?.get(key);
+  if (before) return before;
+  const work = workOfAll(request, arranged, progress);
+  known.set(request, (known.get(request) ?? new Map<string, Work>()).set(key, work));
+  return work;
+}
+
+function workOfAll(request: EveningRequest, arranged: Arrangement, progress: EveningProgress): Work {
   const stopped = new Set(progress.stopped);
   const works = [
     ...request.batches.map((batch) =>
@@ -249,9 +269,16 @@ export function workOf(request: EveningRequest, arranged: Arrangement, progress:
   const pieces = [...works.flatMap((one) => one.pieces), ...preheats].filter(
     ({ batches }) => batches.length === 0 || batches.some((batch) => !stopped.has(batch)),
   );
-  const known = new Set(pieces.map(({ id }) => id));
+  const ids = new Set(pieces.map(({ id }) => id));
   const links = [...works.flatMap((one) => one.links), ...hot, ...betweenLoads(arranged)].filter(
-    ({ from, to }) => known.has(from) && known.has(to),
+    ({ from, to }) => ids.has(from) && ids.has(to),
   );
-  return { pieces, links, notBefore: new Map(works.flatMap((one) => [...one.notBefore])) };
+  const to = new Map<string, Link[]>();
+  for (const link of links) to.set(link.to, [...(to.get(link.to) ?? []), link]);
+  return {
+    pieces,
+    links,
+    linksTo: (id) => to.get(id) ?? [],
+    notBefore: new Map(works.flatMap((one) => [...one.notBefore])),
+  };
 }

@@ -69,7 +69,7 @@ function taskOf(
   ahead: Range | undefined,
 ): Bare {
   const state = statusOf(progress, piece.id);
-  const before = work.links.filter(({ to }) => to === piece.id);
+  const before = work.linksTo(piece.id);
   const limits = before.flatMap(({ most }) => (most === null ? [] : [most]));
   const { id, batches, step, round, attention, glanceEvery, pausable, canner } = piece;
   return {

@@ -10,7 +10,7 @@ import { PER_MIN, type Act, type Model } from './situation.ts';
 
 /** How long to think, and who may think besides our own search. */
 export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {
-  /** How many evenings to cook in thought for the ranges and the chances; left out: 120. */
+  /** How many evenings to cook in thought for the ranges and the chances; left out: 120; 0: none, and no chances. */
   evenings?: number;
 };
 

@@ -39,13 +39,14 @@ export function guardsOf(situation: Situation, ahead: ReadonlyMap<string, Range>
     if (!next) return [{ batch: id, reduce: null, from: 0, duration: least(chainMin) }];
     const range = ahead.get(next.id) ?? next.minutes;
     const until = range.likely + caution.hot * (range.high - range.likely) + chainMin;
+    const from = caution.early * range.low;
     const running = statusOf(progress, next.id) === 'underway' || next.round > 1;
     return [
       {
         batch: id,
         reduce: running ? null : next.id,
-        from: units(range.low),
-        duration: least(until - range.low),
+        from: units(from),
+        duration: least(until - from),
       },
     ];
   });
@@ -65,4 +66,20 @@ function apart(guards: Guard[], cooks: number): Guard[] {
     return [{ ...guard, from, duration }];
   });
   return [...guards.filter(({ reduce }) => reduce !== null), ...kept];
+}
+
+/** From when to when a pot that is being reduced may call for the hands: nobody begins an errand that runs into that. */
+export function callsOf({ work, progress, caution }: Situation, ahead: ReadonlyMap<string, Range>): Call[] {
+  return work.pieces.flatMap(({ id, step, batches }): Call[] => {
+    const range = step === 'reduce' && statusOf(progress, id) === 'underway' ? ahead.get(id) : undefined;
+    if (!range) return [];
+    const from = units(caution.early * range.low);
+    return [{ batch: batches[0] ?? '', from, duration: Math.max(1, units(range.high) - from) }];
+  });
+}
+
+export interface Call {
+  batch: string;
+  from: number;
+  duration: number;
 }

@@ -7,9 +7,9 @@
 import type { Activity, Lag } from '../schedule/types.ts';
 import type { Range } from '../types.ts';
 import { atZ } from './chance.ts';
-import { guardsOf } from './guards.ts';
+import { callsOf, guardsOf } from './guards.ts';
 import { idOf, type Piece } from './pieces.ts';
-import { demandsOf, shelfOf, type Claims } from './resources.ts';
+import { demandsOf, isErrand, shelfOf, type Claims } from './resources.ts';
 import {
   least,
   minutesAhead,
@@ -52,12 +52,9 @@ function reckoned(piece: Piece, range: Range, caution: Caution, underway: boolea
   if (piece.step === 'toFullBoil' || piece.step === 'process')
     return atZ(range, caution.canner + (underway ? 0.5 : 0));
   if (piece.step === 'simmer' || piece.step === 'heat') return atZ(range, caution.simmer);
-  if (ERRANDS.has(piece.step)) return atZ(range, caution.errand);
+  if (isErrand(piece.step)) return atZ(range, caution.errand);
   return range.likely;
 }
-
-/** Work that waits for nobody, and must be out of the way when a hot chain wants the hands. */
-const ERRANDS = new Set<Piece['step']>(['prepare', 'warmJars', 'jarsIn', 'unload']);
 
 function groups(situation: Situation): Piece[][] {
   const out: Piece[][] = [];
@@ -130,7 +127,9 @@ export function modelOf(situation: Situation): Model {
   const hotBatches = hotNow(situation);
   const guards = guardsOf(situation, ahead);
   const over = Math.max(0, ...guards.map(({ reduce, from, duration }) => (reduce === null ? from + duration : 0)));
-  const claims: Claims = { hot: hotBatches.size, over, patience: (act) => patienceOf(act, situation, ahead) };
+  const calls = callsOf(situation, ahead);
+  const called = Math.max(0, ...calls.map(({ from, duration }) => from + duration));
+  const claims: Claims = { hot: hotBatches.size, over, called, patience: (act) => patienceOf(act, situation, ahead) };
   const activities = acts.map((act, index): Activity => {
     const first = act.pieces[0];
     const demands = demandsOf(act, shelf, situation, claims);
@@ -153,6 +152,10 @@ export function modelOf(situation: Situation): Model {
     if (!reduce) continue;
     lags.push({ from: reduce.act, to: index, distance: guard.from });
     lags.push({ from: index, to: reduce.act, distance: -guard.from });
+  }
+  for (const { batch, from, duration } of calls) {
+    acts.push({ pieces: [], offsets: [], duration, guards: batch });
+    activities.push({ duration, demands: shelf.demand('calls'), fixedStart: from });
   }
   return {
     project: { activities, resources: shelf.resources, lags, startWeights: acts.map(() => 0.0005) },

@@ -9,7 +9,7 @@ import { type Caution, type Model, type Situation } from './situation.ts';
 import { paceOf, type Pace } from './pace.ts';
 import { workOf } from './pieces.ts';
 import { rings, rowsOf, tasksOf } from './read.ts';
-import { bestOrder, better, improved, keptTo, type EveningEffort, type Found } from './search.ts';
+import { bestOrder, better, improved, keptTo, neighbours, type EveningEffort, type Found } from './search.ts';
 import type { Schedule } from '../schedule/types.ts';
 import type { Choice, EveningPlan, EveningProgress, EveningRequest, EveningTask } from './types.ts';
 
@@ -18,6 +18,7 @@ const NOTHING_YET: EveningProgress = { tasks: {} };
 /** How wary plans are: found by cooking thousands of evenings, see tests/evening. */
 const CAUTION: Caution = {
   hot: 0.5,
+  early: 0.75,
   canner: 1,
   preheat: 2,
   jars: 1.8,
@@ -119,7 +120,9 @@ export function replanEvening(
   const still = plan.order.filter((batch) => !progress.stopped?.includes(batch));
   const started = new Map(plan.tasks.map(({ id, start }) => [id, start]));
   const kept = keptTo(option.model, still, started);
-  const other = bestOrder(option.model, [still], effort);
+  // Where the order that stands makes something late, its neighbours are tried, however little time there is.
+  const orders = kept && kept.placement.late === 0 ? [still] : [still, ...neighbours(still)];
+  const other = bestOrder(option.model, orders, effort);
   const moved = other && (!kept || other.placement.cost < kept.placement.cost - STAY) ? other : kept;
   const found =
     moved ?? improved(option.model, null, still, { ...effort, budgetMs: Math.max(50, effort.budgetMs) });

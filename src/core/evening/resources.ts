@@ -1,7 +1,7 @@
 // What of the kitchen does each activity take up: hands, eyes, rings, tools, canners?
 
 import type { Demand, Resource } from '../schedule/types.ts';
-import type { EveningBatch } from './types.ts';
+import type { EveningBatch, Step } from './types.ts';
 import { statusOf, units, type Act, type Situation } from './situation.ts';
 
 /** How many pots one cook can keep from catching, with other work in hand. Common practice, no source. */
@@ -33,6 +33,7 @@ export function shelfOf({ request, now }: Situation): Shelf {
     );
   shelf.add('hands', cooks, away(1));
   shelf.add('hot', cooks, away(1));
+  shelf.add('calls', cooks, away(1));
   shelf.add('eyes', cooks * POTS_WATCHED, away(POTS_WATCHED));
   if (request.absences.length > 0) shelf.add('home', cooks * AT_HOME, away(AT_HOME));
   shelf.add('ring', burners.length);
@@ -53,9 +54,15 @@ export const wantsLarge = (batch: EveningBatch | undefined): boolean =>
 export interface Claims {
   hot: number;
   over: number;
+  /** In how many units no pot that is being reduced may call any more; 0: none is. */
+  called: number;
   /** How long jars in or for a canner may still wait, in units. */
   patience: (act: Act) => number;
 }
+
+/** Work that waits for nobody, and must be out of the way when a hot chain wants the hands. */
+export const isErrand = (step: Step): boolean =>
+  ['prepare', 'warmJars', 'jarsIn', 'load', 'unload'].includes(step);
 
 export function demandsOf(act: Act, shelf: Shelf, { request, progress }: Situation, claims: Claims): Demand[] {
   const [first] = act.pieces;
@@ -70,10 +77,12 @@ export function demandsOf(act: Act, shelf: Shelf, { request, progress }: Situati
     ((first.step === 'load' || first.step === 'unload') && claims.over <= claims.patience(act));
   // Two minutes of a cooling spoonful are not for another errand, unless another pot is as hot.
   const byHand = first.attention === 'hands' || (first.step === 'cool' && claims.hot < 2);
+  const calls = claims.called > 0 && claims.called <= claims.patience(act);
   const large = wantsLarge(request.batches.find(({ id }) => id === first.batches[0]));
   return [
     ...(byHand ? shelf.demand('hands') : []),
     ...(outside && statusOf(progress, first.id) === 'planned' ? shelf.demand('hot') : []),
+    ...(isErrand(first.step) && calls && statusOf(progress, first.id) === 'planned' ? shelf.demand('calls') : []),
     ...(watched ? shelf.demand('eyes') : []),
     ...(byHand ? [] : shelf.demand('home')),
     ...(tools.has('burner') ? [...shelf.demand('ring'), ...(large ? shelf.demand('large') : [])] : []),

@@ -79,7 +79,7 @@ function spelled(order: readonly string[], model: Model): Attempt[] {
 }
 
 /** Ways to change an order a little: one batch moved to another place. */
-function* neighbours(order: readonly string[]): Generator<string[]> {
+export function* neighbours(order: readonly string[]): Generator<string[]> {
   for (let step = 1; step < order.length; step++)
     for (let from = 0; from + step < order.length; from++)
       for (const [take, put] of [

@@ -18,6 +18,8 @@ export interface Caution {
   hot: number;
   /** At which the canner's way to the boil is reckoned. */
   canner: number;
+  /** The share of a last reduction's early end before which it is not expected to call for the hands. */
+  early: number;
   /** At which a cold canner is reckoned hot. */
   preheat: number;
   /** At which jars are reckoned sterile: a chain that is ready before them has nowhere to go. */

@@ -22,6 +22,33 @@ export interface Cooked extends Tally {
   /** Changes told, and how often the plan was made. */
   told: number;
   replans: number;
+  stability: Stability;
+}
+
+/** Starts of pots and canners still to come that a new plan moved by more than two minutes. */
+export interface Stability {
+  events: number;
+  moved: number;
+  /** The same, had every plan been made from nothing; null where that was not tried. */
+  movedFromNothing: number | null;
+}
+
+const MOVED_MIN = 2;
+
+function movedBetween(before: EveningPlan, after: EveningPlan): number {
+  const was = new Map(before.tasks.map(({ id, start }) => [id, start]));
+  return after.tasks.filter(
+    ({ id, step, state, start }) =>
+      (step === 'heat' || step === 'preheat') &&
+      state === 'planned' &&
+      Math.abs(start - (was.get(id) ?? start)) > MOVED_MIN,
+  ).length;
+}
+
+/** What would be planned by one who knows what has happened and nothing of any earlier plan. */
+function fromNothing(plan: EveningPlan, progress: EveningProgress, now: number, seed: number): EveningPlan {
+  const order = plan.request.batches.map(({ id }) => id);
+  return replanEvening({ ...plan, order, tasks: [] }, progress, now, countedEffort(seed, 15, 0));
 }
 
 /** Picks what to begin now, most urgent first. */
@@ -113,9 +140,12 @@ export function byThePlan(
   seed: number,
   chances: Chances,
   first?: EveningPlan,
+  comparesStability = false,
 ): Cooked {
   let plan = first ?? planThatFits(request, countedEffort(seed, 60, 0));
   let told = plan;
+  let anew = plan;
+  const stability: Stability = { events: 0, moved: 0, movedFromNothing: comparesStability ? 0 : null };
   let changes = 0;
   let replans = 0;
   let doings = doingsOf(plan);
@@ -126,7 +156,16 @@ export function byThePlan(
     (kitchen) => {
       if (kitchen.news && kitchen.now > 0) {
         kitchen.news = false;
-        plan = replanEvening(plan, progressOf(kitchen), kitchen.now, countedEffort(seed, 0, 0));
+        const progress = progressOf(kitchen);
+        const next = replanEvening(plan, progress, kitchen.now, countedEffort(seed, 0, 0));
+        stability.events++;
+        stability.moved += movedBetween(plan, next);
+        if (stability.movedFromNothing !== null) {
+          const other = fromNothing(plan, progress, kitchen.now, seed);
+          stability.movedFromNothing += movedBetween(anew, other);
+          anew = other;
+        }
+        plan = next;
         replans++;
         const changed = changesFor(told, plan);
         changes += changed.length;
@@ -143,7 +182,7 @@ export function byThePlan(
       );
     },
   );
-  return { ...tally, told: changes, replans };
+  return { ...tally, told: changes, replans, stability };
 }
 
 /** Steps that a plan on paper did not foresee: another round after a runny plate. */

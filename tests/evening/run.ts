@@ -1,4 +1,5 @@
-// `npm run evenings -- --n 1000`: cooks so many evenings of four batches, and of six with two canners.
+// `npm run evenings -- --n 1000`: cooks so many evenings of four batches, and of six with two canners; `--batches 4`
+// only those, `--slow 1.5` only by a cook so slow.
 
 import { cookEvenings, printed } from './table.ts';
 
@@ -11,12 +12,15 @@ const flag = (name: string, otherwise: number): number => {
 
 const count = flag('n', 200);
 const seed = flag('seed', 500_000);
+const [batches, slow] = [flag('batches', 0), flag('slow', 0)];
 const chances = (slowness: number) => ({ slowness, runny: 0.15, boilDrops: 0.05 });
 for (const [title, asked] of [
   ['4 batches, 1 canner', { batches: 4, canners: 1 }],
   ['6 batches, 2 canners', { batches: 6, canners: 2 }],
 ] as const)
-  for (const slowness of [1.5, 1])
+  for (const slowness of [1.5, 1].filter(
+    (each) => (slow || each) === each && (batches || asked.batches) === asked.batches,
+  ))
     console.log(
       `${printed(`\n${title}, a cook ${slowness} times as slow as planned, ${count} evenings`, cookEvenings(asked, chances(slowness), count, seed))}\n`,
     );

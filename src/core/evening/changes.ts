@@ -5,8 +5,11 @@ import type { Change, EveningPlan, EveningTask } from './types.ts';
 /** A cook was told when to put a pot or a canner on, and nothing else that lies ahead. */
 const TOLD = new Set(['heat', 'preheat']);
 
-/** A start that moves by less than this, or by less than this share of the time until then, is not worth a word. */
-const WORTH_A_WORD = { minutes: 5, share: 0.2 };
+/**
+ * A start that moves by less than this, or by less than this share of the time until then, is not worth a word yet:
+ * what is far off moves again before it comes.
+ */
+const WORTH_A_WORD = { minutes: 5, share: 0.5 };
 const FINISH_MIN = 15;
 
 const matters = (from: number, to: number, now: number): boolean =>

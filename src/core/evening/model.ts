@@ -126,10 +126,18 @@ export function modelOf(situation: Situation): Model {
   });
   const hotBatches = hotNow(situation);
   const guards = guardsOf(situation, ahead);
-  const over = Math.max(0, ...guards.map(({ reduce, from, duration }) => (reduce === null ? from + duration : 0)));
+  const over = Math.max(
+    0,
+    ...guards.map(({ reduce, from, duration }) => (reduce === null ? from + duration : 0)),
+  );
   const calls = callsOf(situation, ahead);
   const called = Math.max(0, ...calls.map(({ from, duration }) => from + duration));
-  const claims: Claims = { hot: hotBatches.size, over, called, patience: (act) => patienceOf(act, situation, ahead) };
+  const claims: Claims = {
+    hot: hotBatches.size,
+    over,
+    called,
+    patience: (act) => patienceOf(act, situation, ahead),
+  };
   const activities = acts.map((act, index): Activity => {
     const first = act.pieces[0];
     const demands = demandsOf(act, shelf, situation, claims);
@@ -168,7 +176,11 @@ export function modelOf(situation: Situation): Model {
 }
 
 /** How long may filled jars wait for their canner, or served ones in it, from now; in units. */
-function patienceOf({ pieces: [first] }: Act, situation: Situation, ahead: ReadonlyMap<string, Range>): number {
+function patienceOf(
+  { pieces: [first] }: Act,
+  situation: Situation,
+  ahead: ReadonlyMap<string, Range>,
+): number {
   const { progress, work, now } = situation;
   if (!first) return Infinity;
   let patience = Infinity;
@@ -188,7 +200,9 @@ function stillTakes(id: string, situation: Situation, ahead: ReadonlyMap<string,
   const takes = ahead.get(id)?.likely ?? 0;
   if (statusOf(progress, id) === 'underway') return takes;
   const before = work.linksTo(id).filter(({ most }) => most === 0);
-  return before.length === 0 ? Infinity : takes + Math.max(...before.map(({ from }) => stillTakes(from, situation, ahead)));
+  return before.length === 0
+    ? Infinity
+    : takes + Math.max(...before.map(({ from }) => stillTakes(from, situation, ahead)));
 }
 
 function jarsWaiting({ work, progress }: Situation): Set<string> {
@@ -196,8 +210,7 @@ function jarsWaiting({ work, progress }: Situation): Set<string> {
   const waits = ({ id, step }: Piece): boolean =>
     step === 'unload'
       ? begun(id.replace('/unload/', '/load/'))
-      : step === 'load' &&
-        work.linksTo(id).some(({ from }) => from.includes('/fill/') && begun(from));
+      : step === 'load' && work.linksTo(id).some(({ from }) => from.includes('/fill/') && begun(from));
   return new Set(work.pieces.filter(waits).map(({ id }) => id));
 }
 

@@ -64,7 +64,12 @@ export interface Claims {
 export const isErrand = (step: Step): boolean =>
   ['prepare', 'warmJars', 'jarsIn', 'load', 'unload'].includes(step);
 
-export function demandsOf(act: Act, shelf: Shelf, { request, progress }: Situation, claims: Claims): Demand[] {
+export function demandsOf(
+  act: Act,
+  shelf: Shelf,
+  { request, progress }: Situation,
+  claims: Claims,
+): Demand[] {
   const [first] = act.pieces;
   if (!first) return [];
   const tools = new Set(act.pieces.flatMap((piece) => piece.tools));
@@ -82,7 +87,9 @@ export function demandsOf(act: Act, shelf: Shelf, { request, progress }: Situati
   return [
     ...(byHand ? shelf.demand('hands') : []),
     ...(outside && statusOf(progress, first.id) === 'planned' ? shelf.demand('hot') : []),
-    ...(isErrand(first.step) && calls && statusOf(progress, first.id) === 'planned' ? shelf.demand('calls') : []),
+    ...(isErrand(first.step) && calls && statusOf(progress, first.id) === 'planned'
+      ? shelf.demand('calls')
+      : []),
     ...(watched ? shelf.demand('eyes') : []),
     ...(byHand ? [] : shelf.demand('home')),
     ...(tools.has('burner') ? [...shelf.demand('ring'), ...(large ? shelf.demand('large') : [])] : []),

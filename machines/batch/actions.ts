@@ -3,6 +3,7 @@
 import { assign, emit } from 'xstate';
 import type { Effect } from '../kitchen/effects.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
+import { worded } from '../kitchen/step.ts';
 import {
   breakOneInTheCanner,
   fillJars,
@@ -27,10 +28,19 @@ function note(change: (context: BatchContext, event: BatchEvent) => Partial<Batc
   );
 }
 
+type Words = (context: BatchContext, at: number, event: BatchEvent) => Effect;
+
 /** Says something: a plain function from the batch to an effect. */
-function tell(words: (context: BatchContext, at: number, event: BatchEvent) => Effect) {
+function tell(words: Words) {
+  return emit<BatchContext, BatchEvent, undefined, BatchEvent, Effect>(({ context, event, self }) =>
+    worded(self, () => words(context, event.at, event)),
+  );
+}
+
+/** Passes something on to another machine, whoever listens. */
+function pass(letter: Words) {
   return emit<BatchContext, BatchEvent, undefined, BatchEvent, Effect>(({ context, event }: Args) =>
-    words(context, event.at, event),
+    letter(context, event.at, event),
   );
 }
 
@@ -192,8 +202,8 @@ const sayings = {
   sayJarsMoved: tell(jarWords.jarsMoved),
   sayStopped: tell(jarWords.stopped),
   sayWhereWeAre: tell(jarWords.whereWeAre),
-  offerTheLoad: tell(jarWords.offerTheLoad),
-  withdrawTheLoad: tell(jarWords.withdrawTheLoad),
+  offerTheLoad: pass(jarWords.offerTheLoad),
+  withdrawTheLoad: pass(jarWords.withdrawTheLoad),
 };
 
 export const batchActions = { ...notes, ...sayings };

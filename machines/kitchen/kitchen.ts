@@ -50,13 +50,18 @@ export const TIMELESS = 'putAway';
 
 export const emptyKitchen: Kitchen = { batches: {}, canners: {} };
 
+const ourCharts: Charts = { batch: batchMachine, canner: cannerMachine };
+
 /** The kitchen after one event. */
-export const stepKitchen: Step = kitchenWith({ batch: batchMachine, canner: cannerMachine });
+export const stepKitchen: Step = kitchenWith(ourCharts);
+
+/** The same kitchen, and whether anything changed, with nobody to hear it: the effects lack the batches' words. */
+export const stepUnheard: Step = kitchenWith(ourCharts, false);
 
 type Opening<Type> = Extract<KitchenEvent, { type: Type }>;
 
 /** A kitchen run by these charts. */
-export function kitchenWith(charts: Charts): Step {
+export function kitchenWith(charts: Charts, isHeard = true): Step {
   function step(kitchen: Kitchen, event: KitchenEvent): KitchenStep {
     switch (event.type) {
       case 'batch.planned':
@@ -100,7 +105,7 @@ export function kitchenWith(charts: Charts): Step {
   function toBatch(kitchen: Kitchen, id: BatchId, event: BatchEvent): KitchenStep {
     const before = kitchen.batches[id];
     if (!before) return unchanged(kitchen);
-    const { snapshot, effects, changed } = stepMachine(charts.batch, before, event);
+    const { snapshot, effects, changed } = stepMachine(charts.batch, before, event, isHeard);
     if (!changed) return { kitchen, effects, changed };
     return { kitchen: { ...kitchen, batches: { ...kitchen.batches, [id]: snapshot } }, effects, changed };
   }
@@ -108,7 +113,7 @@ export function kitchenWith(charts: Charts): Step {
   function toCanner(kitchen: Kitchen, id: CannerId, event: CannerEvent): KitchenStep {
     const before = kitchen.canners[id];
     if (!before) return unchanged(kitchen);
-    const { snapshot, effects, changed } = stepMachine(charts.canner, before, event);
+    const { snapshot, effects, changed } = stepMachine(charts.canner, before, event, isHeard);
     if (!changed) return { kitchen, effects, changed };
     return { kitchen: { ...kitchen, canners: { ...kitchen.canners, [id]: snapshot } }, effects, changed };
   }

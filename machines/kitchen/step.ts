@@ -21,14 +21,19 @@ interface Action {
   params?: unknown;
 }
 
-/** Steps a machine that needs no actor system: no timers, no invoked work, effects only emitted. */
+/**
+ * Steps a machine that needs no actor system: no timers, no invoked work, effects only emitted.
+ * @param isHeard false where only the next state is wanted: what the machine tells the cook is then not worded
+ */
 export function stepMachine<Machine extends AnyStateMachine>(
   machine: Machine,
   before: SnapshotFrom<Machine>,
   event: EventFromLogic<Machine>,
+  isHeard = true,
 ): Stepped<Machine> {
   const actions: Action[] = [];
-  const after = machine.transition(before as AnyMachineSnapshot, event, idleScope(actions));
+  const scope = idleScope(actions, isHeard ? listener : nobody);
+  const after = machine.transition(before as AnyMachineSnapshot, event, scope);
   return {
     snapshot: after as SnapshotFrom<Machine>,
     effects: emittedBy(actions),
@@ -37,16 +42,25 @@ export function stepMachine<Machine extends AnyStateMachine>(
   };
 }
 
+const listener = createEmptyActor();
 const nobody = createEmptyActor();
+
+/** What stands for words that nobody hears. */
+const UNSAID = null as unknown as Effect;
+
+/** The words that an action says, worded only where they are heard: to find them costs more than the step. */
+export function worded(self: unknown, words: () => Effect): Effect {
+  return self === nobody ? UNSAID : words();
+}
 
 /**
  * What XState's own `transition()` sets up for a pure step, without the idle copy of the machine that it
  * makes and starts for every step: that copy cost four times what the step itself did.
  */
-function idleScope(actions: Action[]): AnyActorScope {
+function idleScope(actions: Action[], self: typeof nobody): AnyActorScope {
   return {
-    self: nobody,
-    system: nobody.system,
+    self,
+    system: self.system,
     id: '',
     sessionId: '',
     logger: () => {},
@@ -61,5 +75,6 @@ function idleScope(actions: Action[]): AnyActorScope {
 export function emittedBy<Emitted = Effect>(actions: readonly Action[]): Emitted[] {
   return actions
     .filter((action) => action.type === 'xstate.emit')
-    .map((action) => (action.params as { event: Emitted }).event);
+    .map((action) => (action.params as { event: Emitted }).event)
+    .filter((event) => event !== UNSAID);
 }

@@ -42,7 +42,10 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   const tabs = lead(which.name);
   const role = await tabs.settled;
   let log = kitchenLog(which.name, role === 'leading' ? 'cook' : 'look');
-  const anchor = readAnchor(await log.readNote('anchor'));
+  const kept = Promise.all([log.readNote('anchor'), log.readNote('talk')]);
+  log.readAhead();
+  const [keptAnchor, keptTalk] = await kept;
+  const anchor = readAnchor(keptAnchor);
   const clock = new KitchenClock({
     sources: browserSources,
     pace: which.pace,
@@ -61,7 +64,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   const word = (key: string) => catalogue().text({ key });
   const reminder = createReminder((says) => live.trouble('reminder', says, false));
   const entryListeners = new Set<(entry: LogEntry) => void>();
-  const journal = await journalOf(() => log);
+  const journal = journalOf(() => log, keptTalk);
   const live = new LiveKitchen({
     clock,
     wall: () => performance.timeOrigin + performance.now(), // a clock that is set moves no question and no repeat
@@ -111,9 +114,9 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     if (!heard) ear.stop();
     else if (started && tabs.role === 'leading') void ear.start();
   });
+  tabs.onEntry((entry) => live.follow(entry));
   await live.open(log, role === 'leading');
   showRole(role);
-  tabs.onEntry((entry) => live.follow(entry));
   tabs.onRole(async (next) => {
     await changeRole(next);
     showRole(next);
@@ -186,9 +189,9 @@ async function maySound(): Promise<boolean> {
 /** Written down this long after a word, and then all at once: words are no state, a lost one costs nothing. */
 const TALK_KEPT_MS = 3_000;
 
-async function journalOf(log: () => DurableLog): Promise<Journal> {
+function journalOf(log: () => DurableLog, kept: string | null): Journal {
   let waiting = false;
-  const journal: Journal = new Journal(talkFrom(await log().readNote('talk')), () => {
+  const journal: Journal = new Journal(talkFrom(kept), () => {
     if (waiting) return;
     waiting = true;
     setTimeout(() => {

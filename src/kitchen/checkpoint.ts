@@ -4,7 +4,7 @@
 // none of that reaches back: no correction of an entry before it, nothing that happened before its last instant.
 // Where something does, an earlier checkpoint may serve, or else the whole log.
 
-import { stepKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import { stepUnheard, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { foldLog, happenings, lastInstant, type Folded } from './fold.ts';
 import type { LogEntry } from './ports.ts';
 
@@ -25,7 +25,7 @@ const KEPT = 10;
 export function foldFrom(start: Checkpoint, entries: readonly LogEntry[]): Folded | null {
   const tail = entries.slice(start.seq);
   if (!serves(start, tail)) return null;
-  const kitchen = happenings(tail).reduce((now, event) => stepKitchen(now, event).kitchen, start.kitchen);
+  const kitchen = happenings(tail).reduce((now, event) => stepUnheard(now, event).kitchen, start.kitchen);
   return { entries: [...entries], kitchen, lastAt: Math.max(start.lastAt, lastInstant(tail)) };
 }
 

@@ -9,7 +9,7 @@ import {
 } from '../../machines/dialogue/commands.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { BatchId, CannerId, KitchenEvent } from '../../machines/kitchen/events.ts';
-import { stepKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import { stepUnheard, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { standing, type Folded } from './fold.ts';
 import { fromTheBeginning, kitchenAt, type StartOf } from './past.ts';
 import type { LogEntry } from './ports.ts';
@@ -136,7 +136,7 @@ function stillStands(
     const { kitchen, later } = kitchenAt(entries, from, startOf);
     let [now, taken] = [kitchen, 0];
     for (const one of later) {
-      const step = stepKitchen(now, one);
+      const step = stepUnheard(now, one);
       if (step.changed && one.type !== 'tick' && subjectOf(one) === event.batch) taken++;
       now = step.kitchen;
     }
@@ -226,7 +226,7 @@ function isOpening({ type }: KitchenEvent): boolean {
 
 /** Whether a machine would have taken notice of it then. */
 function fits(entries: readonly LogEntry[], event: KitchenEvent, startOf: StartOf): boolean {
-  return stepKitchen(kitchenAt(entries, event.at, startOf).kitchen, event).changed;
+  return stepUnheard(kitchenAt(entries, event.at, startOf).kitchen, event).changed;
 }
 
 /** When the batch was planned, or the canner set up, that the event is about. */

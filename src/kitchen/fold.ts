@@ -4,7 +4,7 @@
 // entry was wrong, or that happened earlier than it was told, makes the fold start over: nothing in
 // the log is erased, it is read again in the order in which things really happened.
 
-import { emptyKitchen, stepKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import { emptyKitchen, stepKitchen, stepUnheard, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Effect } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { LogEntry } from './ports.ts';
@@ -27,7 +27,7 @@ type Correction = Extract<KitchenEvent, { type: 'log.corrected' }>;
 
 export function foldLog(entries: readonly LogEntry[]): Folded {
   const events = happenings(entries);
-  const kitchen = events.reduce((now, event) => stepKitchen(now, event).kitchen, emptyKitchen);
+  const kitchen = events.reduce((now, event) => stepUnheard(now, event).kitchen, emptyKitchen);
   return { entries: [...entries], kitchen, lastAt: lastInstant(entries) };
 }
 

@@ -4,7 +4,7 @@ import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import { kitchenEventSchema } from './entry.ts';
 import { Checkpoints, type Checkpoint } from './checkpoint.ts';
 import { foldLog, foldOne, lastTold, type Folded, type FoldStep } from './fold.ts';
-import { stepKitchen } from '../../machines/kitchen/kitchen.ts';
+import { stepUnheard } from '../../machines/kitchen/kitchen.ts';
 import type { EntrySource, LogEntry, LogStore, StoreTrouble } from './ports.ts';
 import type { StartOf } from './past.ts';
 import { readSnapshot, writeSnapshot } from './snapshot.ts';
@@ -29,6 +29,8 @@ export class LogKeeper {
   #log: Folded = foldLog([]);
   /** Events act one after the other, in the order in which they came in. */
   #queue: Promise<unknown> = Promise.resolve();
+  /** What the leading tab writes while this one reads the log: some of it comes too late to be read. Null once it is open. */
+  #toldMeanwhile: LogEntry[] | null = [];
   readonly #checkpoints = new Checkpoints();
   readonly #store: LogStore;
   readonly #listener: KeeperListener;
@@ -47,12 +49,19 @@ export class LogKeeper {
     const { entries, lastSeenAt, trouble } = await this.#store.open();
     this.#log = this.#checkpoints.open(entries, await this.#lastCheckpoint());
     this.#noteCheckpoint();
+    const meanwhile = this.#toldMeanwhile ?? [];
+    this.#toldMeanwhile = null;
+    for (const entry of meanwhile) this.follow(entry);
     for (const one of trouble) this.#listener.trouble(one);
     return lastSeenAt;
   }
 
   /** Follows an entry that another tab has written. */
   follow(entry: LogEntry): void {
+    if (this.#toldMeanwhile) {
+      this.#toldMeanwhile.push(entry);
+      return;
+    }
     if (entry.seq !== this.#log.entries.length + 1) return;
     this.#act(entry);
   }
@@ -92,7 +101,7 @@ export class LogKeeper {
 
   #isTaken(event: KitchenEvent): boolean {
     if (event.type === 'log.corrected' || event.at < this.#log.lastAt) return true;
-    return stepKitchen(this.#log.kitchen, event).changed;
+    return stepUnheard(this.#log.kitchen, event).changed;
   }
 
   #act(entry: LogEntry): void {

@@ -48,6 +48,7 @@ export class LiveKitchen {
   readonly #notices = new Notices();
   readonly #listeners = new Set<() => void>();
   #keeper: LogKeeper | null = null;
+  #opening: LogKeeper | null = null;
   #stopBeat: () => void = () => {};
   readonly #speaker: Speaker;
   #view: KitchenView;
@@ -121,11 +122,11 @@ export class LiveKitchen {
   /** Opens the log; a leading tab then beats and speaks, a mirroring one only looks. */
   async open(store: LogStore, leads: boolean): Promise<void> {
     this.#stopBeat();
-    const keeper = new LogKeeper(store, {
+    const keeper = (this.#opening = new LogKeeper(store, {
       acted: (acted) => this.#acted(acted, leads),
       trouble: ({ kind, says }) => this.trouble(`store-${kind}`, says, true),
       madeBy: this.#ports.madeBy,
-    });
+    }));
     const lastSeenAt = await keeper.open();
     this.#keeper = keeper;
     this.#picture.of(keeper.log);
@@ -143,7 +144,7 @@ export class LiveKitchen {
 
   /** A tab that only looks follows what the leading one has written. */
   follow(entry: LogEntry): void {
-    this.#keeper?.follow(entry);
+    this.#opening?.follow(entry);
   }
 
   /** The gesture has come: what waited to be said is said. */

@@ -2,7 +2,7 @@
 // checkpoint, so that putting a slip of the tongue right costs the same in a long log as in a short one.
 
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
-import { emptyKitchen, stepKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import { emptyKitchen, stepUnheard, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { Checkpoint } from './checkpoint.ts';
 import { happenings } from './fold.ts';
 import type { LogEntry } from './ports.ts';
@@ -24,7 +24,7 @@ export function kitchenAt(entries: readonly LogEntry[], at: number, startOf: Sta
   const cut = all.findIndex((event) => event.at > at);
   const [before, later] = cut < 0 ? [all, []] : [all.slice(0, cut), all.slice(cut)];
   const kitchen = before.reduce(
-    (now, event) => stepKitchen(now, event).kitchen,
+    (now, event) => stepUnheard(now, event).kitchen,
     start?.kitchen ?? emptyKitchen,
   );
   return { kitchen, later };

@@ -20,6 +20,9 @@ import { settledEnough } from './settled.ts';
  */
 const PATIENCE_MS = 500;
 
+/** A whole log that is written anew takes its time, and nobody cooks meanwhile: a copy left half written had to be mended. */
+const REWRITE_PATIENCE = 20;
+
 export interface LogOptions {
   /** Practice has another name than the real kitchen, so the two never mix. */
   kitchen: string;
@@ -53,6 +56,7 @@ export class DurableLog implements LogStore {
   readonly #lines: string[] = [];
   readonly #lanes: readonly Lane[];
   readonly #notes: Notes;
+  #ahead: Promise<(Copy | null)[]> | null = null;
   #opened = false;
   #seenInFlight = false;
 
@@ -64,9 +68,16 @@ export class DurableLog implements LogStore {
     this.#lanes = options.places.map((place) => new Lane(place, this.#lines, asideName));
   }
 
+  /** Begins to read the copies, for who has other things to do before the log is opened. */
+  readAhead(): void {
+    this.#ahead = Promise.all(this.#lanes.map(readCopy));
+  }
+
   /** Reads both copies, takes the longest log that they prove, and mends them. Never throws. */
   async open(): Promise<Opened> {
-    const copies = await Promise.all(this.#lanes.map(readCopy));
+    if (!this.#ahead) this.readAhead();
+    const copies = (await this.#ahead) ?? [];
+    this.#ahead = null;
     const readable = copies.filter((copy) => copy !== null);
     const { lines, entries, trouble } = adopt(readable, (n) => this.#header(n), this.#options.format);
     this.#take(lines);
@@ -208,16 +219,16 @@ export class DurableLog implements LogStore {
 
   async #rewriteAll(): Promise<{ trouble: StoreTrouble[]; durable: boolean }> {
     for (const lane of this.#lanes) lane.forget();
-    return this.#settle();
+    return this.#settle(REWRITE_PATIENCE);
   }
 
-  async #settle(): Promise<{ trouble: StoreTrouble[]; durable: boolean }> {
+  async #settle(patience = 1): Promise<{ trouble: StoreTrouble[]; durable: boolean }> {
     const count = this.#lines.length - 1;
     const healthy = this.#lanes.filter(({ failing }) => failing === null);
     const runs = this.#lanes.map((lane) => lane.reach());
     // A place that failed before is tried again, but nobody waits for it while the other one works.
     const awaited = healthy.length > 0 ? healthy.map((lane) => lane.reach()) : runs;
-    let reached = await settledEnough(awaited, this.#options.patienceMs ?? PATIENCE_MS);
+    let reached = await settledEnough(awaited, patience * (this.#options.patienceMs ?? PATIENCE_MS));
     if (!reached.some(({ ok }) => ok)) reached = await Promise.all(runs);
     const durable = reached.some(({ ok }) => ok);
     const trouble = this.#lanes.flatMap((lane) => lane.news());

@@ -190,6 +190,24 @@ describe('never lost', () => {
   });
 });
 
+describe('a tab that mirrors', () => {
+  test('misses nothing that the other wrote while it read the log', async () => {
+    const { kitchen } = twoBatchesLoaded();
+    let written: () => void = () => {};
+    log = new MemoryLog(kitchen.slice(0, -3));
+    log.open = async () => {
+      const read = [...log.entries];
+      await new Promise<void>((resolve) => (written = resolve));
+      return { entries: read, lastSeenAt: null, trouble: [] };
+    };
+    const opened = live.open(log, false);
+    for (const entry of kitchen.slice(-3)) live.follow(entry);
+    written();
+    await opened;
+    expect(live.view.canners[0]?.state).toBe('comingToFullBoil');
+  });
+});
+
 describe('taking back', () => {
   test('“go back” takes back the last step, and says where that leads', async () => {
     await live.plan(planOf());

@@ -2,7 +2,7 @@
 // guards on which a jar's safety hangs are missed when they are gone. `npm run prove` walks all of it.
 
 import { describe, expect, test, vi } from 'vitest';
-import { mutants, ourCharts } from '../prove/mutants.ts';
+import { firstViolation, mutants, ourCharts } from '../prove/mutants.ts';
 import { plans } from '../prove/plans.ts';
 import { search } from '../prove/search.ts';
 
@@ -10,7 +10,6 @@ import { search } from '../prove/search.ts';
 vi.setConfig({ testTimeout: 240_000 });
 
 const FIRST_MOMENTS = 2_500;
-const shelf = Object.values(plans)[0];
 
 describe('nothing unsafe is reachable', () => {
   test.each(Object.entries(plans))('%s', (_name, plan) => {
@@ -38,10 +37,7 @@ describe('a guard that is gone is missed', () => {
 
   test.each(wanted)('%s', (name) => {
     const mutant = all.find((one) => one.name === name);
-    if (!mutant || !shelf) throw new Error(`There is no mutant ${name}: was the guard renamed?`);
-    const tried = Object.values(plans).map((plan) =>
-      search({ plan, charts: mutant.charts, untilFirst: true, mostStates: FIRST_MOMENTS * 4 }),
-    );
-    expect(tried.flatMap(({ violations }) => violations)).not.toEqual([]);
+    if (!mutant) throw new Error(`There is no mutant ${name}: was the guard renamed?`);
+    expect(firstViolation(mutant.charts, [FIRST_MOMENTS, FIRST_MOMENTS * 4])).not.toBeNull();
   });
 });

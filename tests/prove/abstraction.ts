@@ -64,6 +64,7 @@ export function keyOf(kitchen: Kitchen, account: Account, id = BATCH): string {
     only(cannerNow === 'standing', () => come(after(c.since, 5 * MIN), now)),
     // The watcher's own account, so that no road is given up because another led to the same place.
     flags(account.jarsSaidReady, account.cannerSaidHot, account.jarsIn, account.servedOk, account.saidRested),
+    flags(account.plateHeld),
     only(onTheStove, () => flags(account.skimmed, account.strained)),
     looked(account.fullBoilSince, account.askedAt, account.answeredAt),
     Math.min(3, account.processedJars - account.shelvedJars),

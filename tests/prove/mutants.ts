@@ -3,6 +3,8 @@
 import { batchMachine } from '../../machines/batch/chart.ts';
 import { cannerMachine } from '../../machines/canner/chart.ts';
 import type { Charts } from '../../machines/kitchen/kitchen.ts';
+import { plans } from './plans.ts';
+import { search, type Violation } from './search.ts';
 
 export const ourCharts: Charts = { batch: batchMachine, canner: cannerMachine };
 
@@ -27,4 +29,18 @@ export function mutants(): Mutant[] {
       charts: { ...ourCharts, canner: cannerMachine.provide(open(guard) as never) },
     })),
   ];
+}
+
+/**
+ * A mutant is caught where its first harm shows. Most show it early, so every plan is walked for so many moments
+ * before one is walked for more.
+ */
+export function firstViolation(charts: Charts, rounds: readonly number[]): Violation | null {
+  for (const mostStates of rounds) {
+    for (const plan of Object.values(plans)) {
+      const [violation] = search({ plan, charts, untilFirst: true, mostStates }).violations;
+      if (violation) return violation;
+    }
+  }
+  return null;
 }

@@ -73,6 +73,8 @@ export const properties: Record<string, Property> = {
     !(from === 'processing' && to === 'resting') || seen.accountBefore.servedOk,
 
   // Hot into hot.
+  'nothing is filled that no plate has held': ({ from, to, seen }) =>
+    !(to === 'filling' && from !== 'filling') || seen.account.plateHeld,
   'hot jars before the fill': ({ from, to, seen }) =>
     !(to === 'filling' && from !== 'filling') || seen.account.jarsSaidReady,
   'the canner takes only what was filled within ten minutes': ({ cannerFrom, cannerTo, seen }) =>
@@ -149,10 +151,7 @@ export const properties: Record<string, Property> = {
 
   // The pot.
   'no fruit that must be strained gets past the sieve': ({ from, to, seen }) =>
-    !(to === 'filling' && from !== 'filling') ||
-    seen.plan.steps.strain !== 'needed' ||
-    seen.account.strained ||
-    from === 'readyingJars',
+    !(to === 'filling' && from !== 'filling') || seen.plan.steps.strain !== 'needed' || seen.account.strained,
   'a needed straining is never skipped': ({ from, to, seen }) =>
     !(from === 'straining' && to !== 'straining' && seen.event.type === 'strain.skipped') ||
     seen.plan.steps.strain !== 'needed',

@@ -10,12 +10,19 @@ import { BATCH, CANNER, passings, sayings, type Move } from './events.ts';
 import { broken } from './properties.ts';
 import { fresh, watch, type Account } from './watcher.ts';
 
+/** A moment that was met. */
 interface Moment {
+  cameFrom: { moment: Moment; by: string } | null;
+  isEnd: boolean;
+  /** Moments that lead here, by something a cook can say or by time. */
+  comesFrom: Set<Moment>;
+  /** The kitchen itself, until it was walked on from: kept for all of them it filled the memory. */
+  open: OpenMoment | null;
+}
+
+interface OpenMoment {
   kitchen: Kitchen;
   account: Account;
-  cameFrom: { key: string; by: string } | null;
-  /** Keys reached from here by something a cook can say or by time. */
-  leadsTo: Set<string>;
 }
 
 export interface Violation {
@@ -55,7 +62,7 @@ export function search({
   const step = kitchenWith(charts);
   const minutes = plan.process?.minutes ?? 0;
   const moments = new Map<string, Moment>();
-  const queue: string[] = [];
+  const queue: Moment[] = [];
   const found: Found = {
     states: 0,
     edges: 0,
@@ -73,96 +80,90 @@ export function search({
   const kitchen = open.reduce((now, event) => step(now, event).kitchen, emptyKitchen);
   add(kitchen, fresh(START), null);
 
-  for (let head = 0; head < queue.length; head++) {
-    const key = queue[head] ?? '';
-    const here = moments.get(key);
-    if (!here) continue;
+  for (const here of queue) {
+    const { open } = here;
+    if (!open) continue;
     if (moments.size > mostStates) {
       found.complete = false;
       break;
     }
-    const now = here.account.now;
-    const words = sayings(now).filter(({ event }) => isHeard(here.kitchen, event.type));
-    for (const move of [...words, ...passings(here.kitchen, now)]) {
-      take(key, here, move);
+    const { kitchen: before, account } = open;
+    const heard = heardIn(before);
+    const words = sayings(account.now).filter(({ event }) => heard.has(event.type));
+    for (const move of [...words, ...passings(before, account.now)]) {
+      take(here, open, move);
       if (untilFirst && found.violations.length > 0) return finish();
     }
+    here.open = null;
   }
   return finish();
 
-  function add(kitchen: Kitchen, account: Account, cameFrom: Moment['cameFrom']): string {
+  function add(kitchen: Kitchen, account: Account, cameFrom: Moment['cameFrom']): Moment {
     const key = keyOf(kitchen, account);
-    if (!moments.has(key)) {
-      moments.set(key, { kitchen, account, cameFrom, leadsTo: new Set() });
-      queue.push(key);
-    }
-    return key;
+    const met = moments.get(key);
+    if (met) return met;
+    const isEnd = batchName(kitchen) === 'putAway';
+    const moment: Moment = { cameFrom, isEnd, comesFrom: new Set(), open: { kitchen, account } };
+    moments.set(key, moment);
+    queue.push(moment);
+    found.batchStates.add(batchName(kitchen));
+    found.cannerStates.add(cannerName(kitchen));
+    return moment;
   }
 
-  function take(key: string, here: Moment, move: Move): void {
-    const { kitchen: after, effects, changed } = step(here.kitchen, move.event);
+  function take(here: Moment, { kitchen: before, account: accountBefore }: OpenMoment, move: Move): void {
+    const { kitchen: after, effects, changed } = step(before, move.event);
     if (!changed && move.said) return;
-    const seen = { event: move.event, effects, before: here.kitchen, after };
-    const names = {
-      batch: both(here.kitchen, after, batchName),
-      canner: both(here.kitchen, after, cannerName),
-    };
-    const account = watch(here.account, {
+    const seen = { event: move.event, effects, before, after };
+    const account = watch(accountBefore, {
       ...seen,
-      ...names,
+      batch: both(before, after, batchName),
+      canner: both(before, after, cannerName),
       processMinutes: minutes,
-      jarsGained: gained(here.kitchen, after),
+      jarsGained: gained(before, after),
     });
     found.edges += 1;
-    for (const property of broken({ ...seen, plan, accountBefore: here.account, account }))
-      report(property, key, move.label);
-    here.leadsTo.add(add(after, account, { key, by: move.label }));
+    for (const property of broken({ ...seen, plan, accountBefore, account }))
+      report(property, here, move.label);
+    add(after, account, { moment: here, by: move.label }).comesFrom.add(here);
   }
 
-  function report(property: string, key: string, by: string): void {
+  function report(property: string, here: Moment, by: string): void {
     if (found.violations.some((one) => one.property === property)) return;
-    found.violations.push({ property, road: [...roadTo(key), by] });
-  }
-
-  function roadTo(key: string): string[] {
-    const from = moments.get(key)?.cameFrom;
-    return from ? [...roadTo(from.key), from.by] : [];
+    found.violations.push({ property, road: [...roadTo(here), by] });
   }
 
   function finish(): Found {
     found.states = moments.size;
-    for (const { kitchen: seen } of moments.values()) {
-      found.batchStates.add(batchName(seen));
-      found.cannerStates.add(cannerName(seen));
-    }
-    if (found.complete && !untilFirst) found.stuck = stuckIn(moments).map(roadTo);
+    if (found.complete && !untilFirst) found.stuck = stuckIn(queue).map(roadTo);
     return found;
   }
 }
 
+function roadTo({ cameFrom }: Moment): string[] {
+  return cameFrom ? [...roadTo(cameFrom.moment), cameFrom.by] : [];
+}
+
 /** A word that no chart listens for where it stands changes nothing: it need not be tried. */
-function isHeard({ batches, canners }: Kitchen, type: string): boolean {
-  return [...Object.values(batches), ...Object.values(canners)].some(({ _nodes }) =>
-    _nodes.some(({ ownEvents }) => (ownEvents as string[]).includes(type)),
-  );
+function heardIn({ batches, canners }: Kitchen): Set<string> {
+  const charts = [...Object.values(batches), ...Object.values(canners)];
+  return new Set(charts.flatMap(({ _nodes }) => _nodes.flatMap(eventsOf)));
+}
+
+const listensFor = new WeakMap<object, readonly string[]>();
+
+/** The charts collect these anew at each asking, which was a tenth of the search. */
+function eventsOf(state: { readonly ownEvents: readonly string[] }): readonly string[] {
+  const known = listensFor.get(state) ?? state.ownEvents;
+  listensFor.set(state, known);
+  return known;
 }
 
 /** Backwards from every end: what is not met on the way cannot get there. */
-function stuckIn(moments: Map<string, Moment>): string[] {
-  const comesFrom = new Map<string, string[]>();
-  for (const [key, { leadsTo }] of moments)
-    for (const to of leadsTo) comesFrom.set(to, [...(comesFrom.get(to) ?? []), key]);
-  const reaches = new Set<string>();
-  const queue = [...moments]
-    .filter(([, { kitchen }]) => batchName(kitchen) === 'putAway')
-    .map(([key]) => key);
-  for (let head = 0; head < queue.length; head++) {
-    const key = queue[head] ?? '';
-    if (reaches.has(key)) continue;
-    reaches.add(key);
-    queue.push(...(comesFrom.get(key) ?? []));
-  }
-  return [...moments.keys()].filter((key) => !reaches.has(key));
+function stuckIn(moments: readonly Moment[]): Moment[] {
+  const reaches = new Set(moments.filter(({ isEnd }) => isEnd));
+  for (const moment of reaches) for (const before of moment.comesFrom) reaches.add(before);
+  return moments.filter((moment) => !reaches.has(moment));
 }
 
 function batchName(kitchen: Kitchen): string {

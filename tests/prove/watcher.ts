@@ -14,6 +14,8 @@ export interface Account {
   skimmed: boolean;
   strained: boolean;
   spoonedAt: number | null;
+  /** The last plate held. */
+  plateHeld: boolean;
   filledAt: number | null;
   cannerSaidHot: boolean;
   /** Jars are in the canner; since when the boil was said to be full, unbroken. */
@@ -46,6 +48,7 @@ export const fresh = (now: number): Account => ({
   skimmed: false,
   strained: false,
   spoonedAt: null,
+  plateHeld: false,
   filledAt: null,
   cannerSaidHot: false,
   jarsIn: false,
@@ -97,6 +100,11 @@ export function watch(account: Account, seen: Seen): Account {
       break;
     case 'plate.spooned':
       if (moved) next.spoonedAt = at;
+      break;
+    case 'plate.held':
+    case 'plate.runny':
+    case 'plate.tooThick':
+      if (moved) next.plateHeld = event.type === 'plate.held';
       break;
     case 'jars.filled':
       if (moved) next.filledAt = at;

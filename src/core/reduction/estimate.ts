@@ -68,13 +68,20 @@ export function estimateOf(
 const boiledMinutes = (e: Estimate, at: number): number =>
   e.heat === 'off' ? 0 : Math.max(0, at - Math.max(e.at, e.boilsFrom)) / MS_PER_MIN;
 
+/** The mass in the pot at an instant, at the middle of the belief: all that a stir or a scorch asks for. */
+export function massAt(e: Estimate, at: number): number {
+  const minutes = boiledMinutes(e, at);
+  const { mean } = e.belief;
+  return minutes === 0 || e.heat === 'off' ? mean[MASS] : massAfter(e.simmer, mean, minutes, e.heat);
+}
+
 /** The belief carried forward to an instant: mass falls, and is the less sure the less sure the rate is. */
 export function beliefAt(e: Estimate, at: number): Belief {
   const minutes = boiledMinutes(e, at);
   if (minutes === 0 || e.heat === 'off') return e.belief;
   const heat = e.heat;
   const { mean, cov } = e.belief;
-  const mass = massAfter(e.simmer, mean, minutes, heat);
+  const mass = massAt(e, at);
   const change = (i: 0 | 1 | 3, step: number): number => {
     const moved: Belief['mean'] = [...mean];
     moved[i] += step;

@@ -2,7 +2,7 @@
 
 import { densityKgPerL } from '../sugar-water.ts';
 import type { Range } from '../types.ts';
-import { afterRunnyPlate, beliefAt, MS_PER_MIN, type Estimate } from './estimate.ts';
+import { afterRunnyPlate, beliefAt, massAt, MS_PER_MIN, type Estimate } from './estimate.ts';
 import { varianceAlong } from './filter.ts';
 import { atQuantile, Z80 } from './quantile.ts';
 import { bottomM2, LOG_TARGET, MASS, minutesTo, ratePerMin, thicknessOf, type Heat } from './simmer.ts';
@@ -56,7 +56,7 @@ export function depthNow(e: Estimate, at: number): Range | null {
 
 /** Minutes between stirs: closer together as it thickens, and on a high flame. Common practice, no source. */
 export function stirEveryMinutes(e: Estimate, at: number): number {
-  return stirEvery(thicknessOf(e.simmer, beliefAt(e, at).mean[MASS]), e.heat);
+  return stirEvery(thicknessOf(e.simmer, massAt(e, at)), e.heat);
 }
 
 export function stirEvery(thickness: number, heat: Estimate['heat']): number {
@@ -66,7 +66,7 @@ export function stirEvery(thickness: number, heat: Estimate['heat']): number {
 /** Will it catch on the bottom? Thick stuff over a flame does. */
 export function scorchRisk(e: Estimate, at: number): 'none' | 'some' | 'high' {
   if (e.heat === 'off') return 'none';
-  const thickness = thicknessOf(e.simmer, beliefAt(e, at).mean[MASS]) * (e.heat === 'high' ? 2 : 1);
+  const thickness = thicknessOf(e.simmer, massAt(e, at)) * (e.heat === 'high' ? 2 : 1);
   return thickness > 16 ? 'high' : thickness > 7 ? 'some' : 'none';
 }
 
@@ -81,6 +81,5 @@ export function massCurve(
 
 /** kg of water a minute now, at the middle of the belief. */
 export function rateNow(e: Estimate, at: number): number {
-  const { mean } = beliefAt(e, at);
-  return e.heat === 'off' ? 0 : ratePerMin(e.simmer, mean, mean[MASS], e.heat);
+  return e.heat === 'off' ? 0 : ratePerMin(e.simmer, e.belief.mean, massAt(e, at), e.heat);
 }

@@ -20,6 +20,7 @@ export function atQuantile(belief: Belief, quantity: (state: State) => number): 
   const away = (by: (i: number) => number): number =>
     quantity(mean.map((value, i) => value + (i === LOG_TARGET ? 0 : by(i))) as unknown as State);
   const gradient = mean.map((value, part) => {
+    if (part === LOG_TARGET) return 0;
     const step = part === MASS ? 0.002 * value : 0.02;
     const moved = (by: number): number => away((i) => (i === part ? by : 0));
     return (moved(step) - moved(-step)) / (2 * step);

@@ -5,10 +5,10 @@ import { planOf } from '../machines/evening.ts';
 
 export const plans: Record<string, BatchPlan> = {
   'pumpkin butter, asked for the shelf and refused': planOf({ fruit: 'pumpkin' }),
+  'raspberry jam for the shelf: may be strained': planOf({ fruit: 'raspberry', product: 'jam' }),
   'damson butter for the shelf: must be strained and blended': planOf(),
   'strawberry jam for the shelf: neither strained nor blended': planOf({
     fruit: 'strawberry',
     product: 'jam',
   }),
-  'raspberry jam for the shelf: may be strained': planOf({ fruit: 'raspberry', product: 'jam' }),
 };

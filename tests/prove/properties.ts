@@ -54,6 +54,12 @@ export const properties: Record<string, Property> = {
   }) =>
     !('count' in seen.event && seen.event.type.startsWith('jars.')) ||
     (jarsGained('onShelf') <= 0 && jarsGained('processed', 'rested', 'filled') === 0),
+  'what is said of kept jars is what became of them': ({ seen, said }) => {
+    if (!said('batch.jarsMoved') || !('count' in seen.event)) return true;
+    const before = seen.before.batches[BATCH]?.context.jars ?? [];
+    const after = seen.after.batches[BATCH]?.context.jars ?? [];
+    return after.filter(({ state }, i) => state !== before[i]?.state).length === seen.event.count;
+  },
   'a seal found open on the shelf is kept only within a day': ({ from, to, seen }) =>
     !(from === 'putAway' && to === 'puttingAway') ||
     (seen.accountBefore.firstOutAt !== null &&

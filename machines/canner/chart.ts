@@ -21,6 +21,7 @@ export const cannerMachine = canner.createMachine({
     nextCheckAt: null,
     lastAskedAt: null,
     lastConfirmedAt: null,
+    silences: 0,
     waterLow: false,
     brokenJars: 0,
     loadsServed: 0,

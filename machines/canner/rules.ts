@@ -50,6 +50,8 @@ export interface CannerContext {
   nextCheckAt: number | null;
   lastAskedAt: number | null;
   lastConfirmedAt: number | null;
+  /** Questions in a row about this boil that met with silence: not confirmed, and asked again the more urgently. */
+  silences: number;
   waterLow: boolean;
   brokenJars: number;
   /** Loads that came out having served their whole time. */
@@ -99,6 +101,12 @@ export function isConfirmed(context: CannerContext): boolean {
   const { clock, lastAskedAt, lastConfirmedAt } = context;
   if (!clock || lastConfirmedAt === null || lastConfirmedAt < clock.from) return false;
   return lastAskedAt === null || lastConfirmedAt >= lastAskedAt;
+}
+
+/** A question put while the one before it still waits for its answer: one more silence. */
+export function silencesWith({ lastAskedAt, lastConfirmedAt, silences }: CannerContext): number {
+  const waits = lastAskedAt !== null && (lastConfirmedAt === null || lastConfirmedAt < lastAskedAt);
+  return waits ? silences + 1 : 0;
 }
 
 export function minutesLeft(context: CannerContext, at: number): number {

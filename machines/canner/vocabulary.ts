@@ -12,6 +12,7 @@ import {
   isServed,
   minutesForLoad,
   sharesThatFit,
+  silencesWith,
   STAND_MS,
   waitingWithout,
   whoseJarBroke,
@@ -72,6 +73,9 @@ export const canner = setup({
         voids: [],
         brokenJars: 0,
         clock: null,
+        lastAskedAt: null,
+        lastConfirmedAt: null,
+        silences: 0,
         nextCheckAt: event.at + ASK_FULL_BOIL_AGAIN_MS,
       });
       for (const share of load) {
@@ -90,22 +94,30 @@ export const canner = setup({
     }),
     startTheClock: assign(({ context, event }) => {
       const clock = fullClock(context.load, event.at);
-      return { clock, nextCheckAt: event.at + checkEvery(clock), lastAskedAt: null, lastConfirmedAt: null };
+      return {
+        clock,
+        nextCheckAt: event.at + checkEvery(clock),
+        lastAskedAt: null,
+        lastConfirmedAt: null,
+        silences: 0,
+      };
     }),
     voidTheClock: assign(({ context, event }) => ({
       clock: null,
       nextCheckAt: event.at + ASK_FULL_BOIL_AGAIN_MS,
       lastAskedAt: null,
       lastConfirmedAt: null,
+      silences: 0,
       voids: context.clock
         ? [...context.voids, { from: context.clock.from, to: Math.max(context.clock.from, event.at) }]
         : context.voids,
     })),
     noteTheQuestion: assign(({ context, event }) => ({
       lastAskedAt: event.at,
+      silences: silencesWith(context),
       nextCheckAt: context.clock ? event.at + checkEvery(context.clock) : event.at + ASK_FULL_BOIL_AGAIN_MS,
     })),
-    noteItHolds: assign({ lastConfirmedAt: ({ event }) => event.at }),
+    noteItHolds: assign({ lastConfirmedAt: ({ event }) => event.at, silences: 0 }),
     /** Nobody watched: whatever was confirmed before does not cover the time away. */
     noteNobodyWatched: assign({ lastAskedAt: ({ event }) => event.at }),
     noteWaterLow: assign({ waterLow: true }),
@@ -123,7 +135,13 @@ export const canner = setup({
       for (const effect of handBack(context, false, event.at)) enqueue.emit(effect);
       enqueue.assign({ load: [], clock: null, nextCheckAt: null, waterLow: false });
     }),
-    forgetTheRun: assign({ clock: null, nextCheckAt: null, lastAskedAt: null, lastConfirmedAt: null }),
+    forgetTheRun: assign({
+      clock: null,
+      nextCheckAt: null,
+      lastAskedAt: null,
+      lastConfirmedAt: null,
+      silences: 0,
+    }),
 
     sayFillIt: emit(({ context }) => words.fillIt(context)),
     sayHeating: emit(({ context }) => words.heating(context)),

@@ -59,8 +59,10 @@ export function clockStarted(canner: CannerContext): Effect {
 }
 
 export function askIfItHolds(canner: CannerContext, at: number): Effect {
-  const params = { minutes: minutesLeft(canner, at) };
-  return say(canner, 'clock', 'check', { key: 'canner.askIfItHolds', params }, { untilAnswered: true });
+  const { silences } = canner;
+  const params = { minutes: minutesLeft(canner, at), silences };
+  const urgency = silences > 0 ? 'danger' : 'clock';
+  return say(canner, urgency, 'check', { key: 'canner.askIfItHolds', params }, { untilAnswered: true });
 }
 
 export function itHolds(canner: CannerContext, at: number): Effect {

@@ -98,7 +98,24 @@ function takeLine(before: Announcements, say: SayEffect, at: number): Announced 
     const kept = say.untilAnswered ? [{ ...line, firstSaidAt: at }] : [];
     return [{ ...cleared, unanswered: [...cleared.unanswered, ...kept] }, []];
   }
-  return [{ ...cleared, waiting: [...cleared.waiting, line] }, []];
+  const open = openAlready(queue, say);
+  return [{ ...cleared, waiting: [...cleared.waiting, ...(open ? insisting(line, open) : [line])] }, []];
+}
+
+/** The same question, asked before and not answered. */
+function openAlready({ waiting, unanswered }: Announcements, say: SayEffect): Line | undefined {
+  return [...waiting, ...unanswered]
+    .filter((item) => item.kind === 'line')
+    .find(
+      ({ say: { untilAnswered, slot, message } }) =>
+        untilAnswered && say.untilAnswered && slot === say.slot && message.key === say.message.key,
+    );
+}
+
+/** Whoever asks again what nobody answered goes on as urgently as the question had become, and is not patient anew. */
+function insisting(line: Line, { repeats, firstSaidAt }: Line): [Tone, Line] {
+  const again = { ...line, repeats, firstSaidAt, urgency: raisedUrgency(line.urgency, repeats) };
+  return [toneBefore(again, line.order - 0.5), again];
 }
 
 /** The very same sentence is on the cook's ears already. */
@@ -256,17 +273,7 @@ function bringBackUnanswered(queue: Announcements, at: number): Announcements {
     const urgency = raisedUrgency(line.say.urgency, repeats);
     return { ...line, repeats, urgency, since: at, order: queue.next + due.length + i };
   });
-  const tones = again.map((line, i): Tone => {
-    const sound = repeatSound(line.urgency);
-    return {
-      kind: 'tone',
-      sound,
-      urgency: line.urgency,
-      about: line.about,
-      since: at,
-      order: queue.next + i,
-    };
-  });
+  const tones = again.map((line, i) => toneBefore(line, queue.next + i));
   const first = tones.filter((tone, i) => tones.findIndex(({ sound }) => sound === tone.sound) === i);
   return {
     ...queue,
@@ -274,4 +281,8 @@ function bringBackUnanswered(queue: Announcements, at: number): Announcements {
     unanswered: queue.unanswered.filter((line) => !due.includes(line)),
     waiting: [...queue.waiting, ...first, ...again],
   };
+}
+
+function toneBefore({ urgency, about, since }: Line, order: number): Tone {
+  return { kind: 'tone', sound: repeatSound(urgency), urgency, about, since, order };
 }

@@ -69,6 +69,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
   /** Whose turn it is; a turn that was cut is nobody's. */
   let turn: symbol | null = null;
   let ducked = false;
+  let inDanger = false;
 
   async function chooseVoice(): Promise<Voice> {
     const own = await parts.own(settings.speaker, settings.language);
@@ -102,8 +103,9 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
     return saying.done;
   }
 
-  async function speak({ text }: Utterance): Promise<Spoken> {
+  async function speak({ text, urgency }: Utterance): Promise<Spoken> {
     cut();
+    inDanger = urgency === 'danger';
     const mine = Symbol('turn');
     turn = mine;
     const words = spoken(text);
@@ -120,7 +122,11 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
   /** The rules of what is said for a number or a sign are English; other catalogues write their words out. */
   const spoken = (text: string): string => (settings.language === 'en' ? sayable(text) : text);
 
-  const manner = (): Manner => ({ ...settings, loudness: settings.loudness * (ducked ? DUCKED : 1) });
+  /** The words of a danger are as loud as its alarm: a sentence that nobody heard is not repeated at the same level. */
+  const manner = (): Manner => {
+    const loudness = inDanger ? Math.max(settings.loudness, settings.alarmLoudness) : settings.loudness;
+    return { ...settings, loudness: loudness * (ducked ? DUCKED : 1) };
+  };
 
   function set(change: Partial<MouthSettings>): void {
     const before = { ...settings };

@@ -23,7 +23,8 @@ export const cannerWords = {
     '{again, select, true {Clock again from the start.} other {Clock started.}} {minutes} at a full boil.',
   'canner.clockStarted.why':
     'The time is the published one for this food, this jar and your altitude. It must not be broken.',
-  'canner.askIfItHolds': 'Still at a full boil? {minutes} to go.',
+  'canner.askIfItHolds':
+    '{silences, plural, =0 {Still at a full boil? {minutes} to go.} one {Not confirmed. Look now: is the canner at a full boil?} other {# questions unanswered. Unconfirmed, the time does not count. Full boil?}}',
   'canner.itHolds': 'Good. {minutes} to go.',
   'canner.clockVoid': 'The clock is void. Full boil again, then the full {minutes}.',
   'canner.clockVoid.why':

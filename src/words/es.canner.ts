@@ -22,7 +22,8 @@ export const cannerWords = {
     '{again, select, true {Reloj otra vez desde el principio.} other {Reloj en marcha.}} {minutes} en pleno hervor.',
   'canner.clockStarted.why':
     'Es el tiempo publicado para este alimento, este tarro y su altitud. No debe cortarse.',
-  'canner.askIfItHolds': '¿Sigue en pleno hervor? {minutes} por delante.',
+  'canner.askIfItHolds':
+    '{silences, plural, =0 {¿Sigue en pleno hervor? {minutes} por delante.} one {Sin confirmar. Mire ahora: ¿hierve fuerte la olla de conservas?} other {# preguntas sin respuesta. Sin confirmar, el tiempo no vale. ¿Pleno hervor?}}',
   'canner.itHolds': 'Bien. {minutes} por delante.',
   'canner.clockVoid': 'El reloj ya no vale. Pleno hervor otra vez, y luego {minutes} enteros.',
   'canner.clockVoid.why':

@@ -460,7 +460,7 @@ export const states: Record<string, KitchenView> = {
         choices: [boilDropped, jarBroke],
       }),
     ],
-    question: { message: { key: 'canner.askIfItHolds', params: { minutes: 4 } }, urgency: 'clock' },
+    question: { message: { key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } }, urgency: 'clock' },
   }),
   standing: kitchen({
     batches: [inCanner],

@@ -568,3 +568,28 @@ describe('whatever comes, in whatever order', { timeout: 60_000 }, () => {
     );
   });
 });
+
+describe('whoever asks again what nobody answered', () => {
+  const ask = { urgency: 'clock', about: 'canner', slot: 'canner/check', untilAnswered: true } as const;
+
+  it('goes on as urgently as the question had become, its sound before it', () => {
+    const it = mouth().say('does it boil', ask).finishAll().wait(50).finishAll();
+    it.heard();
+    expect(it.say('does it boil', ask).finishAll().heard()).toEqual(['*danger*', 'does it boil']);
+    // It is not patient anew: 90 seconds after it was first asked it is back.
+    expect(it.wait(39).finishAll().heard()).toEqual([]);
+    expect(it.wait(2).finishAll().heard()).toEqual(['*danger*', 'does it boil']);
+  });
+
+  it('begins anew after an answer', () => {
+    const it = mouth().say('does it boil', ask).finishAll().wait(50).finishAll().answer(ask.slot);
+    it.heard();
+    expect(it.say('does it boil', ask).finishAll().heard()).toEqual(['does it boil']);
+  });
+
+  it('and so does another question in its place', () => {
+    const it = mouth().say('is it hot', ask).finishAll().wait(50).finishAll();
+    it.heard();
+    expect(it.say('does it boil', ask).finishAll().heard()).toEqual(['does it boil']);
+  });
+});

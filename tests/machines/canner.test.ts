@@ -72,6 +72,12 @@ function canner(jarsPerLoad = 7) {
     },
     heard: (key: string) =>
       effects.filter((effect) => effect.type === 'say' && effect.message.key === key).length,
+    asked: (key: string) =>
+      effects.flatMap((effect) =>
+        effect.type === 'say' && effect.message.key === key
+          ? [{ urgency: effect.urgency, silences: effect.message.params?.['silences'] }]
+          : [],
+      ),
     passed: () => effects.flatMap((effect) => (effect.type === 'pass' ? [effect.message] : [])),
   };
   return kitchen;
@@ -164,6 +170,22 @@ describe('was it at a full boil all the time?', () => {
   test('it asks during even a five-minute clock', () => {
     const it = canner().loaded(5).happens({ type: 'canner.fullBoil' }).wait(4);
     expect(it.heard('canner.askIfItHolds')).toBe(1);
+  });
+
+  test('each silence is counted as not confirmed, and the next question is graver; an answer makes it plain again', () => {
+    const it = canner().loaded(25).happens({ type: 'canner.fullBoil' });
+    it.wait(11);
+    expect(it.asked('canner.askIfItHolds')).toEqual([
+      { urgency: 'clock', silences: 0 },
+      { urgency: 'danger', silences: 1 },
+    ]);
+    it.wait(5);
+    expect(it.asked('canner.askIfItHolds').at(-1)).toEqual({ urgency: 'danger', silences: 2 });
+    expect(it.context.silences).toBe(2);
+    it.happens({ type: 'canner.boilHolds' });
+    expect(it.context.silences).toBe(0);
+    it.wait(5);
+    expect(it.asked('canner.askIfItHolds').at(-1)).toEqual({ urgency: 'clock', silences: 0 });
   });
 
   test('time served in silence is not believed: it asks plainly, again and again', () => {

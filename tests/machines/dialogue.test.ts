@@ -484,18 +484,18 @@ describe('what a batch or the canner asks', () => {
   });
 
   it('whether the boil holds: a plain no says that it dropped', () => {
-    const talk = new Talk(cannerRunning).says({ key: 'canner.askIfItHolds', params: { minutes: 4 } }, 'c1');
+    const talk = new Talk(cannerRunning).says({ key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } }, 'c1');
     expect(talk.hear('no').acts()).toMatchObject([{ command: 'canner.boilDropped' }]);
   });
 
   it('whether the boil holds: "not done yet" does not say that it dropped', () => {
-    const talk = new Talk(cannerRunning).says({ key: 'canner.askIfItHolds', params: { minutes: 4 } }, 'c1');
+    const talk = new Talk(cannerRunning).says({ key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } }, 'c1');
     expect(talk.hear('no', { notYet: true }).acts()).toEqual([]);
   });
 
   it('takes no answer from silence', () => {
     const talk = new Talk(cannerRunning)
-      .says({ key: 'canner.askIfItHolds', params: { minutes: 4 } }, 'c1')
+      .says({ key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } }, 'c1')
       .wait(16);
     expect(talk.acts()).toEqual([]);
     expect(talk.hear('yes').acts()).toEqual([]);
@@ -509,7 +509,7 @@ describe('what a batch or the canner asks', () => {
     );
     const [ours] = talk.said();
     if (!ours) throw new Error('nothing was asked');
-    talk.says({ key: 'canner.askIfItHolds', params: { minutes: 4 } }, 'c1');
+    talk.says({ key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } }, 'c1');
     expect(talk.state).toBe('answering');
     talk.says(ours, null);
     expect(talk.state).toBe('listening');

@@ -94,7 +94,7 @@ function eventsFrom({ snapshot, at }: Place): DialogueEvent[] {
     {
       type: 'saying',
       at: soon,
-      message: { key: 'canner.askIfItHolds', params: { minutes: 3 } },
+      message: { key: 'canner.askIfItHolds', params: { minutes: 3, silences: 0 } },
       about: 'c1',
     },
     {

@@ -107,6 +107,15 @@ describe('being talked over', () => {
     expect(faded).toEqual([0.9]);
   });
 
+  it('says a danger as loud as its alarm, and what is no danger at its own level', async () => {
+    const { mouth, tape } = setUp({ settings: { loudness: 0.3, alarmLoudness: 0.7 } });
+    for (const urgency of ['clock', 'danger', 'step'] as const) {
+      void mouth.speak({ id: 1, text: `${urgency}.`, urgency });
+      await settle();
+    }
+    expect(tape.map(({ volume }) => volume)).toEqual([0.3, 0.7, 0.3]);
+  });
+
   it('tells the ear which words are its own', async () => {
     const { mouth, say } = setUp();
     const own: string[] = [];

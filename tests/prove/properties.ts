@@ -108,6 +108,10 @@ export const properties: Record<string, Property> = {
   'jars rest only where jars have served': ({ from, to, seen }) =>
     !(to === 'resting' && from !== 'resting') ||
     countJars(seen.after.batches[BATCH]?.context.jars ?? [], 'processed') > 0,
+  'jars that served are left to rest': ({ from, to, seen }) =>
+    !(from === 'processing' && seen.event.type === 'jars.out' && seen.accountBefore.servedOk) ||
+    (seen.before.batches[BATCH]?.context.inCanner ?? 0) === 0 ||
+    to === 'resting',
   'more comes from the pot only while it was kept hot': ({ from, to, seen }) =>
     !(from === 'resting' && to === 'reheating') ||
     (seen.plan.shelf.allowed &&

@@ -21,7 +21,7 @@ export const PLATE_COLD_MS = 15 * MINUTE_MS;
 /** How long a spoonful cools on the plate: one to two minutes is common practice, no source; two is the surer. */
 export const PLATE_WAIT_MS = 2 * MINUTE_MS;
 
-/** Longer than this after its first load a pot is no longer "kept hot". Common practice, no source. */
+/** Longer than this after its first load a covered pot is hot no more. Common practice, no source. */
 export const POT_KEPT_HOT_MS = HOUR_MS;
 
 /** A question not answered is asked again after this. Common practice, no source. */
@@ -86,9 +86,14 @@ export function anEarlierLoadRests(batch: BatchContext): boolean {
   return countJars(batch.jars, 'processed') > 0;
 }
 
-/** What is left in the pot was kept hot, just below the boil, while the load before was in the canner. */
+/** What is left in the pot stood covered while the load before was in the canner: hot still, and boiled again before it is filled. */
 export function potIsStillHot(batch: BatchContext, at: number): boolean {
   return goesToTheShelf(batch) && batch.restFrom !== null && at <= batch.restFrom + POT_KEPT_HOT_MS;
+}
+
+/** Jam, jelly and marmalade reach their set at a hard boil; a butter would spit and burn. Common practice, no source. */
+export function boilsHard({ request }: BatchContext['plan']): boolean {
+  return request.product !== 'butter';
 }
 
 /** Whole jars that the pot still holds, by the plan; what was emptied is back in it. */

@@ -153,10 +153,13 @@ export function tooManyFailed(batch: BatchContext): Effect {
   return say(batch, 'step', 'step', { key: 'batch.tooManyFailed', params });
 }
 
+/** Where nothing else is there to put away, the short jar that is meant for the fridge is named. */
 export function putAway(batch: BatchContext): Effect {
+  const sealed = countJars(batch.jars, 'sealed');
+  const cold = countJars(batch.jars, 'filled', 'unsealed');
   const params = {
-    sealed: countJars(batch.jars, 'sealed'),
-    cold: countJars(batch.jars, 'filled', 'unsealed'),
+    sealed,
+    cold: sealed + cold > 0 ? cold : countJars(batch.jars, 'inFridge'),
     unsealed: countJars(batch.jars, 'unsealed'),
     keep: batch.plan.request.keep === 'freezer' ? 'freezer' : 'fridge',
   };

@@ -3,7 +3,7 @@
 import type { Effect } from '../kitchen/effects.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
 import type { BatchContext } from './context.ts';
-import { goesToTheShelf, plateWantsMs } from './rules.ts';
+import { boilsHard, goesToTheShelf, plateWantsMs } from './rules.ts';
 import { minutesLeft, say } from './saying.ts';
 import { remaining } from './simmer.ts';
 
@@ -53,8 +53,10 @@ export function askIfRollingBoil(batch: BatchContext): Effect {
 
 export function simmer(batch: BatchContext, at: number): Effect {
   const again = batch.plateTests.length > 0;
-  const params = { aboutMinutes: minutesLeft(batch, at), again, targetMassKg: batch.plan.targetMassKg };
-  return say(batch, 'step', 'step', { key: 'batch.simmer', params }, { why: { key: 'batch.simmer.why' } });
+  const hard = boilsHard(batch.plan);
+  const params = { aboutMinutes: minutesLeft(batch, at), again, hard, targetMassKg: batch.plan.targetMassKg };
+  const why = { key: 'batch.simmer.why', params: { hard } };
+  return say(batch, 'step', 'step', { key: 'batch.simmer', params }, { why });
 }
 
 export function remindToStir(batch: BatchContext, at: number): Effect {

@@ -9,8 +9,9 @@ import { jarsMovedBy, type Jar } from '../../machines/jar/rules.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { BatchEvent } from '../../machines/kitchen/events.ts';
 import type { BatchSnapshot } from '../../machines/kitchen/kitchen.ts';
-import type { Range } from '../core/types.ts';
+import type { BatchPlan, Range } from '../core/types.ts';
 import { choiceOf, type SayIt } from './choices.ts';
+import { batchFace, type BatchFace } from './face.ts';
 import { reductionView } from './reductionView.ts';
 import type { BatchView, Choice, ClockView, JarView, PotView } from './view.ts';
 
@@ -32,14 +33,15 @@ export function batchView(snapshot: BatchSnapshot, now: number, sayIt: SayIt): B
 function viewOf(snapshot: BatchSnapshot, now: number, sayIt: SayIt): BatchView {
   const { context } = snapshot;
   const state = batchState(snapshot);
+  const face = batchFace(state, context.plan);
   const main = mainOfBatch[state];
   return {
     id: context.id,
     name: context.name,
     state,
-    stateWord: { key: `state.batch.${state}` },
-    doing: { key: doingKey(state, context, now) },
-    detail: detailOf(state, context),
+    stateWord: { key: `state.batch.${face}` },
+    doing: { key: doingKey(state, face, context, now) },
+    detail: detailOf(face, context),
     clock: clockOf(state, context, now),
     pot: potOf(state, context, now),
     plan: context.plan,
@@ -64,17 +66,17 @@ function jarView({ id, whole, state, at }: Jar, index: number): JarView {
   return { id, number: index + 1, whole, state, at };
 }
 
-function doingKey(state: BatchState, batch: BatchContext, now: number): string {
+function doingKey(state: BatchState, face: BatchFace, batch: BatchContext, now: number): string {
   if (state === 'simmering' && rules.stirIsDue(batch, now)) return 'screen.act.batch.stir';
   if (state === 'simmering' && batch.saidNearlyThick) return 'screen.act.batch.nearlyThick';
-  return `screen.act.batch.${state}`;
+  return `screen.act.batch.${face}`;
 }
 
 /** What to look for, in the words that were said on the way in. */
-function detailOf(state: BatchState, batch: BatchContext): Message | null {
+function detailOf(face: BatchFace, batch: BatchContext): Message | null {
   const { plan } = batch;
   return {
-    key: `look.batch.${state}`,
+    key: `look.batch.${face}`,
     params: { targetMassKg: plan.targetMassKg, headspaceMm: plan.headspaceMm },
   };
 }
@@ -142,6 +144,12 @@ const onTheStove: readonly BatchState[] = [
   'reheating',
 ];
 
+function fireUnder(state: BatchState, plan: BatchPlan): Pick<PotView, 'heat' | 'surface'> {
+  if (state === 'comingToBoil' || state === 'reheating') return { heat: 'high', surface: 'still' };
+  if (state !== 'simmering') return { heat: 'off', surface: 'still' };
+  return rules.boilsHard(plan) ? { heat: 'high', surface: 'rolling' } : { heat: 'low', surface: 'simmer' };
+}
+
 function potOf(state: BatchState, batch: BatchContext, now: number): PotView | null {
   if (!onTheStove.includes(state)) return null;
   const { plan, estimate } = batch;
@@ -154,8 +162,7 @@ function potOf(state: BatchState, batch: BatchContext, now: number): PotView | n
     depthM: depthNow(batch, now),
     startDepthM: plan.startDepthM,
     targetDepthM: plan.targetDepthM,
-    heat: state === 'comingToBoil' || state === 'reheating' ? 'high' : state === 'simmering' ? 'low' : 'off',
-    surface: state === 'simmering' ? 'simmer' : 'still',
+    ...fireUnder(state, plan),
     foam: state === 'skimming' || (state === 'comingToBoil' && batch.heatOnAt !== null),
     scorchRisk: state !== 'simmering' ? 'none' : left < 10 ? 'high' : left < 25 ? 'some' : 'none',
     readings: estimate?.readings ?? [],

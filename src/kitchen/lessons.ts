@@ -4,6 +4,7 @@
 import type { Message } from '../../machines/kitchen/effects.ts';
 import { guidanceOn, isQuestion, type FigureId } from '../core/guidance.ts';
 import type { BatchPlan } from '../core/types.ts';
+import { faceOf } from './face.ts';
 import { isSight, sightsOf, type SightId } from './sights.ts';
 import type { BatchView, CannerView } from './view.ts';
 
@@ -46,8 +47,9 @@ export function lessonOnFigure(id: FigureId, plan: BatchPlan | null): Lesson {
 /** Why this step: what it is for, whatever was said of it. */
 export function lessonOnStep(actor: Actor): Lesson {
   const kind = 'plan' in actor ? 'batch' : 'canner';
-  const sources = stepSources[`${kind}.${actor.state}`] ?? [COMMON];
-  return lesson(`why.${kind}.${actor.state}`, {}, sources, sightsOf(kind, actor.state)[0] ?? null);
+  const face = faceOf(actor);
+  const sources = stepSources[`${kind}.${face}`] ?? [COMMON];
+  return lesson(`why.${kind}.${face}`, {}, sources, sightsOf(kind, face)[0] ?? null);
 }
 
 /** Why this was said: its own reason, where it has one apart from its step. */

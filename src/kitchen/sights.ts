@@ -1,7 +1,7 @@
 // What there is to see, and which of it belongs to which step of the work.
 
-import type { BatchState } from '../../machines/batch/choices.ts';
 import type { CannerState } from '../../machines/canner/choices.ts';
+import type { BatchFace } from './face.ts';
 
 export const sights = [
   'simmer',
@@ -46,11 +46,12 @@ export function isSight(id: string | undefined): id is SightId {
 }
 
 // The first is the one shown by itself and for "show me how"; the others stand beside it on the sheet.
-const ofBatch: Record<BatchState, readonly SightId[]> = {
+const ofBatch: Record<BatchFace, readonly SightId[]> = {
   settingUp: ['nickedRim', 'coldPlate'],
   mashing: ['mash'],
   comingToBoil: ['rollingBoil', 'boil', 'foam'],
   simmering: ['simmer', 'stirBottom', 'spoonCoats', 'potDepth', 'scorch'],
+  boilingHard: ['rollingBoil', 'stirBottom', 'spoonCoats', 'foam', 'scorch'],
   skimming: ['foam'],
   straining: ['strain'],
   blending: ['ventedBlender'],

@@ -3,6 +3,7 @@
 
 import type { Query } from '../../machines/dialogue/events.ts';
 import type { Effect, Message } from '../../machines/kitchen/effects.ts';
+import { faceOf } from './face.ts';
 import {
   askedFor,
   fadingOf,
@@ -107,7 +108,7 @@ export class Teaching {
     if (this.#look?.place === place)
       return this.#look.sight && { sight: this.#look.sight, asked: true, fresh: true };
     const step = stepAt(actor.state);
-    const [sight] = sightsOf(kindOf(actor), actor.state);
+    const [sight] = sightsOf(kindOf(actor), faceOf(actor));
     const byItself = step !== null && sight !== undefined && this.#guidance(step) === 'full';
     return byItself ? { sight, asked: false, fresh: this.#isFresh(place) } : null;
   }
@@ -144,7 +145,7 @@ export class Teaching {
       this.#ports.say({ key: 'teach.hidden' });
       return true;
     }
-    const [own] = actor ? sightsOf(kindOf(actor), actor.state) : [];
+    const [own] = actor ? sightsOf(kindOf(actor), faceOf(actor)) : [];
     const taught = this.#teach(lessonOn(term ?? own, null));
     if (!taught) this.#ports.say({ key: 'teach.nothingToShow' });
     return true;

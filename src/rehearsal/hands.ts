@@ -24,6 +24,7 @@ export type Heat = 'off' | 'warm' | 'low' | 'high';
 /** What a hand can do that nobody need be told of. */
 export type Act =
   | { do: 'pot.heat'; heat: Heat }
+  | { do: 'pot.takeOff' }
   | { do: 'canner.heat'; heat: Heat }
   | { do: 'pot.stir' }
   | { do: 'pot.lid'; on: boolean }
@@ -65,6 +66,12 @@ export function act(scene: Scene, done: Act): Scene {
   switch (done.do) {
     case 'pot.heat':
       return { ...scene, hands: { ...hands, potDial: POT_DIAL[done.heat] } };
+    case 'pot.takeOff': // heat off, and away from a ring that stays hot
+      return {
+        ...scene,
+        hands: { ...hands, potDial: 0 },
+        stove: { ...stove, potBurner: { ...stove.potBurner, heatW: 0 } },
+      };
     case 'canner.heat':
       return { ...scene, hands: { ...hands, cannerDial: CANNER_DIAL[done.heat] } };
     case 'pot.stir':

@@ -15,8 +15,9 @@ export const batchWords = {
     'A rolling boil cannot be stirred down. Below that, foam and fruit are not hot right through.',
   'batch.askIfRollingBoil': 'Is it at a rolling boil, one you cannot stir down?',
   'batch.simmer':
-    '{again, select, true {Back to the simmer.} other {Heat down to a simmer.}} {aboutMinutes} more.',
-  'batch.simmer.why': 'Water leaves, and the sugar on the floor does not burn.',
+    '{hard, select, true {{again, select, true {Heat on, boil it hard again.} other {Keep it at a hard boil.}}} other {{again, select, true {Back to the simmer.} other {Heat down to a simmer.}}}} {aboutMinutes} more.',
+  'batch.simmer.why':
+    '{hard, select, true {A fast boil sets it before colour and taste are cooked away.} other {Water leaves, and the sugar on the floor does not burn.}}',
   'batch.stir': '{near, select, true {Stir now, right to the bottom.} other {Stir the pot.}}',
   'batch.stir.why': 'As it thickens, what lies still on the bottom burns.',
   'batch.stirred': 'Good. {aboutMinutes} more.',
@@ -31,22 +32,22 @@ export const batchWords = {
     'Lift a spoonful out of the steam. It should mound up and no clear juice run from its edge.',
   'batch.simmeredUnwatched':
     '{over, select, true {Away {awayMinutes}. Stir now. Is it thick?} other {Away {awayMinutes}. Stir now. Not thick yet.}}',
-  'batch.skim': 'Skim the foam off. Say: the foam is off.',
+  'batch.skim': 'Off the burner. Skim the foam off. Say: the foam is off.',
   'batch.skim.why':
     'Foam carries air into the jar, and it looks cloudy. Skim once, at the end: less fruit is lost.',
   'batch.strain':
-    '{needed, select, true {Strain it through the food mill or sieve. Mind the splashes.} other {Strain it if you like. Or say: skip the straining.}}',
+    '{needed, select, true {Heat off. Strain it through the mill or sieve. Mind the splashes.} other {Heat off. Strain it if you like, or say: skip the straining.}}',
   'batch.strain.why': 'Skins, seeds and stones come out here, so that the spread is smooth.',
   'batch.mustStrain': 'This one must be strained. Put it through the mill.',
   'batch.blend': 'Heat off. Blend it smooth, vent the lid, half full at most.',
   'batch.blend.why': 'Steam in a closed blender throws hot fruit at you. A stick blender is safer.',
   'batch.spoonOnPlate':
-    '{cold, select, true {Heat off. Put a spoonful on the cold plate.} other {Plate not cold: {minutes} more in the freezer. Then a spoonful.}}',
+    '{cold, select, true {Pot off the burner. Put a spoonful on the cold plate.} other {Off the burner. Plate not cold: {minutes} more. Then a spoonful.}}',
   'batch.spoonOnPlate.why': 'Hot fruit is always runny. The cold plate shows how it will sit in the jar.',
   'batch.waitForPlate': 'Wait two minutes. Then push it with a finger.',
   'batch.askIfItHolds': 'Push the spoonful. Does it hold, or is it runny?',
   'batch.askIfItHolds.why': 'If the line stays open and no juice runs from the edge, it holds.',
-  'batch.loosen': 'Too thick. Stir in hot water. Say: I loosened it.',
+  'batch.loosen': 'Too thick: heat off. Stir in hot water. Say: I loosened it.',
   'batch.loosen.why': 'Boiling water from the kettle, a spoon or two at a time. Then test again.',
   'batch.held': 'Holding. Heat off, lid on. Say: carry on, when you are back.',
   'batch.askIfStillHeld': 'Held {minutes}. Carry on, or stop?',
@@ -55,7 +56,7 @@ export const batchWords = {
     'The burn stays on the bottom if you leave it there. If it tastes burnt, stop this batch.',
   'batch.jarsNoted': 'Good. Keep the jars in the hot water.',
   'batch.readyJars':
-    '{sterile, select, true {Boil the empty jars {minutes}. Keep the pot hot.} other {{shelf, select, true {Clean hot jars by the pot. Say: the jars are ready.} other {Clean jars by the pot. Say: the jars are ready.}}}}',
+    '{sterile, select, true {Boil the empty jars {minutes}. Pot off the burner, lid on.} other {{shelf, select, true {Off the burner. Get clean hot jars. Say: the jars are ready.} other {Clean jars by the pot. Say: the jars are ready.}}}}',
   'batch.readyJars.why':
     'Hot fruit cracks a cold jar. Jars that are processed less than ten minutes must be boiled first.',
   'batch.fill':
@@ -69,9 +70,9 @@ export const batchWords = {
   'batch.wentCold.why': 'The published time holds for hot jars only. You may boil it again.',
   'batch.notServed': 'They came out early. Not safe for the shelf: refrigerate or reheat.',
   'batch.notServed.why': 'The time was not served at an unbroken full boil, so nobody knows that it is safe.',
-  'batch.reheat': 'Full boil again. Clean hot jars, new lids. Tell me: rolling boil.',
+  'batch.reheat': 'Full boil again, stir all the time. Tell me: rolling boil.',
   'batch.reheat.why': 'Processing again is a whole new start: hot fruit, hot jars, new lids, the full time.',
-  'batch.nextLoad': 'Boil the rest. Clean hot jars again. Tell me: rolling boil.',
+  'batch.nextLoad': 'Boil the rest, stir all the time. Tell me: rolling boil.',
   'batch.nextLoad.why': 'Each load goes into hot jars, hot, and gets the full time.',
   'batch.rest': 'Let the jars rest a day. Do not touch, tilt or tighten.',
   'batch.rest.why': 'The seal forms as the jar cools. Leave it 12 to 24 hours, out of the draught.',

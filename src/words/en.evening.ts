@@ -4,7 +4,7 @@ export const eveningWords = {
   'evening.words': '{words}',
   'evening.wait.heat': 'Wait with the heat. I call you in {aboutMinutes}.',
   'evening.wait.heat.why': 'Put on now, it would be ready before the canner and your hands are free.',
-  'evening.wait.fill': 'Keep the pot hot. The canner is free in {aboutMinutes}.',
+  'evening.wait.fill': 'Lowest heat, lid on, stir often. Canner free in {aboutMinutes}.',
   'evening.wait.fill.why': 'A pot can wait hot. A filled jar cannot: it must go into the canner at once.',
   'evening.wait.preheat': 'The canner can wait {aboutMinutes}. I call you.',
   'evening.wait.preheat.why': 'It need only be hot when the first jars are full.',

@@ -8,7 +8,8 @@ export const howWords = {
   'how.batch.mash':
     '{acid, select, none {No dry sugar left below. Say: the mash is done.} other {{acidVolumeMl, plural, =0 {Citric acid: {acidMassKg}.} other {Bottled lemon juice: {acidVolumeMl}.}} No dry sugar left below.}}',
   'how.batch.bringToBoil': 'Stir all the time. It boils on while you stir it.',
-  'how.batch.simmer': 'Small lazy bubbles, lid off, stir to the bottom.',
+  'how.batch.simmer':
+    '{hard, select, true {Big bubbles, lid off. Stir often, right to the bottom.} other {Small lazy bubbles, lid off, stir to the bottom.}}',
   'how.batch.stir': 'Drag the spoon over the whole floor, corners too.',
   'how.batch.nearlyThick': 'It plops now. A spoonful mounds and stays.',
   'how.batch.skim': 'Push it to one side, lift it off. Spice bags out.',
@@ -18,7 +19,7 @@ export const howWords = {
   'how.batch.waitForPlate': 'Back in the cold with it. The pot stays off.',
   'how.batch.loosen': 'A spoon or two at a time, boiling, stirred in.',
   'how.batch.fill':
-    '{tooMany, select, true {Bubbles out. Only {fits}: keep the rest hot. Say how many.} other {Bubbles out, then top up. New lids. Say how many jars.}}',
+    '{tooMany, select, true {Bubbles out. Only {fits}: lid on the rest. Say how many.} other {Bubbles out, top up. New lids. Say how many, short ones too.}}',
   'how.batch.readyJars': 'Look at each rim: no nick. Say: the jars are ready.',
   'how.batch.toTheCanner': 'Upright, on the rack, not touching. Say: the jars are in.',
   'how.batch.rest':
@@ -35,12 +36,12 @@ export const howWords = {
   'bare.batch.setUp': 'Set up: {fruitMassKg}, {jars, plural, one {# jar} other {# jars}}.',
   'bare.batch.mash': 'Mash, with {sugarMassKg} of sugar.',
   'bare.batch.bringToBoil': 'To a rolling boil.',
-  'bare.batch.simmer': 'Simmer. {aboutMinutes}.',
+  'bare.batch.simmer': '{hard, select, true {Boil hard.} other {Simmer.}} {aboutMinutes}.',
   'bare.batch.stir': 'Stir.',
   'bare.batch.nearlyThick': 'Nearly.',
-  'bare.batch.skim': 'Skim.',
-  'bare.batch.strain': 'Strain.',
+  'bare.batch.skim': 'Off the burner, skim.',
+  'bare.batch.strain': 'Heat off, strain.',
   'bare.batch.waitForPlate': 'Two minutes.',
-  'bare.batch.loosen': 'Loosen it.',
+  'bare.batch.loosen': 'Heat off, loosen it.',
   'bare.canner.fillIt': 'Canner on, half full.',
 } as const satisfies Record<string, string>;

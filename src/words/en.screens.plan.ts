@@ -133,6 +133,7 @@ export const planWords = {
   'screen.plan.solids': 'Soluble solids',
   'screen.plan.heat': 'To a full boil',
   'screen.plan.simmer': 'Then simmer',
+  'screen.plan.hardBoil': 'Then boil hard',
   'screen.plan.stir': 'Stir every',
   'screen.plan.stir.value': '{start} min, at the end every {end} min',
   'screen.plan.yield': 'Finished spread',
@@ -171,7 +172,7 @@ export const planWords = {
 
   'screen.plot.title': 'What boils away',
   'screen.plot.alt':
-    'The weight in the pot against time: from {start} it falls to {target} after {low} to {high} of simmering, likely {likely}.',
+    'The weight in the pot against time: from {start} it falls to {target} after {low} to {high} of boiling down, likely {likely}.',
   'screen.plot.target': 'stop: {mass}',
   'screen.plot.heat': 'to the boil',
   'screen.plot.now': 'now {mass}',

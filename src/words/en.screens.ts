@@ -29,6 +29,7 @@ export const stoveWords = {
   'screen.unit.now': 'now',
 
   'screen.state.batch.comingToBoil': 'heating',
+  'screen.state.batch.boilingHard': 'hard boil',
   'screen.state.batch.waitingForCanner': 'filled',
   'screen.state.batch.unprocessed': 'not safe',
   'screen.state.canner.filled': 'filled',
@@ -69,6 +70,7 @@ export const stoveWords = {
   'screen.act.batch.mashing': 'Mash fruit',
   'screen.act.batch.comingToBoil': 'To full boil',
   'screen.act.batch.simmering': 'Let it simmer',
+  'screen.act.batch.boilingHard': 'Boil it hard',
   'screen.act.batch.stir': 'Stir now',
   'screen.act.batch.nearlyThick': 'Nearly thick',
   'screen.act.batch.skimming': 'Skim foam',

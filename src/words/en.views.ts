@@ -5,6 +5,7 @@ const stateWords = {
   'state.batch.mashing': 'mashing',
   'state.batch.comingToBoil': 'coming to a boil',
   'state.batch.simmering': 'simmering',
+  'state.batch.boilingHard': 'boiling hard',
   'state.batch.skimming': 'skimming',
   'state.batch.straining': 'straining',
   'state.batch.blending': 'blending',
@@ -45,6 +46,8 @@ const lookWords = {
     'Bubbles over the whole top that go on while you stir. Mind it does not rise over the rim.',
   'look.batch.simmering':
     'Small lazy bubbles. It is thick when {targetMassKg} is left and a spoonful mounds.',
+  'look.batch.boilingHard':
+    'Big bubbles over the whole top. It is done when {targetMassKg} is left and a spoonful sheets.',
   'look.batch.skimming': 'Pale foam to one side, lifted off with a flat spoon.',
   'look.batch.straining': 'Only skins, seeds and stones stay behind.',
   'look.batch.blending': 'Heat off. Lid vented under a cloth, half full: a closed blender bursts.',

@@ -1,14 +1,14 @@
 // Why: of every step, every figure of a plan and every warning, in English; in one breath, and two sentences
 // more. The source, where there is one, is the third sentence and comes from the tables.
 
-import type { BatchState } from '../../machines/batch/choices.ts';
 import type { CannerState } from '../../machines/canner/choices.ts';
 import type { FigureId } from '../core/guidance.ts';
+import type { BatchFace } from '../kitchen/face.ts';
 
 type Why<Name extends string> = `why.${Name}` | `why.${Name}.more`;
 type Words<Name extends string> = Record<Why<Name>, string>;
 
-const batchWhys: Words<`batch.${BatchState}`> = {
+const batchWhys: Words<`batch.${BatchFace}`> = {
   'why.batch.settingUp': 'Once the pot boils there is no time to look for things.',
   'why.batch.settingUp.more':
     'The plate must be freezing cold for the test, and the canner takes long to heat. A jar with a nick will not seal, so look at each rim.',
@@ -21,6 +21,9 @@ const batchWhys: Words<`batch.${BatchState}`> = {
   'why.batch.simmering': 'Water leaves, and the sugar on the floor does not burn.',
   'why.batch.simmering.more':
     'Solids stay in the pot while water leaves, so its weight tells how thick it is. The thicker it gets, the sooner it catches.',
+  'why.batch.boilingHard': 'A fast boil sets it before colour and taste are cooked away.',
+  'why.batch.boilingHard.more':
+    'Slow cooking breaks the pectin that makes it set. Stir to the bottom: the thicker it gets, the sooner it burns.',
   'why.batch.skimming': 'Foam carries air into the jar, and it looks cloudy.',
   'why.batch.skimming.more': 'Skim once, at the end: less fruit is lost. What you lift off is good to eat.',
   'why.batch.straining': 'Skins, seeds and stones come out, so that it is smooth.',

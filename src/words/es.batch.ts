@@ -14,8 +14,9 @@ export const batchWords = {
     'Un hervor a borbotones no se corta al remover. Por debajo, la espuma y la fruta no están calientes del todo.',
   'batch.askIfRollingBoil': '¿Hierve a borbotones, sin cortarse al remover?',
   'batch.simmer':
-    '{again, select, true {De nuevo a fuego lento.} other {Baje a fuego lento.}} {aboutMinutes} más.',
-  'batch.simmer.why': 'El agua se va, y el azúcar del fondo no se quema.',
+    '{hard, select, true {{again, select, true {Fuego otra vez, a hervor fuerte.} other {Siga a hervor fuerte.}}} other {{again, select, true {De nuevo a fuego lento.} other {Baje a fuego lento.}}}} {aboutMinutes} más.',
+  'batch.simmer.why':
+    '{hard, select, true {Un hervor rápido cuaja antes de que se pierdan color y sabor.} other {El agua se va, y el azúcar del fondo no se quema.}}',
   'batch.stir': '{near, select, true {Remueva ya, hasta el fondo.} other {Remueva la olla.}}',
   'batch.stir.why': 'Al espesar, lo que queda quieto en el fondo se quema.',
   'batch.stirred': 'Bien. {aboutMinutes} más.',
@@ -30,24 +31,24 @@ export const batchWords = {
     'Levante una cucharada fuera del vapor. Debe formar montículo, sin jugo claro en el borde.',
   'batch.simmeredUnwatched':
     '{over, select, true {Ausente {awayMinutes}. Remueva ya. ¿Está espeso?} other {Ausente {awayMinutes}. Remueva ya. Aún no está espeso.}}',
-  'batch.skim': 'Retire la espuma. Diga: la espuma está retirada.',
+  'batch.skim': 'Olla fuera del fuego. Retire la espuma. Diga: la espuma está retirada.',
   'batch.skim.why':
     'La espuma mete aire en el tarro y lo enturbia. Espume una vez, al final: se pierde menos fruta.',
   'batch.strain':
-    '{needed, select, true {Páselo por el pasapurés o el colador. Cuidado con las salpicaduras.} other {Cuélelo si quiere. O diga: sin colar.}}',
+    '{needed, select, true {Apague el fuego. Páselo por el pasapurés o colador. Cuidado: salpica.} other {Apague el fuego. Cuélelo si quiere, o diga: sin colar.}}',
   'batch.strain.why': 'Aquí salen pieles, semillas y huesos, para que quede fino.',
   'batch.mustStrain': 'Este hay que colarlo. Páselo por el pasapurés.',
   'batch.blend': 'Apague el fuego. Triture fino, tapa con respiro, llena hasta la mitad.',
   'batch.blend.why':
     'El vapor en una batidora cerrada le lanza fruta hirviendo. Una batidora de mano es más segura.',
   'batch.spoonOnPlate':
-    '{cold, select, true {Apague el fuego. Ponga una cucharada en el plato frío.} other {El plato no está frío: {minutes} más en el congelador. Luego, una cucharada.}}',
+    '{cold, select, true {Olla fuera del fuego. Ponga una cucharada en el plato frío.} other {Olla fuera del fuego. Plato aún no frío: {minutes} más. Luego, una cucharada.}}',
   'batch.spoonOnPlate.why':
     'La fruta caliente siempre parece líquida. El plato frío muestra cómo quedará en el tarro.',
   'batch.waitForPlate': 'Espere dos minutos. Luego empuje con el dedo.',
   'batch.askIfItHolds': 'Empuje la cucharada. ¿Se sostiene o está líquida?',
   'batch.askIfItHolds.why': 'Si la raya queda abierta y no corre jugo en el borde, se sostiene.',
-  'batch.loosen': 'Demasiado espeso. Añada agua caliente. Diga: ya lo aligeré.',
+  'batch.loosen': 'Demasiado espeso: apague el fuego. Añada agua caliente. Diga: ya lo aligeré.',
   'batch.loosen.why': 'Agua hirviendo, una o dos cucharadas cada vez. Luego pruebe de nuevo.',
   'batch.held': 'En pausa. Fuego apagado, tapa puesta. Diga: sigamos, cuando vuelva.',
   'batch.askIfStillHeld': 'En pausa {minutes}. ¿Seguimos o lo dejamos?',
@@ -55,7 +56,7 @@ export const batchWords = {
   'batch.itCaught.why': 'Lo quemado se queda en el fondo si no se toca. Si sabe a quemado, deje esta tanda.',
   'batch.jarsNoted': 'Bien. Deje los tarros en el agua caliente.',
   'batch.readyJars':
-    '{sterile, select, true {Hierva los tarros vacíos {minutes}. Mantenga la olla caliente.} other {{shelf, select, true {Tarros limpios y calientes junto a la olla. Diga: los tarros están listos.} other {Tarros limpios junto a la olla. Diga: los tarros están listos.}}}}',
+    '{sterile, select, true {Hierva los tarros vacíos {minutes}. Olla fuera del fuego, tapada.} other {{shelf, select, true {Olla fuera del fuego. Tarros limpios y calientes. Diga: los tarros están listos.} other {Tarros limpios junto a la olla. Diga: los tarros están listos.}}}}',
   'batch.readyJars.why':
     'La fruta caliente raja un tarro frío. Los tarros que se procesan menos de diez minutos se hierven antes.',
   'batch.fill':
@@ -69,11 +70,10 @@ export const batchWords = {
   'batch.wentCold.why': 'El tiempo publicado vale solo para tarros calientes. Puede hervirlo de nuevo.',
   'batch.notServed': 'Salieron antes de tiempo. No es seguro fuera de la nevera: refrigere o recaliente.',
   'batch.notServed.why': 'No cumplieron el tiempo en pleno hervor sin cortes, y nadie sabe si es seguro.',
-  'batch.reheat':
-    'Pleno hervor otra vez. Tarros limpios y calientes, tapas nuevas. Diga: hierve a borbotones.',
+  'batch.reheat': 'Pleno hervor otra vez, sin parar de remover. Diga: hierve a borbotones.',
   'batch.reheat.why':
     'Procesar de nuevo es empezar de cero: fruta caliente, tarros calientes, tapas nuevas, el tiempo entero.',
-  'batch.nextLoad': 'Hierva el resto. Otra vez tarros limpios y calientes. Diga: hierve a borbotones.',
+  'batch.nextLoad': 'Hierva el resto, sin parar de remover. Diga: hierve a borbotones.',
   'batch.nextLoad.why': 'Cada carga va caliente a tarros calientes y recibe el tiempo entero.',
   'batch.rest': 'Deje reposar los tarros un día. No tocar, inclinar ni apretar.',
   'batch.rest.why': 'El sello se forma al enfriarse el tarro. De 12 a 24 horas, sin corrientes de aire.',

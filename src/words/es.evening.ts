@@ -7,7 +7,8 @@ export const eveningWords = {
   'evening.wait.heat': 'Espere con el fuego. Le aviso en {aboutMinutes}.',
   'evening.wait.heat.why':
     'Si se enciende ahora, estaría antes de que queden libres la olla de conservas y sus manos.',
-  'evening.wait.fill': 'Mantenga la olla caliente. La de conservas queda libre en {aboutMinutes}.',
+  'evening.wait.fill':
+    'Fuego mínimo, tapa puesta, remueva a menudo. La de conservas, libre en {aboutMinutes}.',
   'evening.wait.fill.why':
     'Una olla puede esperar caliente. Un tarro lleno no: debe ir a la olla de conservas enseguida.',
   'evening.wait.preheat': 'La olla de conservas puede esperar {aboutMinutes}. Le aviso.',

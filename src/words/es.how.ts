@@ -7,7 +7,8 @@ export const howWords = {
   'how.batch.mash':
     '{acid, select, none {Sin azúcar seco abajo. Diga: ya está machacada.} other {{acidVolumeMl, plural, =0 {Ácido cítrico: {acidMassKg}.} other {Jugo de limón embotellado: {acidVolumeMl}.}} Sin azúcar seco abajo.}}',
   'how.batch.bringToBoil': 'Remueva sin parar. Sigue hirviendo mientras remueve.',
-  'how.batch.simmer': 'Burbujas pequeñas y lentas, sin tapa, remueva hasta el fondo.',
+  'how.batch.simmer':
+    '{hard, select, true {Burbujas grandes, sin tapa. Remueva a menudo, hasta el fondo.} other {Burbujas pequeñas y lentas, sin tapa, remueva hasta el fondo.}}',
   'how.batch.stir': 'Arrastre la cuchara por todo el fondo, también las esquinas.',
   'how.batch.nearlyThick': 'Ya borbotea espeso. Una cucharada forma montículo y se queda.',
   'how.batch.skim': 'Llévela a un lado y retírela. Fuera las bolsas de especias.',
@@ -17,7 +18,7 @@ export const howWords = {
   'how.batch.waitForPlate': 'De vuelta al frío con él. La olla sigue apagada.',
   'how.batch.loosen': 'Una o dos cucharadas cada vez, hirviendo, removiendo.',
   'how.batch.fill':
-    '{tooMany, select, true {Saque burbujas. Solo {fits}: el resto, caliente. Diga cuántos.} other {Saque burbujas y rellene. Tapas nuevas. Diga cuántos tarros.}}',
+    '{tooMany, select, true {Saque burbujas. Solo {fits}: tape el resto. Diga cuántos.} other {Saque burbujas y rellene. Tapas nuevas. Diga cuántos, también los incompletos.}}',
   'how.batch.readyJars': 'Mire cada borde: sin mellas. Diga: los tarros están listos.',
   'how.batch.toTheCanner': 'Derechos, en la rejilla, sin tocarse. Diga: los tarros están dentro.',
   'how.batch.rest':
@@ -35,12 +36,12 @@ export const howWords = {
   'bare.batch.setUp': 'Prepare: {fruitMassKg}, {jars, plural, one {un tarro} other {# tarros}}.',
   'bare.batch.mash': 'Machaque, con {sugarMassKg} de azúcar.',
   'bare.batch.bringToBoil': 'A hervor a borbotones.',
-  'bare.batch.simmer': 'A fuego lento. {aboutMinutes}.',
+  'bare.batch.simmer': '{hard, select, true {A hervor fuerte.} other {A fuego lento.}} {aboutMinutes}.',
   'bare.batch.stir': 'Remueva.',
   'bare.batch.nearlyThick': 'Casi.',
-  'bare.batch.skim': 'Espume.',
-  'bare.batch.strain': 'Cuele.',
+  'bare.batch.skim': 'Fuera del fuego, espume.',
+  'bare.batch.strain': 'Apague y cuele.',
   'bare.batch.waitForPlate': 'Dos minutos.',
-  'bare.batch.loosen': 'Aligere.',
+  'bare.batch.loosen': 'Apague y aligere.',
   'bare.canner.fillIt': 'Olla de conservas al fuego, a la mitad.',
 } as const satisfies Record<keyof typeof english, string>;

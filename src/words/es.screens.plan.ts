@@ -136,6 +136,7 @@ export const planWords = {
   'screen.plan.solids': 'Sólidos solubles',
   'screen.plan.heat': 'Hasta el pleno hervor',
   'screen.plan.simmer': 'Luego a fuego lento',
+  'screen.plan.hardBoil': 'Luego a hervor fuerte',
   'screen.plan.stir': 'Remover cada',
   'screen.plan.stir.value': '{start} min, al final cada {end} min',
   'screen.plan.yield': 'Producto acabado',

@@ -26,6 +26,7 @@ export const stoveWords = {
   'screen.unit.now': 'ya',
 
   'screen.state.batch.comingToBoil': 'calienta',
+  'screen.state.batch.boilingHard': 'hervor fuerte',
   'screen.state.batch.waitingForCanner': 'lleno',
   'screen.state.batch.unprocessed': 'no seguro',
   'screen.state.canner.filled': 'llena',
@@ -66,6 +67,7 @@ export const stoveWords = {
   'screen.act.batch.mashing': 'Machaque',
   'screen.act.batch.comingToBoil': 'Lleve a hervir',
   'screen.act.batch.simmering': 'Fuego lento',
+  'screen.act.batch.boilingHard': 'Hervor fuerte',
   'screen.act.batch.stir': 'Remueva ya',
   'screen.act.batch.nearlyThick': 'Casi espeso',
   'screen.act.batch.skimming': 'Espume',

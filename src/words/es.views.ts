@@ -7,6 +7,7 @@ const stateWords = {
   'state.batch.mashing': 'machacando',
   'state.batch.comingToBoil': 'camino del hervor',
   'state.batch.simmering': 'a fuego lento',
+  'state.batch.boilingHard': 'a hervor fuerte',
   'state.batch.skimming': 'espumando',
   'state.batch.straining': 'colando',
   'state.batch.blending': 'triturando',
@@ -46,6 +47,8 @@ const lookWords = {
   'look.batch.comingToBoil': 'Burbujas por toda la superficie que siguen al remover. Cuide que no rebose.',
   'look.batch.simmering':
     'Burbujas pequeñas y lentas. Está espeso cuando quedan {targetMassKg} y una cucharada forma montículo.',
+  'look.batch.boilingHard':
+    'Burbujas grandes por toda la superficie. Está hecho cuando quedan {targetMassKg} y la cucharada cae en lámina.',
   'look.batch.skimming': 'Espuma clara a un lado, retirada con una cuchara plana.',
   'look.batch.straining': 'Solo quedan atrás pieles, semillas y huesos.',
   'look.batch.blending':

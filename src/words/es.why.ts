@@ -18,6 +18,9 @@ const batchWhys: Words<'batch'> = {
   'why.batch.simmering': 'El agua se va, y el azúcar del fondo no se quema.',
   'why.batch.simmering.more':
     'Los sólidos quedan en la olla y el agua se va, así que el peso dice cuán espeso está. Cuanto más espeso, antes se pega.',
+  'why.batch.boilingHard': 'Un hervor rápido cuaja antes de que se pierdan color y sabor.',
+  'why.batch.boilingHard.more':
+    'La cocción lenta rompe la pectina que lo hace cuajar. Remueva hasta el fondo: cuanto más espeso, antes se quema.',
   'why.batch.skimming': 'La espuma mete aire en el tarro y lo enturbia.',
   'why.batch.skimming.more': 'Espume una vez, al final: se pierde menos fruta. Lo que retira se puede comer.',
   'why.batch.straining': 'Salen pieles, semillas y huesos, para que quede fino.',

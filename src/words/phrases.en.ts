@@ -62,7 +62,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'plate.tooThick': ["[it is|it's] too thick", 'the {f} is too thick', "(it is|it's) much too stiff"],
   'pot.loosened': ['i loosened it', "(it is|it's) looser now", 'i thinned it', 'the {f} is loosened'],
   'jars.ready': ['the jars are ready', 'the jars are hot and ready', 'the jars are sterile', 'the jars have boiled their minutes'],
-  'jars.filled': ['{jars:jar} filled', 'i filled {jars:jar}', '{jars:jar} of {f}', ['{jars:jar} and a small one', { spare: 1 }], ['{jars:jar} filled and a small one', { spare: 1 }]],
+  'jars.filled': ['{jars:jar} filled', 'i filled {jars:jar}', '{jars:jar} of {f}', ['{jars:jar} and a small one', { spare: 1 }], ['{jars:jar} filled and a small one', { spare: 1 }], ['(only|just) a small one', { n: 0, spare: 1 }], ['no whole jar', { n: 0, spare: 1 }]],
   'pot.more': ['there is more in the pot', 'there is [more] {f} left in the pot', 'i have another load', 'now the second load'],
   'ping.heard': ['i heard a ping', 'a (lid|jar) (popped|pinged)', 'that was a ping', 'a lid went down'],
   'rest.over': ['the rest is over', 'the rest is done', 'the jars have rested', 'the jars have cooled down'],

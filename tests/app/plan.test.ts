@@ -117,7 +117,7 @@ describe('the figures', () => {
     expect(valueOf('metric', 'Sugar')).toBe('2.04 kg');
     expect(valueOf('us', 'The thermometer reads')).toBe('218 °F');
     expect(valueOf('metric', 'The thermometer reads')).toBe('103.3 °C');
-    expect(valueOf('us', 'Then simmer')).toBe('38–57 min');
+    expect(valueOf('us', 'Then boil hard')).toBe('38–57 min');
     expect(valueOf('us', 'Headspace')).toBe('¼ in');
   });
 

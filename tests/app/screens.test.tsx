@@ -156,7 +156,7 @@ describe('the planning page', () => {
       'Damson plum',
       'Safe for the shelf if you process it',
       'Start cooking',
-      'Then simmer',
+      'Then boil hard',
       'Make ready',
       'Source',
       'Copy a link',

@@ -302,7 +302,7 @@ describe('a second load', () => {
     await openKitchen();
     await say('there is more in the pot');
     await turn(4_000);
-    expect(mouth.said.at(-1)).toContain('Boil the rest.');
+    expect(mouth.said.at(-1)).toContain('Boil the rest, stir all the time.');
     await say('the pot is at a rolling boil');
     await say('the jars are hot and ready');
     await say('three jars filled');

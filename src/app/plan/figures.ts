@@ -1,5 +1,6 @@
 // Every figure of a plan as a line to read: its label, its value in the cook's units, and its reason.
 
+import { boilsHard } from '../../../machines/batch/rules.ts';
 import type { BatchPlan, PlanFacts, Range, Why } from '../../core/types.ts';
 import { storage } from '../../tables/storage.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
@@ -109,7 +110,7 @@ function timeFigures(plan: BatchPlan, word: Word, figure: Make): Figure[] {
   return [
     figure('heat', range(plan.heatMinutes), 'heatMinutes', likely(plan.heatMinutes, sayDuration, word)),
     figure(
-      'simmer',
+      boilsHard(plan) ? 'hardBoil' : 'simmer',
       range(plan.simmerMinutes),
       'simmerMinutes',
       likely(plan.simmerMinutes, sayDuration, word),

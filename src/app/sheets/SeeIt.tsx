@@ -1,5 +1,6 @@
 // What this step looks like, what it is for, and why its figures are what they are: to look at and to read, with who says so.
 
+import { faceOf } from '../../kitchen/face.ts';
 import { lessonOnStep } from '../../kitchen/lessons.ts';
 import { sightsOf, type SightId } from '../../kitchen/sights.ts';
 import type { AppProps } from '../actions.ts';
@@ -16,7 +17,7 @@ interface SeeItProps extends Pick<AppProps, 'catalogue'> {
 export function SeeIt({ subject, first, catalogue }: SeeItProps) {
   const thing = subject.kind === 'batch' ? subject.batch : subject.canner;
   const hue = subject.kind === 'batch' ? fruitHue(subject.batch.plan.request.fruit) : undefined;
-  const others = sightsOf(subject.kind, thing.state).filter((sight) => sight !== first);
+  const others = sightsOf(subject.kind, faceOf(thing)).filter((sight) => sight !== first);
   const shown = (sight: SightId) => (
     <li key={sight} className={sight === first ? 'first' : undefined}>
       <Sight sight={sight} catalogue={catalogue} {...(hue === undefined ? {} : { hue })} />

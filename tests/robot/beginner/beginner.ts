@@ -89,14 +89,15 @@ export class Beginner {
     if (/check (all|the jar)/i.test(utterance)) this.#leavesAlone = false;
     const words = toSay(utterance);
     if (words !== null) this.#toSay = { words, from: this.#page.now() };
-    if (/how many jars/i.test(utterance)) this.#toSay = { words: 'how many jars', from: this.#page.now() };
+    if (/say how many/i.test(utterance)) this.#toSay = { words: 'how many jars', from: this.#page.now() };
     // A question that nothing was asked to be done for waits for its answer.
     this.#question = /\?/.test(utterance) ? utterance : this.#question;
   }
 
   #do(doing: Doing): void {
     if (doing.do === 'stirAllTheTime') this.#stirs = true;
-    if (doing.do === 'heat' && doing.under === 'pot' && doing.heat !== 'high') this.#stirs = false;
+    if (doing.do === 'takeOff' || (doing.do === 'heat' && doing.under === 'pot' && doing.heat !== 'high'))
+      this.#stirs = false;
     if (doing.do === 'watchCanner') this.#watches = true;
     if (doing.do === 'liftJars') this.#watches = false;
     if (doing.do === 'leaveJars') this.#leavesAlone = true;
@@ -177,13 +178,18 @@ export class Beginner {
       return this.#yesOrNo(this.#isIt(/rolling boil/i, place));
     }
     if (/thick/i.test(asked))
-      return this.#isThick() ? void (await this.#say('it is thick enough')) : this.#yesOrNo(false);
+      return this.#isThick() ? this.#sayOnce('it is thick enough') : this.#yesOrNo(false);
     if (/hot/i.test(asked)) return this.#yesOrNo(!/not hot/i.test(this.#sees('canner')[0] ?? ''));
     this.#question = null; // nothing that eyes or hands can settle
   }
 
-  async #yesOrNo(yes: boolean): Promise<void> {
-    if (!(await this.#say(yes ? 'yes' : 'no'))) this.#question = null;
+  #yesOrNo(yes: boolean): Promise<void> {
+    return this.#sayOnce(yes ? 'yes' : 'no');
+  }
+
+  /** An answer that is not understood came too late: the work has moved on. */
+  async #sayOnce(words: string): Promise<void> {
+    await this.#say(words);
     this.#question = null;
   }
 
@@ -218,6 +224,11 @@ export class Beginner {
 
   async #sayJars(): Promise<void> {
     const jars = this.#bench.filled();
+    // Less than a whole jar in the pot: it goes into one all the same, and that is told.
+    if (jars === 0) {
+      if (await this.#say('only a small one')) this.#toSay = null;
+      return;
+    }
     await this.#say(`${inWords(jars)} ${jars === 1 ? 'jar' : 'jars'} filled`);
     this.#toSay = null;
   }

@@ -110,6 +110,8 @@ export class Bench {
         return this.#act({ do: 'pot.stir' });
       case 'heat':
         return this.#act({ do: `${doing.under}.heat`, heat: doing.heat });
+      case 'takeOff':
+        return this.#act({ do: 'pot.takeOff' });
       case 'lid':
         return doing.of === 'pot' ? this.#act({ do: 'pot.lid', on: doing.on }) : undefined;
       case 'blend':

@@ -4,6 +4,7 @@
 export type Doing =
   | { do: 'weighFruit' | 'freezePlate' | 'intoPot' | 'acid' | 'mash' | 'stir' | 'stirAllTheTime' }
   | { do: 'heat'; under: 'pot' | 'canner'; heat: 'off' | 'warm' | 'low' | 'high' }
+  | { do: 'takeOff' }
   | { do: 'lid'; on: boolean; of: 'pot' | 'canner' }
   | { do: 'skim' | 'strain' | 'spoonOnPlate' | 'loosen' | 'cleanPot' }
   | { do: 'blend'; vented: boolean }
@@ -54,13 +55,9 @@ export function doings(text: string, vessel: 'pot' | 'canner'): Doing[] {
     ...when(/in the pot/i, { do: 'intoPot' }),
     ...when(/\bacid\b|lemon juice/i, { do: 'acid' }),
     ...when(/\bmash\b/i, { do: 'mash' }),
-    ...when(/heat on\b|bring it to|back to a (rolling )?boil|rest back to a boil/i, {
-      do: 'heat',
-      under: /canner/i.test(text) ? 'canner' : 'pot',
-      heat: 'high',
-    }),
-    ...when(/boil the rest|full boil again\. clean/i, { do: 'heat', under: 'pot', heat: 'high' }),
-    ...when(/keep the (pot|rest) hot/i, { do: 'heat', under: 'pot', heat: 'warm' }),
+    ...when(/heat on\b/i, { do: 'heat', under: /canner/i.test(text) ? 'canner' : 'pot', heat: 'high' }),
+    ...when(/bring it to|back to a (rolling )?boil/i, { do: 'heat', under: vessel, heat: 'high' }),
+    ...when(/boil the rest|full boil again, stir/i, { do: 'heat', under: 'pot', heat: 'high' }),
     ...when(/heat down|to the simmer|to a simmer/i, { do: 'heat', under: 'pot', heat: 'low' }),
     ...when(/heat high/i, { do: 'heat', under: vessel, heat: 'high' }),
     ...when(/hold it there/i, { do: 'heat', under: vessel, heat: 'low' }),
@@ -69,6 +66,7 @@ export function doings(text: string, vessel: 'pot' | 'canner'): Doing[] {
       { do: 'heat', under: vessel, heat: 'off' },
       ...(vessel === 'pot' ? [] : ([{ do: 'heat', under: 'pot', heat: 'off' }] as Doing[])),
     ),
+    ...when(/off the burner/i, { do: 'takeOff' }),
     ...when(/stir all the time|stir often/i, { do: 'stirAllTheTime' }),
     ...when(/stir (now|the pot|it\b|to the bottom)|drag the spoon/i, { do: 'stir' }),
     ...when(/lid on\b/i, { do: 'lid', on: true, of: vessel }),

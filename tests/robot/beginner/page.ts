@@ -1,5 +1,6 @@
 // The page as a beginner has it before them, in Node: what it says, what it shows, and what may be said to it.
 
+import { faceOf } from '../../../src/kitchen/face.ts';
 import { LiveKitchen } from '../../../src/kitchen/live.ts';
 import { sightsOf } from '../../../src/kitchen/sights.ts';
 import type { Catalogue, Hearing, LogEntry, OpenPhrase } from '../../../src/kitchen/ports.ts';
@@ -108,7 +109,7 @@ function screenOf({ view }: LiveKitchen, catalogue: Catalogue): Screen {
   const actors = [...view.batches, ...view.canners];
   // The pictures of a step stand on the page while its words are full; fewer words, no picture by itself.
   const shown = view.showing ? actors.filter(({ id }) => id === view.focus) : [];
-  const sights = shown.flatMap((actor) => sightsOf('plan' in actor ? 'batch' : 'canner', actor.state));
+  const sights = shown.flatMap((actor) => sightsOf('plan' in actor ? 'batch' : 'canner', faceOf(actor)));
   return {
     lines: view.batches.flatMap(({ detail }) => (detail ? [catalogue.text(detail)] : [])),
     pictures: sights.map((sight) => ({ name: word(`see.${sight}`), alt: word(`see.${sight}.alt`) })),

@@ -153,7 +153,7 @@ export class RobotCook {
           this.#world.look(fruit).boil === 'rolling' ? `the ${fruit} is at a rolling boil` : 'no not yet',
         );
       case 'batch.simmer':
-        this.#world.heat(fruit, 0.75);
+        this.#world.heat(fruit, words.includes('hard') ? 0.9 : 0.75);
         this.#watching.set(fruit, 'thick');
         return this.#calledAway(fruit);
       case 'batch.stir':

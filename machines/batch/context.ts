@@ -1,7 +1,7 @@
 // What a batch remembers: its plan, its pot, its plate tests, its jars. Plain data, absolute instants.
 
 import type { Estimate } from '../../src/core/index.ts';
-import type { BatchPlan } from '../../src/core/types.ts';
+import type { BatchPlan, Range } from '../../src/core/types.ts';
 import type { BatchId, CannerId } from '../kitchen/events.ts';
 import type { Jar } from '../jar/rules.ts';
 
@@ -17,6 +17,11 @@ export interface BatchInput {
   at: number;
 }
 
+export interface PathPoint {
+  at: number;
+  massKg: Range;
+}
+
 export interface BatchContext {
   id: BatchId;
   name: string;
@@ -28,6 +33,8 @@ export interface BatchContext {
   heatOnAt: number | null;
   /** The running estimate of the reduction; null before the first simmer. */
   estimate: Estimate | null;
+  /** The simmer until the estimate last changed, as it was believed then: a changed estimate forgets where it came from. */
+  path: PathPoint[];
   nextStirAt: number | null;
   /** When to ask the present state's question (again). */
   nextPromptAt: number | null;
@@ -64,6 +71,7 @@ export function newBatch(input: BatchInput): BatchContext {
     plateInFreezerAt: null,
     heatOnAt: null,
     estimate: null,
+    path: [],
     nextStirAt: null,
     nextPromptAt: null,
     nearlyThickAt: null,

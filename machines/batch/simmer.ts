@@ -15,7 +15,7 @@ import {
 } from '../../src/core/index.ts';
 import type { Range } from '../../src/core/types.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
-import type { BatchContext } from './context.ts';
+import type { BatchContext, PathPoint } from './context.ts';
 
 const MINUTE_MS = 60_000;
 
@@ -29,14 +29,14 @@ export function beginOrGoOn(batch: BatchContext, { at }: BatchEvent): Noted {
   const estimate = batch.estimate
     ? withHeat(batch.estimate, 'low', at)
     : withHeat(startEstimate(batch.plan, at), 'low', at);
-  return withPrompts({ ...batch, estimate }, at);
+  return withPrompts(batch, estimate, at);
 }
 
 /** Off the heat the water stays in the pot. */
 export function stop(batch: BatchContext, { at }: BatchEvent): Noted {
   if (!batch.estimate) return {};
   return {
-    estimate: withHeat(batch.estimate, 'off', at),
+    ...changed(batch, withHeat(batch.estimate, 'off', at), at),
     nextStirAt: null,
     nextPromptAt: null,
     nearlyThickAt: null,
@@ -55,26 +55,23 @@ export function stirReminded(batch: BatchContext, { at }: BatchEvent): Noted {
 export function takeReading(batch: BatchContext, event: BatchEvent): Noted {
   if (event.type !== 'reading.taken' || !batch.estimate) return {};
   const { at, type: _, ...reading } = event;
-  return withPrompts({ ...batch, estimate: withReading(batch.estimate, reading, at) }, at);
+  return withPrompts(batch, withReading(batch.estimate, reading, at), at);
 }
 
 export function addMinutes(batch: BatchContext, event: BatchEvent): Noted {
   if (event.type !== 'minutes.added' || !batch.estimate) return {};
-  return withPrompts(
-    { ...batch, estimate: withAddedMinutes(batch.estimate, event.minutes, event.at) },
-    event.at,
-  );
+  return withPrompts(batch, withAddedMinutes(batch.estimate, event.minutes, event.at), event.at);
 }
 
 /** The plate said "not yet": the target was further off than thought. */
 export function afterRunnyPlate(batch: BatchContext, { at }: BatchEvent): Noted {
-  return batch.estimate ? { estimate: estimateAfterRunnyPlate(batch.estimate, at) } : {};
+  return batch.estimate ? changed(batch, estimateAfterRunnyPlate(batch.estimate, at), at) : {};
 }
 
 /** A pot that stood has to come back to the boil before water leaves it again. */
 export function afterCooling(batch: BatchContext, { at }: BatchEvent): Noted {
   if (!batch.estimate) return {};
-  return withPrompts({ ...batch, estimate: withHeat(batch.estimate, 'low', at) }, at);
+  return withPrompts(batch, withHeat(batch.estimate, 'low', at), at);
 }
 
 export function remaining(estimate: Estimate, at: number): Range {
@@ -91,18 +88,34 @@ export function depthNow(batch: BatchContext, at: number): Range | null {
 }
 
 /** The question "is it thick?" falls due at the likely end; a changed estimate moves it and the next stir. */
-function withPrompts(batch: BatchContext, at: number): Noted {
-  const { estimate } = batch;
-  if (!estimate) return {};
+function withPrompts(batch: BatchContext, estimate: Estimate, at: number): Noted {
   const left = remainingMinutes(estimate, at);
   return {
-    estimate,
+    ...changed(batch, estimate, at),
     saidNearlyThick: batch.saidNearlyThick && left.likely <= NEARLY_MINUTES,
     nearlyThickAt: at + (left.likely - NEARLY_MINUTES) * MINUTE_MS,
     nextStirAt: nextStir(estimate, at),
     nextPromptAt: at + Math.max(1, left.likely) * MINUTE_MS,
   };
 }
+
+/** Stretches of the path between two changes: enough to look smooth. */
+const STRETCHES = 4;
+
+/** Another estimate in place of the old one, and the path that the old one came. */
+function changed({ estimate: before, path }: BatchContext, estimate: Estimate, at: number): Noted {
+  if (!before || at <= before.at) return { estimate };
+  const stretches = before.heat === 'off' ? 1 : STRETCHES;
+  const come = Array.from({ length: stretches + 1 }, (_, i): PathPoint => {
+    const instant = before.at + ((at - before.at) * i) / stretches;
+    const { low, likely, high } = massOf(before, instant);
+    return { at: instant, massKg: { low: toGram(low), likely: toGram(likely), high: toGram(high) } };
+  });
+  return { estimate, path: [...path, ...come] };
+}
+
+/** A path is kept for each batch of a year, to be drawn: grams do. */
+const toGram = (kg: number): number => Math.round(1000 * kg) / 1000;
 
 function nextStir(estimate: Estimate | null, at: number): number | null {
   return estimate ? at + stirEveryMinutes(estimate, at) * MINUTE_MS : null;

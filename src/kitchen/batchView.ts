@@ -166,7 +166,7 @@ function potOf(state: BatchState, batch: BatchContext, now: number): PotView | n
     foam: state === 'skimming' || (state === 'comingToBoil' && batch.heatOnAt !== null),
     scorchRisk: state !== 'simmering' ? 'none' : left < 10 ? 'high' : left < 25 ? 'some' : 'none',
     readings: estimate?.readings ?? [],
-    reduction: estimate && reductionView(estimate),
+    reduction: estimate && reductionView(estimate, batch.path),
   };
 }
 

@@ -11,10 +11,11 @@ const STEPS = 6;
 /** The curve hangs on the estimate and not on the time of day: worked out once for each, however often it is shown. */
 const known = new WeakMap<Estimate, ReductionView>();
 
-export function reductionView(estimate: Estimate): ReductionView {
+/** @param path how the pot came to where the estimate stands */
+export function reductionView(estimate: Estimate, path: ReductionView['path']): ReductionView {
   const kept = known.get(estimate);
-  if (kept) return kept;
-  const view = { startedAt: estimate.startedAt, curve: curveOf(estimate) };
+  if (kept?.path === path) return kept;
+  const view = { startedAt: estimate.startedAt, path, curve: curveOf(estimate) };
   known.set(estimate, view);
   return view;
 }

@@ -60,6 +60,8 @@ export interface PotView {
 export interface ReductionView {
   /** When the pot first came to a rolling boil. */
   startedAt: number;
+  /** From there to where the estimate stands, as it was believed on the way. */
+  path: { at: number; massKg: Range }[];
   /** From where the estimate stands to the late end of its range; empty off the heat. */
   curve: { at: number; massKg: Range }[];
 }

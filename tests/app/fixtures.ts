@@ -113,12 +113,26 @@ function pot(over: Partial<PotView> = {}): PotView {
 }
 /** Fourteen minutes of simmer, weighed twice; the curve goes on from the second weighing. */
 const weighedTwice: Partial<PotView> = {
+  massKg: { low: 3.82, likely: 3.86, high: 3.9 },
   readings: [
     { at: NOW - 9 * MIN, massKg: 4.12 },
     { at: NOW - 3 * MIN, massKg: 3.9 },
   ],
   reduction: {
     startedAt: NOW - 14 * MIN,
+    // Believed to be a little heavier than it was, until each weighing.
+    path: [
+      [14, 4.31, 0.02],
+      [11.5, 4.23, 0.04],
+      [9, 4.15, 0.06],
+      [9, 4.12, 0.025],
+      [6, 4.025, 0.035],
+      [3, 3.93, 0.05],
+      [3, 3.9, 0.025],
+    ].map(([ago = 0, likely = 0, off = 0]) => ({
+      at: NOW - ago * MIN,
+      massKg: { low: likely - off, likely, high: likely + off },
+    })),
     curve: Array.from({ length: 11 }, (_, i) => {
       const likely = 3.9 - 0.06 * i;
       return {
@@ -460,7 +474,10 @@ export const states: Record<string, KitchenView> = {
         choices: [boilDropped, jarBroke],
       }),
     ],
-    question: { message: { key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } }, urgency: 'clock' },
+    question: {
+      message: { key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } },
+      urgency: 'clock',
+    },
   }),
   standing: kitchen({
     batches: [inCanner],

@@ -12,7 +12,7 @@ export function PlotAxis({ x }: { x: ScaleLinear<number, number> }) {
   return (
     <>
       <path className="plot-axis" d={`M${PAD.left} ${H - PAD.bottom} H${W - PAD.right}`} />
-      {x.ticks(6).map((tick) => (
+      {x.ticks(4).map((tick) => (
         <g key={tick} className="plot-tick">
           <path d={`M${x(tick)} ${H - PAD.bottom} v6`} />
           <text x={x(tick)} y={H - 9} textAnchor={tick === 0 ? 'start' : 'middle'}>

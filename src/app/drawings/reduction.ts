@@ -34,13 +34,21 @@ function goneBy(part: number): number {
   return (part - (fall / 2) * part * part) / (1 - fall / 2);
 }
 
+export interface Point {
+  minute: number;
+  massKg: Range;
+}
+
 /** A pot on the stove, in minutes since it first boiled. */
 export interface Running {
   nowMinute: number;
   lastMinute: number;
   leastKg: number;
   mostKg: number;
-  curve: { minute: number; massKg: Range }[];
+  /** How it came to be as it is now, as it was believed on the way. */
+  path: Point[];
+  /** How it is expected to go on from now; empty off the heat. */
+  ahead: Point[];
   readings: { minute: number; massKg: number }[];
   /** When it will be done, while that can be told; and the weight it is then expected to have. */
   end: Range | null;
@@ -50,9 +58,12 @@ export interface Running {
 /** Null before the pot first boils: the plan's own course still stands. */
 export function running(pot: PotView, clock: ClockView | null, now: number): Running | null {
   if (pot.reduction === null) return null;
-  const { startedAt, curve } = pot.reduction;
+  const { startedAt, path, curve } = pot.reduction;
   const minute = (at: number) => Math.max(0, at - startedAt) / 60_000;
-  const ahead = curve.map(({ at, massKg }) => ({ minute: minute(at), massKg }));
+  const point = ({ at, massKg }: { at: number; massKg: Range }): Point => ({ minute: minute(at), massKg });
+  const here = { at: now, massKg: pot.massKg };
+  const come = [...path, ...curve.filter(({ at }) => at < now), here].map(point);
+  const ahead = curve.length === 0 ? [] : [here, ...curve.filter(({ at }) => at > now)].map(point);
   const readings = pot.readings.map(({ at, massKg }) => ({ minute: minute(at), massKg }));
   const until = curve.length > 0 && clock?.kind === 'about' ? clock.until : null;
   const end = until && {
@@ -64,16 +75,17 @@ export function running(pot: PotView, clock: ClockView | null, now: number): Run
     pot.targetMassKg,
     pot.massKg.low,
     pot.massKg.high,
-    ...ahead.flatMap(({ massKg }) => [massKg.low, massKg.high]),
+    ...[...come, ...ahead].flatMap(({ massKg }) => [massKg.low, massKg.high]),
     ...readings.map(({ massKg }) => massKg),
   ];
-  const minutes = [minute(now), ...[...ahead, ...readings].map((point) => point.minute), end?.high ?? 1];
+  const minutes = [minute(now), ...[...ahead, ...readings].map((one) => one.minute), end?.high ?? 1];
   return {
     nowMinute: minute(now),
     lastMinute: Math.max(...minutes),
     leastKg: Math.min(...masses),
     mostKg: Math.max(pot.startMassKg, ...masses),
-    curve: ahead,
+    path: come,
+    ahead,
     readings,
     end,
     endKg: end ? massAt(ahead, end.likely) : pot.targetMassKg,
@@ -81,7 +93,7 @@ export function running(pot: PotView, clock: ClockView | null, now: number): Run
 }
 
 /** The likely weight at a minute, straight between the points of the curve. */
-function massAt(curve: Running['curve'], minute: number): number {
+function massAt(curve: readonly Point[], minute: number): number {
   const next = curve.findIndex((point) => point.minute >= minute);
   const [a, b] = [curve[next - 1], curve[next] ?? curve.at(-1)];
   if (!b) throw new RangeError('A curve without points has no weight to tell.');

@@ -29,6 +29,7 @@ export interface Estimate {
   heat: 'off' | Heat;
   /** Water leaves the pot from then on: a pot that stood must come back to the boil first. */
   boilsFrom: number;
+  /** What was read, as it was read: each as a mass, of several at one instant the surest. */
   readings: { at: number; massKg: number }[];
   runnyPlates: number;
 }

@@ -27,14 +27,14 @@ const ofMass: Gradient = [0, 0, 0, 1];
 export function withReading(e: Estimate, reading: Reading, at: number): Estimate {
   let now = advanced(e, at);
   const { massKg, depthM, tempC, fractionOfStart } = reading;
-  if (massKg !== undefined) now = weighed(now, massKg, SD.massFraction * massKg);
-  if (depthM !== undefined) now = weighed(now, ...massOfDepth(now, depthM));
+  const read: [massKg: number, sdKg: number][] = [];
+  if (massKg !== undefined) read.push([massKg, SD.massFraction * massKg]);
+  if (depthM !== undefined) read.push(massOfDepth(now, depthM));
   if (fractionOfStart !== undefined)
-    now = weighed(now, fractionOfStart * e.startMassKg, SD.fraction * e.startMassKg);
+    read.push([fractionOfStart * e.startMassKg, SD.fraction * e.startMassKg]);
+  for (const [kg, sdKg] of read) now = weighed(now, kg, sdKg);
   if (tempC !== undefined) now = tested(now, tempC);
-  const massRead = massKg !== undefined || depthM !== undefined || fractionOfStart !== undefined;
-  if (!massRead) return now;
-  return { ...now, readings: [...e.readings, { at, massKg: now.belief.mean[MASS] }] };
+  return { ...now, readings: [...e.readings, ...read.slice(0, 1).map(([kg]) => ({ at, massKg: kg }))] };
 }
 
 /** Readings that quarrel may not empty the pot of its solids, or put in more than ever was: the mean stays between. */

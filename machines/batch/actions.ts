@@ -57,6 +57,7 @@ const notes = {
   notePlateCold: note((_, { at }) => ({ plateInFreezerAt: at - rules.PLATE_COLD_MS })),
   noteHeatOn: note((batch, { at }) => ({
     heatOnAt: at,
+    heatsSince: batch.heatOnAt === null ? at : null,
     nextPromptAt: at + batch.plan.heatMinutes.likely * 60_000,
   })),
   promptAgainSoon: note((_, { at }) => ({ nextPromptAt: at + rules.ASK_AGAIN_MS })),
@@ -84,6 +85,7 @@ const notes = {
   noteHeldAt: note((batch, event) => ({
     ...simmer.stop(batch, event),
     heldAt: event.at,
+    heatsSince: null,
     nextPromptAt: event.at + rules.HOLD_ASK_MS,
     scorches: batch.scorches + (event.type === 'pot.caught' ? 1 : 0),
   })),

@@ -31,6 +31,8 @@ export interface BatchContext {
   since: number;
   plateInFreezerAt: number | null;
   heatOnAt: number | null;
+  /** Since when it heats from the cold without a break: how long that takes tells of the burner. */
+  heatsSince: number | null;
   /** The running estimate of the reduction; null before the first simmer. */
   estimate: Estimate | null;
   /** The simmer until the estimate last changed, as it was believed then: a changed estimate forgets where it came from. */
@@ -70,6 +72,7 @@ export function newBatch(input: BatchInput): BatchContext {
     since: input.at,
     plateInFreezerAt: null,
     heatOnAt: null,
+    heatsSince: null,
     estimate: null,
     path: [],
     nextStirAt: null,

@@ -26,10 +26,11 @@ type Noted = Partial<BatchContext>;
 
 /** At the rolling boil the reduction begins; after a plate test or a hold it goes on where it was. */
 export function beginOrGoOn(batch: BatchContext, { at }: BatchEvent): Noted {
-  const estimate = batch.estimate
-    ? withHeat(batch.estimate, 'low', at)
-    : withHeat(startEstimate(batch.plan, at), 'low', at);
-  return withPrompts(batch, estimate, at);
+  return withPrompts(batch, withHeat(batch.estimate ?? firstEstimate(batch, at), 'low', at), at);
+}
+
+function firstEstimate({ plan, heatsSince }: BatchContext, at: number): Estimate {
+  return startEstimate(plan, at, null, heatsSince === null ? null : (at - heatsSince) / MINUTE_MS);
 }
 
 /** Off the heat the water stays in the pot. */

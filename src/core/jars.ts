@@ -1,6 +1,6 @@
 // How many jars does it fill, how many should stand ready, and how sure is that?
 
-import { canner, cannerBody, jarBody, jarFillLogSd, jarVolumeL } from '../tables/jars.ts';
+import { canner, cannerBody, jarBody, jarCounting, jarVolumeL } from '../tables/jars.ts';
 import { potCling } from '../tables/recipes.ts';
 import { burnerEfficiency } from '../tables/stove.ts';
 import { efficiencyOf } from './reduction/simmer.ts';
@@ -18,8 +18,9 @@ export interface Yield {
 }
 
 export function yieldOf(finishedL: number, massLogSd: number): Yield {
-  const logSd = Math.hypot(massLogSd, potCling.value.logSd, jarFillLogSd.value.logSd);
   const likely = finishedL * (1 - potCling.value.share);
+  const { sdL, mostLogSd } = jarCounting.value;
+  const logSd = Math.hypot(massLogSd, potCling.value.logSd, Math.min(mostLogSd, sdL / likely));
   return {
     range: { low: likely * Math.exp(-Z92 * logSd), likely, high: likely * Math.exp(Z92 * logSd) },
     logSd,

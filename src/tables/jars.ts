@@ -33,7 +33,8 @@ export const canner = read(
 
 export const cannerBody = memory({ diameterM: 0.32, rackM: 0.02 }, 'a 21-quart boiling-water canner');
 
-/** A ladle is never quite exact, and jars are counted whole: standard deviation of the logarithm of a counted yield. */
-export const jarFillLogSd = memory({ logSd: 0.04 }, 'half a jar in seven either way, evenly');
+/** Jars are counted whole, so a counted yield is off by as much as half a jar either way, evenly (0.29 of one as a
+ *  standard deviation): a greater share of four jars than of ten. Of fewer than four the short one is told, too. */
+export const jarCounting = memory({ sdL: 0.29 * 0.2366, mostLogSd: 0.07 }, 'arithmetic, for half-pints');
 
 export const fillTempC = memory({ celsius: 88 }, 'ladled at or near the boil; it cools on the way');

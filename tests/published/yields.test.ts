@@ -55,6 +55,7 @@ const told = (predictions: Predictions): string =>
 
 describe.each([
   ['the yields of published recipes', predictionsOf(publishedRecipes)],
+  ['those that were set aside, alone', predictionsOf(recipesSetAside)],
   ['the same with those that were set aside', predictionsOf([...publishedRecipes, ...recipesSetAside])],
 ])('%s', (_, predictions) => {
   it('are at least ten, each with its source', () => {

@@ -8,9 +8,18 @@ import { specificHeatJPerKgK } from '../sugar-water.ts';
 import type { BatchPlan } from '../types.ts';
 import { pressureOf, finishC } from '../boil.ts';
 import { observeBelowZero, varianceAlong, type Belief, type Gradient } from './filter.ts';
-import { beliefAtBoil, massAtBoilKg, simmerFor, stoveBelief } from './prior.ts';
+import { beliefAtBoil, heatedIn, massAtBoilKg, simmerFor, stoveBelief } from './prior.ts';
 import { MODEL_LOG_SD } from './quantile.ts';
-import { LOG_TARGET, MASS, massAfter, minutesTo, wallLossW, type Heat, type Simmer } from './simmer.ts';
+import {
+  LOG_TARGET,
+  MASS,
+  massAfter,
+  minutesTo,
+  settingOf,
+  wallLossW,
+  type Heat,
+  type Simmer,
+} from './simmer.ts';
 
 export const MS_PER_MIN = 60_000;
 
@@ -34,9 +43,19 @@ export interface Estimate {
   runnyPlates: number;
 }
 
-/** Begins at the rolling boil, at the simmer's heat. `learned` is what earlier batches on this stove taught. */
-export function startEstimate(plan: BatchPlan, at: number, learned: StoveLearned | null = null): Estimate {
-  return estimateOf(plan.request, mixOf(plan.request).pot, at, learned);
+/** Begins at the rolling boil, at the simmer's heat. `learned` is what earlier batches on this stove taught,
+ *  `heatedMinutes` how long this one took from the cold to the boil, where that is known. */
+export function startEstimate(
+  plan: BatchPlan,
+  at: number,
+  learned: StoveLearned | null = null,
+  heatedMinutes: number | null = null,
+): Estimate {
+  const { pot } = mixOf(plan.request);
+  const e = estimateOf(plan.request, pot, at, learned);
+  if (!heatedMinutes || heatedMinutes < 0) return e;
+  const { logSd } = settingOf(plan.request.product);
+  return { ...e, belief: heatedIn(e.belief, e.simmer, pot, heatedMinutes, logSd) };
 }
 
 export function estimateOf(

@@ -24,7 +24,7 @@ export function varianceAlong(belief: Belief, gradient: Gradient): number {
 }
 
 /** Moves a quantity of this gradient by a shift and keeps a share of its variance; the rest follows by correlation. */
-function condition(belief: Belief, gradient: Gradient, shift: number, varianceKept: number): Belief {
+export function condition(belief: Belief, gradient: Gradient, shift: number, varianceKept: number): Belief {
   const reach = belief.cov.map((row) => dot(row, gradient));
   const variance = Math.max(1e-15, dot(gradient, reach));
   const gain = reach.map((r) => r / variance);

@@ -4,7 +4,7 @@ import { boilSigns } from '../../tables/stove.ts';
 import type { Balance } from '../balance.ts';
 import type { BatchRequest, StoveLearned } from '../request.ts';
 import { densityKgPerL, specificHeatJPerKgK } from '../sugar-water.ts';
-import type { Belief } from './filter.ts';
+import { condition, type Belief } from './filter.ts';
 import {
   assumedDiameterM,
   bottomM2,
@@ -89,6 +89,31 @@ export function heatMinutes(simmer: Simmer, pot: Balance, logHeat: number): numb
   const intoW = simmer.fullHeatW * Math.exp(logHeat);
   const lossW = 0.5 * wallLossW(simmer, pot.startKg) + dryingW(simmer, logHeat);
   return (capacity * (simmer.boilsC - ROOM_C)) / Math.max(intoW - lossW, (1 - MOST_DRYING) * intoW) / 60;
+}
+
+/** How far off a time to the boil is as a measure of the burner: fruit comes cool or warm, and a boil is told late.
+ *  Common practice, no source. */
+const HEATING_LOG_SD = 0.15;
+
+/** What the minutes from the cold to the rolling boil told of the burner. The dial of the simmer they tell nothing of. */
+export function heatedIn(
+  belief: Belief,
+  simmer: Simmer,
+  pot: Balance,
+  minutes: number,
+  dialLogSd: number,
+): Belief {
+  const [logHeat] = belief.mean;
+  const expected = (log: number): number => Math.log(heatMinutes(simmer, pot, log));
+  const slope = 10 * (expected(logHeat) - expected(logHeat + 0.1));
+  const stronger = (expected(logHeat) - Math.log(minutes)) / slope;
+  const own = belief.cov[0]?.[0] ?? 0;
+  const burner = Math.max(0, own - dialLogSd ** 2);
+  const seen = burner + (HEATING_LOG_SD / slope) ** 2;
+  // Heat that was told of too late, a boil that was forgotten: beyond three standard deviations it tells nothing.
+  if (stronger ** 2 > 9 * seen) return belief;
+  const gain = burner / seen;
+  return condition(belief, [1, 0, 0, 0], gain * stronger, 1 - (gain * burner) / own);
 }
 
 const STEAM_J_PER_KG = 2.3e6;

@@ -2,7 +2,17 @@
 // Most are from memory, and say so; who has the bulletin at hand may correct them here.
 
 import type { Row } from './recipe.ts';
-import { BERRY_CUP, HG_56, LEMON_CUP, LIQUID_PECTIN_POUCH, SUGAR_CUP, TBSP, WATER_CUP } from './recipe.ts';
+import {
+  BERRY_CUP,
+  GUIDE_7,
+  HG_56,
+  LEMON_CUP,
+  MSU,
+  LIQUID_PECTIN_POUCH,
+  SUGAR_CUP,
+  TBSP,
+  WATER_CUP,
+} from './recipe.ts';
 
 /** Strained juice, USDA SR28 (apple juice). */
 const JUICE_CUP = 0.248;
@@ -46,6 +56,19 @@ export const setAside: Row[] = [
     halfPints: { low: 7, high: 8 },
     source: `${HG_56}, blackberry jelly without added pectin`,
     how: 'from memory',
+  },
+  {
+    id: 'grape-plum-jelly-powdered',
+    name: 'grape-plum jelly, 6 1/2 cups juice, 8 1/2 cups sugar, powdered pectin',
+    product: 'jelly',
+    pectin: 'powdered',
+    fruit: 'grape',
+    preparedKg: 6.5 * JUICE_CUP,
+    isJuice: true,
+    sugarKg: 8.5 * SUGAR_CUP,
+    halfPints: { low: 10, high: 10 },
+    source: `${GUIDE_7}, grape-plum jelly; ${MSU} 01600895 repeats it`,
+    how: 'read in a page repeating the published text',
   },
   {
     id: 'grape-jelly-long',

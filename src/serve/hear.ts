@@ -1,4 +1,4 @@
-// Runs the page's own ear over 16 kHz WAV files: `npm run hear -- FILE.wav... [--state NAME | --all] [--fruits a,b]`.
+// Runs the page's own ear over WAV files: `npm run hear -- FILE.wav... [--state NAME | --all | --words a,b] [--fruits a,b]`.
 
 import { readFile } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
@@ -49,7 +49,12 @@ function summary(file: string, hearings: readonly Hearing[]): Heard {
   };
 }
 
-async function phrasesFor(options: { state?: string | undefined; fruits: string[] }): Promise<OpenPhrase[]> {
+async function phrasesFor(options: {
+  state?: string | undefined;
+  words?: string | undefined;
+  fruits: string[];
+}): Promise<OpenPhrase[]> {
+  if (options.words !== undefined) return listed(options.words);
   if (options.state === undefined) return allPhrases(options.fruits);
   const { openCommandsIn, stateNames } = await import('./openCommands.ts');
   const open = openCommandsIn(options.state);
@@ -61,6 +66,12 @@ async function phrasesFor(options: { state?: string | undefined; fruits: string[
   );
 }
 
+/** A list of words has no commands: each stands for itself, and is acted on as easily as a question. */
+function listed(list: string): OpenPhrase[] {
+  const words = list.split(',').map((word) => word.trim().toLowerCase());
+  return words.map((word) => ({ command: 'what.is', slots: { term: word }, words: word }));
+}
+
 const FRUITS =
   'apple apricot blackberry cherry fig grape peach pear plum pumpkin raspberry strawberry damson quince'.split(
     ' ',
@@ -69,14 +80,20 @@ const FRUITS =
 async function main(): Promise<void> {
   const { values, positionals } = parseArgs({
     allowPositionals: true,
-    options: { state: { type: 'string' }, all: { type: 'boolean' }, fruits: { type: 'string' } },
+    options: {
+      state: { type: 'string' },
+      words: { type: 'string' },
+      all: { type: 'boolean' },
+      fruits: { type: 'string' },
+    },
   });
   if (positionals.length === 0)
     throw new Error(
-      'Name one or more 16 kHz WAV files: npm run hear -- FILE.wav... [--state NAME | --all] [--fruits plum,pear]',
+      'Name one or more WAV files: npm run hear -- FILE.wav... [--state NAME | --all | --words one,two] [--fruits plum,pear]',
     );
   const phrases = await phrasesFor({
     state: values.state,
+    words: values.words,
     fruits: values.fruits?.split(',').map((fruit) => fruit.trim()) ?? FRUITS,
   });
   let hearings: Hearing[] = [];

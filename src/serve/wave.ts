@@ -1,8 +1,12 @@
-// What sound a WAV file holds: mono or many channels, 16-bit, at 16 kHz, or a sentence that says what is wrong.
+// What sound a WAV file holds: mono or many channels, 16-bit, brought to 16 kHz, or a sentence that says what is wrong.
+
+import { resampled } from './resampled.ts';
 
 export const WAVE_RATE_HZ = 16000;
+/** A telephone's rate, and the highest that studios use. */
+const [LEAST_RATE_HZ, MOST_RATE_HZ] = [8000, 192000];
 
-/** Samples in -1..1 of the first channel. Throws a sentence for the person who gave the file. */
+/** Samples in -1..1 of the first channel, at 16 kHz. Throws a sentence for the person who gave the file. */
 export function readWave(bytes: Uint8Array, name: string): Float32Array {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const tag = (at: number) => String.fromCharCode(...bytes.subarray(at, at + 4));
@@ -31,12 +35,12 @@ function samples(
   format: { channels: number; rate: number; bits: number } | null,
   name: string,
 ): Float32Array {
-  if (!format || format.bits !== 16 || format.rate !== WAVE_RATE_HZ)
+  if (!format || format.bits !== 16 || format.rate < LEAST_RATE_HZ || format.rate > MOST_RATE_HZ)
     throw new Error(
       `${name} is ${format?.rate ?? '?'} Hz with ${format?.bits ?? '?'} bits; make it ${WAVE_RATE_HZ} Hz with 16 bits.`,
     );
   const step = 2 * format.channels;
   const sound = new Float32Array(Math.floor(size / step));
   for (let i = 0; i < sound.length; i++) sound[i] = view.getInt16(start + i * step, true) / 32768;
-  return sound;
+  return resampled(sound, format.rate, WAVE_RATE_HZ);
 }

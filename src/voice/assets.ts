@@ -11,7 +11,7 @@ export const EAR_FILES = {
   pronunciations: 3_273_722,
   runtime: 14_239_897,
   detector: 2_327_524,
-  network: 1_492_023,
+  network: 3_339_914,
 } as const;
 
 export type EarFile = keyof typeof EAR_FILES;

@@ -29,15 +29,15 @@ export const CALLED_BARS: Record<Consequence, Bar> = {
   safety: BARS.safety,
 };
 
-/** Natural log by which a sentence that sounds alike may be ahead; two words alone must be ahead of it. */
+/** Natural log by which a sentence must be ahead of those that sound alike; two words alone by more. */
 function leadFor(sounds: number): number {
-  return sounds <= 9 ? -2 : 2;
+  return sounds <= 9 ? -2 : -0.5;
 }
 
 const CALLED_FUSED_BARS: Record<Consequence, Bar> = {
   ask: { heard: 0.35, unsure: 0.2 },
   step: { heard: 0.45, unsure: 0.25 },
-  safety: { heard: 0.8, unsure: 0.4 },
+  safety: { heard: 0.86, unsure: 0.35 },
 };
 
 /** The sentences open now, by their words. Where two commands share a sentence the first given wins. */
@@ -60,9 +60,9 @@ export type AllReadings = Readings | FusedReading;
 
 /** The same for the fused recognisers, whose confidence is another measure (tests/voice/corpus/MEASURED.md). */
 export const FUSED_BARS: Record<Consequence, Bar> = {
-  ask: { heard: 0.5, unsure: 0.3 },
-  step: { heard: 0.65, unsure: 0.35 },
-  safety: { heard: 0.8, unsure: 0.4 },
+  ask: { heard: 0.45, unsure: 0.25 },
+  step: { heard: 0.55, unsure: 0.25 },
+  safety: { heard: 0.86, unsure: 0.35 },
 };
 
 /** A command is the whole of what is said: on the corpus every right one took up nine tenths of its stretch. */
@@ -103,7 +103,7 @@ function decideFused(
 }
 
 /** Below this the network rather denies it, and for what safety hangs on. */
-const [LEAST_AGREED, LEAST_AGREED_SAFETY] = [0.2, 0.6];
+const [LEAST_AGREED, LEAST_AGREED_SAFETY] = [0.35, 0.75];
 
 /** The network likes no other sentence better, and the classic recogniser by itself would act on this one. */
 function bothAgree(

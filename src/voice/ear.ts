@@ -3,6 +3,7 @@
 import type { Ear, EarState, Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import captureUrl from './capture.worklet.ts?worker&url';
 import { CAPTURE_RATE_HZ } from './frames.ts';
+import type { LearningEar, Reading, VoiceProfile } from './learning.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 import { whyNoMicrophone } from './microphone.ts';
 
@@ -14,11 +15,18 @@ const MICROPHONE: MediaTrackConstraints = {
   channelCount: 1,
 };
 
-export function createEar(): Ear {
+export function createEar(): Ear & LearningEar {
   return new PageEar();
 }
 
-class PageEar implements Ear {
+/** Who waits for the worker's word on a reading, on learning and on a profile. */
+interface Awaited {
+  reading?: (reading: Reading | null) => void;
+  learnt?: (profile: VoiceProfile | null) => void;
+  used?: (fits: boolean) => void;
+}
+
+class PageEar implements Ear, LearningEar {
   readonly #hearings = new Set<(hearing: Hearing) => void>();
   readonly #states = new Set<(state: EarState) => void>();
   #state: EarState = { kind: 'off', says: 'The microphone is off.' };
@@ -28,6 +36,37 @@ class PageEar implements Ear {
   #phrases: readonly OpenPhrase[] = [];
   #speaking = { speaking: false, words: '' };
   #called = false;
+  #profile: VoiceProfile | null = null;
+  #awaited: Awaited = {};
+
+  get canLearn(): boolean {
+    return this.#state.kind === 'listening';
+  }
+
+  read(words: string): Promise<Reading | null> {
+    this.stopReading();
+    if (this.#worker === null) return Promise.resolve(null);
+    this.#tell({ kind: 'read', words });
+    return new Promise((resolve) => (this.#awaited.reading = resolve));
+  }
+
+  stopReading(): void {
+    if (this.#awaited.reading) this.#tell({ kind: 'read', words: null });
+    this.#waitingFor('reading')?.(null);
+  }
+
+  learn(): Promise<VoiceProfile | null> {
+    if (this.#worker === null) return Promise.resolve(null);
+    this.#tell({ kind: 'learn' });
+    return new Promise((resolve) => (this.#awaited.learnt = resolve));
+  }
+
+  useProfile(profile: VoiceProfile | null): Promise<boolean> {
+    this.#profile = profile;
+    if (this.#worker === null) return Promise.resolve(true); // used as soon as the ear is open
+    this.#tell({ kind: 'use', profile });
+    return new Promise((resolve) => (this.#awaited.used = resolve));
+  }
 
   async start(): Promise<void> {
     if (this.#worker) return;
@@ -118,13 +157,28 @@ class PageEar implements Ear {
       case 'ready':
         this.#tell({ kind: 'expect', phrases: this.#phrases });
         this.#tell({ kind: 'mask', ...this.#speaking });
+        if (this.#profile) this.#tell({ kind: 'use', profile: this.#profile });
         return this.#become({ kind: 'listening', levelDb: -90, speech: false });
+      case 'reading':
+        return this.#waitingFor('reading')?.(message.reading);
+      case 'learnt':
+        this.#profile = message.profile ?? this.#profile;
+        return this.#waitingFor('learnt')?.(message.profile);
+      case 'used':
+        return this.#waitingFor('used')?.(message.fits);
       case 'broken':
         return this.#end({
           kind: 'refused',
           says: `Listening does not work here: ${message.says} Use the buttons or the keys.`,
         });
     }
+  }
+
+  /** Who waits for the worker's word on this is told once. */
+  #waitingFor<K extends keyof Awaited>(kind: K): Awaited[K] {
+    const waiting = this.#awaited[kind];
+    delete this.#awaited[kind];
+    return waiting;
   }
 
   #tell(message: ToWorker, transfer: Transferable[] = []): void {
@@ -141,6 +195,9 @@ class PageEar implements Ear {
     for (const track of this.#stream?.getTracks() ?? []) track.stop();
     void this.#context?.close();
     this.#worker = this.#stream = this.#context = null;
+    this.#waitingFor('reading')?.(null);
+    this.#waitingFor('learnt')?.(null);
+    this.#waitingFor('used')?.(false);
     this.#become(state);
   }
 }

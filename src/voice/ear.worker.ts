@@ -4,6 +4,7 @@ import { fetchEarFiles } from './assets.page.ts';
 import type { Listener } from './listener.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 import { openListener } from './openListener.ts';
+import { ReadingAloud } from './readingAloud.ts';
 
 const tell = (message: FromWorker) => self.postMessage(message);
 
@@ -13,6 +14,7 @@ const LEVEL_EVERY = 3;
 const LONGEST_QUEUE = 300;
 
 let listener: Listener | null = null;
+let reading: ReadingAloud | null = null;
 let waiting: ToWorker[] = [];
 let queue: Float32Array[] = [];
 let busy = false;
@@ -32,6 +34,7 @@ async function start(sound: MessagePort): Promise<void> {
       heard: (hearing) => tell({ kind: 'hearing', hearing }),
       level,
     });
+    reading = listener.reader && new ReadingAloud(listener.reader);
     for (const message of waiting) apply(listener, message);
     waiting = [];
     sound.onmessage = ({ data }: MessageEvent<Float32Array>) => void take(data);
@@ -45,6 +48,24 @@ function apply(ear: Listener, message: ToWorker): void {
   if (message.kind === 'expect') ear.expect(message.phrases);
   else if (message.kind === 'mask') ear.mask(message.speaking, message.words);
   else if (message.kind === 'call') ear.call(message.on);
+  else if (message.kind === 'read') read(ear, message.words);
+  else if (message.kind === 'learn') tell({ kind: 'learnt', profile: reading?.learn() ?? null });
+  else if (message.kind === 'use') tell({ kind: 'used', fits: reading?.use(message.profile) ?? false });
+}
+
+function read(ear: Listener, words: string | null): void {
+  if (words === null || reading === null) return ear.readAloud(null);
+  const { seconds } = reading;
+  ear.readAloud({
+    take: (clip) => reading!.take(words, clip),
+    over(taken) {
+      const now = reading!.seconds;
+      tell({
+        kind: 'reading',
+        reading: taken ? { kind: 'taken', words, seconds: now - seconds } : { kind: 'again', words },
+      });
+    },
+  });
 }
 
 function level(now: { levelDb: number; speech: boolean }): void {

@@ -1,5 +1,6 @@
 // Which sentence the recognisers agree on best, and how sure that is: the network's scores, with the votes of the classic one where they leave doubt.
 
+import { confidenceOf } from './confidence.ts';
 import type { Reading } from './recogniser.ts';
 import type { Ranked, SoundReading } from './soundReader.ts';
 
@@ -38,14 +39,18 @@ export interface Fused {
   evidence: FusedEvidence;
 }
 
-/** Natural log that a vote of the classic recogniser is worth, for each of its two readings. */
+/**
+ * Natural log that a vote of the classic recogniser is worth, for each of its two readings: little in a roar, much where
+ * it is sure of itself, for it has heard real people and the network mostly machines.
+ */
 const VOTE = 4;
+const SURE_VOTE = 10;
 const MOST_MARGIN = 12;
 const MOST_WEAKEST = 15;
 /** So many sentences of the network are put to the classic recogniser. */
 const PUT_TO_VOTE = 24;
-/** Ahead by so much, and fitting so well everywhere, the network needs no second opinion. */
-const [PLAIN_MARGIN, PLAIN_WEAKEST] = [9, 4];
+/** Ahead by so much, fitting so well everywhere, and of so many sounds, the network needs no second opinion: of short words it can be sure and wrong. */
+const [PLAIN_MARGIN, PLAIN_WEAKEST, PLAIN_SOUNDS] = [9, 4, 8];
 
 export function fused({ sounds, votes }: FusedReading, meaning: (words: string) => string): Fused | null {
   const voted = (words: string) =>
@@ -54,8 +59,9 @@ export function fused({ sounds, votes }: FusedReading, meaning: (words: string) 
       : [votes.raw.words, votes.clean.words].filter(
           (vote) => vote !== null && meaning(vote) === meaning(words),
         );
+  const worth = votes === null ? 0 : VOTE + SURE_VOTE * confidenceOf(votes, meaning) ** 2;
   const candidates = sounds.ranked
-    .map((candidate) => ({ ...candidate, total: candidate.score + VOTE * voted(candidate.words).length }))
+    .map((candidate) => ({ ...candidate, total: candidate.score + worth * voted(candidate.words).length }))
     .sort((a, b) => b.total - a.total);
   const best = candidates[0];
   if (!best || best.score === -Infinity) return null;
@@ -81,20 +87,21 @@ export function fused({ sounds, votes }: FusedReading, meaning: (words: string) 
 export function inDoubt(sounds: SoundReading, meaning: (words: string) => string): readonly string[] {
   const seen = fused({ sounds, votes: null }, meaning);
   if (seen === null) return [];
-  const plain = seen.evidence.margin >= PLAIN_MARGIN && seen.evidence.weakest <= PLAIN_WEAKEST;
+  const { margin, weakest, sounds: length } = seen.evidence;
+  const plain = margin >= PLAIN_MARGIN && weakest <= PLAIN_WEAKEST && length >= PLAIN_SOUNDS;
   return plain ? [] : sounds.ranked.slice(0, PUT_TO_VOTE).map(({ words }: Ranked) => words);
 }
 
 /** Logistic of the evidence; fitted on the tuning side alone (tests/voice/corpus/MEASURED.md). */
 export const FUSED_WEIGHTS = {
   bias: -0.02,
-  lack: -1.487,
-  margin: 0.168,
-  weakest: -0.144,
-  clear: 4.365,
-  votes: 0.415,
-  sounds: 0.176,
-  spare: -2.565,
+  lack: -1.228,
+  margin: 0.163,
+  weakest: -0.185,
+  clear: 1.067,
+  votes: 0.114,
+  sounds: 0.1,
+  spare: -1.762,
 };
 
 export function fusedConfidence(evidence: FusedEvidence, weights = FUSED_WEIGHTS): number {

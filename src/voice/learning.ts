@@ -21,7 +21,7 @@ export interface VoiceProfile {
   values: number[];
 }
 
-/** What the ear is to offer; no ear does yet: the learning itself is in network/bend.ts, not measured and not wired. */
+/** An ear that can learn a voice; the learning itself is in network/bend.ts. */
 export interface LearningEar {
   /** False where the ear has to do without the network: then there is nothing to learn, and the page says so. */
   readonly canLearn: boolean;

@@ -40,8 +40,23 @@ interface Read {
   tookMs: number;
 }
 
+/** A sentence that is read aloud so that the voice is learnt: what is said is held against it and is no command. */
+export interface Recital {
+  /** True if the clip, 16 kHz, is the sentence. */
+  take(clip: Float32Array): Promise<boolean>;
+  /** Once, when it was read or something else was said. */
+  over(taken: boolean): void;
+}
+
+/** Who reads takes breath: so long a silence, and the sentence is over. */
+const BREATH_MS = 1500;
+const LONGEST_RECITAL = Math.floor((11_000 * 16) / DETECTOR_FRAME);
+
 export class Listener {
   readonly #parts: Listening;
+  #recital: Recital | null = null;
+  /** Where the reading began and where it last paused, in detector frames. */
+  #recited: { start: number; end: number } | null = null;
   readonly #segmenter = new Segmenter();
   readonly #masking = new Masking();
   readonly #raw = new History(KEPT_SECONDS * RATE_HZ);
@@ -83,6 +98,17 @@ export class Listener {
     this.#segmenter.drop();
   }
 
+  /** Null where there is no network: then no voice can be learnt. */
+  get reader(): SoundReader | null {
+    return this.#parts.reader;
+  }
+
+  /** Null: what is said is a command again. */
+  readAloud(recital: Recital | null): void {
+    [this.#recital, this.#recited] = [recital, null];
+    this.#segmenter.drop();
+  }
+
   #open(): void {
     // With the network at work the classic recogniser is only asked to choose among its best sentences.
     (this.#parts.reader ?? this.#parts.recogniser).expect([...this.#book.keys(), ...this.#own]);
@@ -107,9 +133,25 @@ export class Listener {
     );
     const stretch = this.#segmenter.push(probability);
     this.#parts.level({ levelDb: decibels(sound), speech: this.#segmenter.speaking });
+    if (this.#recital) return this.#follow(this.#recital, stretch);
     const likely = this.#segmenter.likely;
     if (likely) await this.#read(likely);
     if (stretch) await this.#understand(stretch);
+  }
+
+  /** A sentence may come in pieces, with a breath between them. */
+  async #follow(recital: Recital, stretch: Stretch | null): Promise<void> {
+    const [from, to] = stretch ? [stretch.start, stretch.end] : [0, 0];
+    if (stretch) this.#recited = { start: this.#recited?.start ?? from, end: to };
+    const { start, end } = this.#recited ?? { start: 0, end: 0 };
+    const over = !this.#segmenter.speaking && (this.#looked - end) * FRAME_MS > BREATH_MS;
+    if (this.#recited === null || !(stretch || over)) return;
+    const first = Math.max(start, end - LONGEST_RECITAL);
+    const taken =
+      stretch !== null && (await recital.take(this.#raw.cut(first * DETECTOR_FRAME, end * DETECTOR_FRAME)));
+    if (!taken && !over) return;
+    if (this.#recital === recital) this.readAloud(null);
+    recital.over(taken);
   }
 
   async #understand(stretch: Stretch): Promise<void> {

@@ -1,17 +1,26 @@
 // What the page and the ear's worker say to each other.
 
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
+import type { Reading, VoiceProfile } from './learning.ts';
 
 export type ToWorker =
   /** Load the models; sound comes on the port. */
   | { kind: 'start'; sound: MessagePort }
   | { kind: 'expect'; phrases: readonly OpenPhrase[] }
   | { kind: 'mask'; speaking: boolean; words: string }
-  | { kind: 'call'; on: boolean };
+  | { kind: 'call'; on: boolean }
+  /** What is said next is a reading of these words; null: it is a command again. */
+  | { kind: 'read'; words: string | null }
+  | { kind: 'learn' }
+  | { kind: 'use'; profile: VoiceProfile | null };
 
 export type FromWorker =
   | { kind: 'loading'; fraction: number }
   | { kind: 'ready' }
   | { kind: 'broken'; says: string }
   | { kind: 'hearing'; hearing: Hearing }
-  | { kind: 'level'; levelDb: number; speech: boolean };
+  | { kind: 'level'; levelDb: number; speech: boolean }
+  | { kind: 'reading'; reading: Reading }
+  | { kind: 'learnt'; profile: VoiceProfile | null }
+  /** False where the profile was learnt on another network. */
+  | { kind: 'used'; fits: boolean };

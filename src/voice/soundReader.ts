@@ -52,6 +52,14 @@ export class SoundReader {
     this.#places = new Map(this.#graph.sentences.map(({ words }, index) => [words, index]));
   }
 
+  /** How well one sentence fits what was heard: natural log for each sound by which free sounds fit better. */
+  fitOf(words: string, { outputs }: Listened): { graph: SoundGraph; lack: number } {
+    const graph = this.#graphOf([words]);
+    const { sentences, free } = forwardScores(outputs, graph);
+    const sounds = graph.sentences[0]?.shortest ?? 0;
+    return { graph, lack: (free - sentences[0]! - SOUND_PRICE * sounds) / sounds };
+  }
+
   /** A few sentences, each in all its ways. */
   #graphOf(sentences: readonly string[]): SoundGraph {
     return soundGraph(sentences, (word) => this.#dictionary.of(word));

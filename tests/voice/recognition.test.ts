@@ -1,4 +1,4 @@
-// The ear itself, from samples to hearings, on sentences spoken by two synthetic voices it was not tuned on.
+// The ear itself, from samples to hearings, on sentences spoken by two synthetic voices.
 
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 
@@ -10,11 +10,11 @@ import type { Listener } from '../../src/voice/listener.ts';
 import { allPhrases } from '../../src/words/phrases.en.ts';
 import { seedOf } from './corpus/chance.ts';
 import { boil, inKitchen } from './corpus/kitchen.ts';
-import { voices } from './corpus/voices.ts';
+import { fliteVoice } from './corpus/voices.ts';
 
 const book = allPhrases(['damson', 'pear', 'crab apple']);
-const slt = voices().find(({ name }) => name === 'flite slt')!;
-const kal = voices().find(({ name }) => name === 'flite kal16')!;
+const slt = fliteVoice('slt', 170);
+const kal = fliteVoice('kal16', 105);
 let hearings: Hearing[] = [];
 let listener: Listener;
 

@@ -48,13 +48,33 @@ describe('a WAV file', () => {
     expect([...readWave(wave({ channels: 2, data: [16384, 1, -16384, 1] }), 'x.wav')]).toEqual([0.5, -0.5]);
   });
 
+  it.each([8000, 44100, 48000])(
+    'at %i Hz is brought to 16 kHz: a tone keeps its pitch and its level',
+    (rate) => {
+      const tone = (hz: number, at: number) => Math.round(16000 * Math.sin((2 * Math.PI * hz * at) / rate));
+      const data = Array.from({ length: rate / 4 }, (_, i) => tone(1000, i));
+      const sound = readWave(wave({ rate, data }), 'x.wav');
+      expect(sound.length).toBe(4000);
+      for (let i = 400; i < 3600; i++)
+        expect(sound[i]).toBeCloseTo((16000 / 32768) * Math.sin((2 * Math.PI * 1000 * i) / 16000), 2);
+    },
+  );
+
+  it('loses what is too high for 16 kHz instead of folding it down', () => {
+    const data = Array.from({ length: 12000 }, (_, i) =>
+      Math.round(16000 * Math.sin((2 * Math.PI * 11000 * i) / 48000)),
+    );
+    const sound = readWave(wave({ rate: 48000, data }), 'x.wav').subarray(400, 3600);
+    expect(Math.max(...sound.map(Math.abs))).toBeLessThan(0.005);
+  });
+
   it.each([
-    [wave({ rate: 44100 }), 'x.wav is 44100 Hz with 16 bits; make it 16000 Hz with 16 bits.'],
+    [wave({ rate: 4000 }), 'x.wav is 4000 Hz with 16 bits; make it 16000 Hz with 16 bits.'],
     [wave({ bits: 8 }), 'x.wav is 16000 Hz with 8 bits; make it 16000 Hz with 16 bits.'],
     [new Uint8Array(100), 'x.wav is not a WAV file.'],
     [new Uint8Array(3), 'x.wav is not a WAV file.'],
     [wave().subarray(0, 44 - 8), 'x.wav is not a WAV file.'],
-  ])('that is none, or at another rate, is refused with what to do', (bytes, says) => {
+  ])('that is none, or of another kind, is refused with what to do', (bytes, says) => {
     expect(() => readWave(bytes, 'x.wav')).toThrow(says);
   });
 });

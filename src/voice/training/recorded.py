@@ -1,6 +1,6 @@
 """Gathers what few words real people say in free packages, with their sounds: python3 recorded.py FOLDER DICT OUT.npz,
 and single digits: python3 recorded.py digits FOLDER DICT OUT.npz. FOLDER holds the unpacked packages asterisk-core-sounds-en-g722 (CC BY-SA 3.0), tuxpaint-stamps-default,
-ktuberling-data and klettres-data (GPL). The words are the files' own names and descriptions. Needs ffmpeg.
+ktuberling-data, klettres-data and hedgewars-data (GPL). The words are the files' own names and descriptions. Needs ffmpeg.
 """
 import re
 import subprocess
@@ -64,7 +64,24 @@ def letter(path):
     return name if len(name) != 2 or name in ('me', 'my', 'no', 'or') else None
 
 
-SOURCES = (('*.g722', telephone), ('*_desc.ogg', described), ('*/sounds/en/*.ogg', toy), ('*/klettres/en*/*/*.ogg', letter))
+SHOUTS = {
+    'Youllregretthat': "you'll regret that", 'Yessir': 'yes sir', 'Watchit': 'watch it', 'Sameteam': 'same team', 'Takecover': 'take cover',
+    'Illgetyou': "i'll get you", 'Firstblood': 'first blood', 'Enemydown': 'enemy down', 'Comeonthen': 'come on then', 'Byebye': 'bye bye',
+    'Justyouwait': 'just you wait', 'Flyaway': 'fly away', 'Leavemealone': 'leave me alone', 'Cutitout': 'cut it out',
+    'Watchthis': 'watch this', 'Solong': 'so long', 'Runaway': 'run away', 'Ohdear': 'oh dear', 'Gonnagetyou': 'gonna get you',
+    'Thisoneismine': 'this one is mine', 'Whatthe': 'what the',
+} | {word.capitalize(): word for word in (
+    'victory traitor stupid reinforcements oops missed incoming hurry hello flawless coward boring melon grenade fire excellent '
+    'drat brilliant amazing revenge').split()}
+SPEAKERS = ('British', 'Classic', 'Default', 'HillBilly', 'Mobster', 'Pirate', 'Russian', 'Singer', 'Surfer')
+
+
+def shouted(path):
+    """What a figure of hedgewars-data (GPL-2) shouts, if it keeps to its file's name: the filter of main sees to that."""
+    return SHOUTS.get(path.stem) if path.parent.name in SPEAKERS else None
+
+
+SOURCES = (('*/voices/*/*.ogg', shouted), ('*.g722', telephone), ('*_desc.ogg', described), ('*/sounds/en/*.ogg', toy), ('*/klettres/en*/*/*.ogg', letter))
 
 
 def dictionary(path):

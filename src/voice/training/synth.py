@@ -1,7 +1,7 @@
 """Speaks the training sentences with every training voice: TRACT=PACKAGE python3 synth.py texts.tsv OUTDIR [--jobs N].
 
-The voices of the corpus's test side and the two tuning voices kept back (festival kal, espeak en-gb+f2)
-say nothing here but the small check set, which no weight is fitted to.
+The voices of HELD are spoken too: train.py leaves them out
+where it is told to, so that what it learns can be measured on them. Nobody here speaks with espeak's en-gb-x-rp, en-us+f4, en-gb+f2.
 """
 import argparse
 import ctypes
@@ -29,23 +29,25 @@ ESPEAK_VARIANTS = (
     'klatt4 linda marcelo max michel miguel norbert pablo paul pedro quincy rob robert sandro shelby steph steph2 '
     'steph3 travis victor zac'
 ).split()
-KITCHEN_TURNS = 4
+KITCHEN_TURNS = 6
 # A job of 200 sentences takes a few seconds.
 JOB_SECONDS = 45
-SHARES = {'espeak': 0.61, 'flite': 0.21, 'ked': 0.08, 'tract': 0.1}
+SHARES = {'espeak': 0.45, 'flite': 0.18, 'kal16': 0.03, 'pico': 0.08, 'pico en-GB': 0.06, 'ked': 0.06, 'kal': 0.03, 'slt': 0.04, 'tract': 0.07}
+HELD = ('kal16', 'kal', 'pico en-GB')
 # The unpacked package that tract.py speaks with.
 TRACT = os.environ.get('TRACT', 'gnuspeech')
 
 
-def planned(texts):
+def planned(texts, without=()):
     """(sentence, phones, voice family) of every utterance, shuffled, with the seed."""
     draw = random.Random(SEED)
+    shares = {family: share for family, share in SHARES.items() if family not in without}
     plan = []
     for kind, sentence, phones in texts:
         for _ in range(KITCHEN_TURNS if kind == 'kitchen' else 1):
-            plan.append((sentence, phones, draw.choices(list(SHARES), SHARES.values())[0]))
+            plan.append((sentence, phones, draw.choices(list(shares), shares.values())[0]))
     draw.shuffle(plan)
-    check = [(sentence, phones, family) for kind, sentence, phones in draw.sample(texts, 300) for family in ('kal', 'f2')]
+    check = [(sentence, phones, family) for kind, sentence, phones in draw.sample(texts, 250) for family in (*HELD, 'f2')]
     return plan, check
 
 
@@ -94,13 +96,20 @@ def say_espeak(sentence, draw, voice=None):
     return voice, resampled(np.concatenate(spoken), espeak.rate)
 
 
-def say_flite(sentence, draw, folder):
-    voice, low, high = draw.choice([('rms', 75, 135), ('awb', 95, 175)])
+def say_flite(sentence, draw, folder, voices=(('rms', 75, 135), ('awb', 95, 175), ('slt', 140, 240))):
+    voice, low, high = draw.choice(voices)
     path = Path(folder) / 'flite.wav'
     settings = ['--setf', f'duration_stretch={draw.uniform(0.75, 1.35):.2f}']
     settings += ['--setf', f'int_f0_target_mean={draw.uniform(low, high):.0f}']
     subprocess.run(['flite', '-voice', voice, *settings, '-t', sentence, '-o', path], check=True, timeout=10)
     return f'flite {voice}', read_wave(path)
+
+
+def say_pico(sentence, draw, folder, language):
+    path = Path(folder) / 'pico.wav'
+    text = f"<speed level='{draw.randint(75, 150)}'><pitch level='{draw.randint(75, 130)}'>{sentence}</pitch></speed>"
+    subprocess.run(['pico2wave', '-l', language, '-w', path, text], check=True, timeout=10)
+    return f'pico {language}', read_wave(path)
 
 
 def say_festival(sentences, draw, folder, voice):
@@ -133,7 +142,7 @@ def speak(job):
     draw = random.Random(f'{SEED} {number}')
     out = []
     with tempfile.TemporaryDirectory() as folder:
-        for family, voice in (('ked', 'ked_diphone'), ('kal', 'kal_diphone')):
+        for family, voice in (('ked', 'ked_diphone'), ('kal', 'kal_diphone'), ('slt', 'cmu_us_slt_arctic_hts')):
             mine = [item for item in plan if item[2] == family]
             sounds = say_festival([item[0] for item in mine], draw, folder, voice) if mine else []
             out += [(item[1], family, trimmed(sound)) for item, sound in zip(mine, sounds)]
@@ -147,6 +156,10 @@ def speak(job):
                 voice, sound = say_espeak(sentence, draw, 'en+f2')
             elif family == 'flite':
                 voice, sound = say_flite(sentence, draw, folder)
+            elif family == 'kal16':
+                voice, sound = family, say_flite(sentence, draw, folder, [('kal16', 80, 140)])[1]
+            elif family.startswith('pico'):
+                voice, sound = say_pico(sentence, draw, folder, 'en-GB' if family == 'pico en-GB' else 'en-US')
             else:
                 continue
             out.append((phones, voice, trimmed(sound)))
@@ -208,10 +221,11 @@ if __name__ == '__main__':
     parser.add_argument('--jobs', type=int, default=os.cpu_count())
     parser.add_argument('--seconds', type=float, default=600)
     parser.add_argument('--limit', type=int)
+    parser.add_argument('--without', nargs='*', default=(), help='families of voices to leave out')
     options = parser.parse_args()
     texts = [line.split('\t') for line in Path(options.texts).read_text().splitlines()]
     options.out.mkdir(parents=True, exist_ok=True)
-    plan, check = planned(texts)
+    plan, check = planned(texts, options.without)
     plan, check = plan[: options.limit], check[: options.limit]
     for name, part, size, seconds in (('check', check, 60, options.seconds), ('train', plan, 200, options.seconds)):
         jobs = [(f'{name} {at}', part[at : at + size]) for at in range(0, len(part), size)]

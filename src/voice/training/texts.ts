@@ -10,8 +10,8 @@ const FRUITS =
   'damson,pear,crab apple,plum,strawberry,raspberry,blackberry,gooseberry,quince,apricot,peach,cherry,fig,apple,tomato,grape,elderberry,greengage,blueberry,rhubarb,medlar,nectarine,loganberry,blackcurrant,redcurrant,cranberry,mulberry,lemon,orange,tomatillo'.split(
     ',',
   );
-const RANDOM_SENTENCES = 24_000;
-const SHUFFLED_SENTENCES = 6_000;
+const RANDOM_SENTENCES = 48_000;
+const SHUFFLED_SENTENCES = 12_000;
 /** Single short words fail most, so each of the kitchen's words and every number is said alone too. */
 const ALONE_TURNS = 4;
 const SEED = 20260925;

@@ -16,65 +16,18 @@ from torch.nn import functional as F
 
 from export import save_onnx
 from features import RATE, WINDOW, features, mel_filters
+from network import PHONES, Network
 
 SEED = 20260925
-PHONES = (
-    'AA AE AH AO AW AY B CH D DH EH ER EY F G HH IH IY JH K L M N NG OW OY P R S SH T TH UH UW V W Y Z ZH'.split()
-)
-CHANNELS, HIDDEN, KERNEL = 192, 384, 9
-DILATIONS = (1, 1, 2, 2, 1, 1, 2, 1)
 BATCH = 160
 # What real people said is little, so it comes up this often in each epoch.
 RECORDED_TURNS = 10
 # Batches are a multiple of 0.3 s long: each new length costs the Fourier transform a plan.
 GRAIN = 4800
-TOP_RATE = 2.5e-3
+TOP_RATE = 2e-3
+# How much the second head, halfway up, counts.
+HALFWAY_SHARE = 0.3
 device = 'cuda' if torch.cuda.is_available() else 'cpu'
-
-
-class Block(nn.Module):
-    def __init__(self, dilation):
-        super().__init__()
-        self.deep = nn.Conv1d(CHANNELS, CHANNELS, KERNEL, padding=KERNEL // 2 * dilation, dilation=dilation,
-                              groups=CHANNELS, bias=False)
-        self.deep_norm = nn.BatchNorm1d(CHANNELS)
-        self.widen = nn.Conv1d(CHANNELS, HIDDEN, 1, bias=False)
-        self.widen_norm = nn.BatchNorm1d(HIDDEN)
-        self.narrow = nn.Conv1d(HIDDEN, CHANNELS, 1, bias=False)
-        self.narrow_norm = nn.BatchNorm1d(CHANNELS)
-
-    def forward(self, x, inside):
-        y = F.relu(self.widen_norm(self.widen(self.deep_norm(self.deep(x)))))
-        return (x + self.narrow_norm(self.narrow(F.dropout(y, 0.1, self.training)))) * inside
-
-
-class Network(nn.Module):
-    """40 bands at 10 ms in, log probabilities of blank and 39 phones at 40 ms out."""
-
-    def __init__(self):
-        super().__init__()
-        self.first = nn.Conv1d(40, CHANNELS, 5, stride=2, padding=2, bias=False)
-        self.first_norm = nn.BatchNorm1d(CHANNELS)
-        self.second = nn.Conv1d(CHANNELS, CHANNELS, 5, stride=2, padding=2, bias=False)
-        self.second_norm = nn.BatchNorm1d(CHANNELS)
-        self.blocks = nn.ModuleList(Block(dilation) for dilation in DILATIONS)
-        self.head = nn.Conv1d(CHANNELS, len(PHONES) + 1, 1)
-
-    def forward(self, x, counts):
-        counts = (counts + 1) // 2
-        x = F.relu(self.first_norm(self.first(x)))
-        x = x * within(x, counts)
-        counts = (counts + 1) // 2
-        x = F.relu(self.second_norm(self.second(x)))
-        inside = within(x, counts)
-        x = x * inside
-        for block in self.blocks:
-            x = block(x, inside)
-        return F.log_softmax(self.head(x).float(), 1), counts
-
-
-def within(x, counts):
-    return (torch.arange(x.shape[2], device=x.device)[None] < counts[:, None]).to(x.dtype)[:, None]
 
 
 def numbered(phones):
@@ -83,12 +36,12 @@ def numbered(phones):
 
 
 class Corpus:
-    def __init__(self, folder, name, recorded=None, turns=1):
+    def __init__(self, folder, name, recorded=None, turns=1, but=()):
         rows = [line.split('\t') for line in (folder / f'{name}.tsv').read_text().splitlines()]
         sound, lengths, said = np.load(folder / f'{name}.npy'), [int(row[0]) for row in rows], [row[2] for row in rows]
-        use = np.arange(len(lengths))
+        use = np.flatnonzero([row[1] not in but for row in rows])
         if recorded is not None:
-            use = np.concatenate([use, np.tile(len(use) + np.arange(len(recorded['lengths'])), turns)])
+            use = np.concatenate([use, np.tile(len(lengths) + np.arange(len(recorded['lengths'])), turns)])
             sound = np.concatenate([sound, recorded['sound']])
             lengths, said = lengths + list(recorded['lengths']), said + list(recorded['phones'])
         self.sound = torch.from_numpy(sound).to(device)
@@ -177,8 +130,35 @@ def noise(n, length, babble):
     made = unit(steady) * uniform(n, 0.1, 1)[:, None] + banded * unit(bubbling * swell) * uniform(n, 0, 1.5)[:, None]
     talk = sum(torch.roll(babble, int(shift), 0).roll(int(at), 1) for shift, at in
                zip(torch.randint(1, max(2, n), (4,)), torch.randint(0, length, (4,))))
+    made = unit(made) + (torch.rand(n, 1, device=device) < 0.2) * uniform(n, 0.2, 1)[:, None] * unit(clinks(n, length))
+    made = made + (torch.rand(n, 1, device=device) < 0.12) * uniform(n, 0.3, 2)[:, None] * unit(tunes(n, length))
     talking = torch.rand(n, 1, device=device) < 0.12
     return torch.where(talking, unit(talk) + 0.3 * unit(made), unit(made))
+
+
+def clinks(n, length):
+    """Spoons, lids and jars: a few knocks, each a handful of tones that ring out in 20 to 200 ms."""
+    at = torch.arange(length, device=device)[None] / RATE
+    out = torch.zeros(n, length, device=device)
+    for _ in range(3):
+        since = at - uniform(n, 0, length / RATE)[:, None]
+        ring = torch.exp(-since.clamp(min=0) / uniform(n, 0.02, 0.2)[:, None]) * (since >= 0)
+        for _ in range(3):
+            out += ring * torch.sin(2 * math.pi * uniform(n, 600, 6500)[:, None] * since) * uniform(n, 0, 1)[:, None]
+    return out + 1e-6 * torch.randn_like(out)
+
+
+def tunes(n, length):
+    """Music from a radio: two voices of four harmonics each, a new note about three times a second."""
+    out = torch.zeros(n, length, device=device)
+    notes = max(2, int(length / RATE * 3))
+    for _ in range(2):
+        hz = 110 * 2 ** (torch.randint(0, 30, (n, 1, notes), device=device) / 12)
+        hz = F.interpolate(hz, length, mode='nearest')[:, 0]
+        phase = 2 * math.pi * torch.cumsum(hz / RATE, 1)
+        for harmonic in range(1, 5):
+            out += torch.sin(harmonic * phase) / harmonic * uniform(n, 0.2, 1)[:, None]
+    return out
 
 
 def unit(sound):
@@ -203,7 +183,7 @@ def kitchen(corpus, batch):
     shaped = torch.fft.rfft(placed, turns) * torch.fft.rfft(rooms(n), turns)
     speech = torch.fft.irfft(shaped * equaliser(n, shaped.shape[1]), turns)[:, :size]
     speech = unit(speech) * (size / lengths)[:, None].sqrt()
-    below = torch.where(torch.rand(n, device=device) < 0.2, uniform(n, 28, 60), uniform(n, -3, 28))
+    below = torch.where(torch.rand(n, device=device) < 0.2, uniform(n, 28, 60), uniform(n, -5, 26))
     sound = speech + noise(n, size, speech) * 10 ** (-below / 20)[:, None]
     clipped = torch.rand(n, 1, device=device) < 0.1
     return torch.where(clipped, torch.tanh(sound / 2) * 2, sound), total
@@ -254,7 +234,7 @@ def check(network, corpus, filters, window, below):
     return 100 * wrong / said
 
 
-def gathered(folder, but=''):
+def gathered(folder, but=()):
     """The real people of recorded.npz and digits.npz, without the speakers named."""
     parts = [np.load(folder / name) for name in ('recorded.npz', 'digits.npz') if (folder / name).exists()]
     out = {'sound': [], 'lengths': [], 'phones': []}
@@ -262,7 +242,7 @@ def gathered(folder, but=''):
         sound, lengths = part['sound'], part['lengths']
         ends = np.cumsum(lengths)
         for voice, length, end, phones in zip(part['voices'], lengths, ends, part['phones']):
-            if str(voice) not in but.split(','):
+            if str(voice) not in but:
                 out['sound'].append(expanded(sound[end - length : end]))
                 out['lengths'].append(int(length))
                 out['phones'].append(str(phones))
@@ -309,7 +289,7 @@ def check_digits(network, folder, filters, window):
 def train(folder, out, until, begin_from, but, turns):
     torch.manual_seed(SEED)
     torch.backends.cudnn.allow_tf32 = True
-    corpus, other = Corpus(folder, 'train', gathered(folder, but), turns), Corpus(folder, 'check')
+    corpus, other = Corpus(folder, 'train', gathered(folder, but), turns, but), Corpus(folder, 'check')
     filters = mel_filters().to(device)
     throats = [mel_filters(warp).to(device) for warp in np.linspace(0.9, 1.12, 23)]
     window = torch.hann_window(WINDOW, device=device)
@@ -337,16 +317,17 @@ def train(folder, out, until, begin_from, but, turns):
                 x, counts = features(sound, lengths, throats[step % len(throats)], window)
                 x = masked(x, counts)
             with torch.autocast(device, torch.bfloat16):
-                logs, counts = network(x, counts)
-            loss = F.ctc_loss(logs.permute(2, 0, 1), corpus.phones[batch], counts, corpus.counts[batch], zero_infinity=True)
+                logs, counts, half = network(x, counts, both=True)
+            fit = lambda logs: F.ctc_loss(logs.permute(2, 0, 1), corpus.phones[batch], counts, corpus.counts[batch], zero_infinity=True)
+            loss = fit(logs) + HALFWAY_SHARE * fit(half)
             optimiser.zero_grad(set_to_none=True)
             loss.backward()
             nn.utils.clip_grad_norm_(network.parameters(), 5.0)
             optimiser.step()
             sum_loss += loss.detach()
             step += 1
-            if step % 1000 == 0:
-                print(f'{time.time() - begun:5.0f} s  epoch {epoch:3d}  step {step:6d}  loss {float(sum_loss) / 1000:.3f}  '
+            if step % 2000 == 0:
+                print(f'{time.time() - begun:5.0f} s  epoch {epoch:3d}  step {step:6d}  loss {float(sum_loss) / 2000:.3f}  '
                       + table(network, folder, other, filters, window, (40, 10, 0)), flush=True)
                 sum_loss = 0.0
                 keep(network, out, filters, window)
@@ -362,7 +343,7 @@ def table(network, folder, other, filters, window, levels):
 def keep(network, out, filters, window):
     network.eval()
     torch.save(network.state_dict(), Path(out, 'network.pt'))
-    save_onnx(network, out, DILATIONS)
+    save_onnx(network, out)
     torch.backends.cudnn.allow_tf32 = False
     fixture(network, out, filters, window)
     torch.backends.cudnn.allow_tf32 = True
@@ -389,8 +370,8 @@ if __name__ == '__main__':
     parser.add_argument('out', type=Path)
     parser.add_argument('--until', type=float, required=True, help='seconds of the clock (time.time) to stop at')
     parser.add_argument('--from', dest='begin_from', help='weights to go on from')
-    parser.add_argument('--but', default='', help='real speakers to leave out, with commas between')
+    parser.add_argument('--but', default='', help='voices and real speakers to leave out, with commas between')
     parser.add_argument('--turns', type=int, default=RECORDED_TURNS)
     options = parser.parse_args()
     options.out.mkdir(parents=True, exist_ok=True)
-    train(options.data, options.out, options.until, options.begin_from, options.but, options.turns)
+    train(options.data, options.out, options.until, options.begin_from, options.but.split(','), options.turns)

@@ -48,6 +48,11 @@ function fliteSays(voice: string, baseHz: number): Voice['say'] {
   };
 }
 
+/** A voice of the package by itself, for tests that need some voice and not a fair one. */
+export function fliteVoice(voice: 'slt' | 'kal16', baseHz: number): Voice {
+  return { name: `flite ${voice}`, side: 'tuning', say: fliteSays(voice, baseHz) };
+}
+
 function throughFile(speak: (path: string) => void): Float32Array {
   const folder = mkdtempSync(join(tmpdir(), 'voice-'));
   try {
@@ -91,6 +96,15 @@ function festivalSays(voice: string): Voice['say'] {
     );
 }
 
+function picoSays(language: string): Voice['say'] {
+  return (words, rate, pitch) =>
+    throughFile((path) => {
+      const [speed, height] = [100 * rate, 100 * pitch].map(Math.round);
+      const text = `<speed level='${speed}'><pitch level='${height}'>${words}</pitch></speed>`;
+      execFileSync('pico2wave', ['-l', language, '-w', path, text]);
+    });
+}
+
 function has(program: string, argument: string): boolean {
   try {
     execFileSync(program, [argument], { stdio: 'ignore' });
@@ -100,13 +114,13 @@ function has(program: string, argument: string): boolean {
   }
 }
 
-/** The formant voices need espeak-ng and sox, two recorded ones festival; what is missing is left out, and said. */
+/**
+ * The formant voices need espeak-ng and sox, one recorded man festival, one recorded woman pico2wave; what is missing
+ * is left out, and said. The shipped network has heard the recorded ones, the formant ones here it has not: figures for
+ * the recorded come from a network trained without them (MEASURED.md).
+ */
 export function voices(): Voice[] {
-  // None of these was heard in training; rms, awb and ked were.
-  const recorded: Voice[] = [
-    { name: 'flite kal16', side: 'tuning', say: fliteSays('kal16', 105) },
-    { name: 'flite slt', side: 'test', say: fliteSays('slt', 170) },
-  ];
+  const recorded: Voice[] = [fliteVoice('kal16', 105)];
   const formant = (names: string[], side: Side): Voice[] =>
     names.map((name) => ({ name: `espeak ${name}`, side, say: espeakSays(name) }));
   const withSox = has('sox', '--version');
@@ -116,10 +130,10 @@ export function voices(): Voice[] {
       ? [...formant(['en-gb+f2'], 'tuning'), ...formant(['en-gb-x-rp', 'en-us+f4'], 'test')]
       : []),
     ...(withSox && has('text2wave', '-h')
-      ? [
-          { name: 'festival kal', side: 'tuning' as const, say: festivalSays('kal_diphone') },
-          { name: 'festival slt hts', side: 'test' as const, say: festivalSays('cmu_us_slt_arctic_hts') },
-        ]
+      ? [{ name: 'festival kal', side: 'tuning' as const, say: festivalSays('kal_diphone') }]
+      : []),
+    ...(withSox && has('pico2wave', '--help')
+      ? [{ name: 'pico en-GB', side: 'test' as const, say: picoSays('en-GB') }]
       : []),
   ];
 }

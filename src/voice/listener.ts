@@ -48,6 +48,9 @@ export interface Recital {
   over(taken: boolean): void;
 }
 
+/** So long without a word, and the detectors begin afresh. */
+const DULL_AFTER_MS = 1000;
+
 /** Who reads takes breath: so long a silence, and the sentence is over. */
 const BREATH_MS = 1500;
 const LONGEST_RECITAL = Math.floor((11_000 * 16) / DETECTOR_FRAME);
@@ -64,6 +67,8 @@ export class Listener {
   readonly #downRaw = new Downsampler();
   readonly #downClean = new Downsampler();
   #looked = 0;
+  /** The detector frame of the last word, or of the last fresh start. */
+  #quietSince = 0;
   #book: OpenBook = new Map();
   /** What the page is saying, or said last, sentence by sentence. */
   #own: readonly string[] = [];
@@ -132,11 +137,20 @@ export class Listener {
       await detectors.clean.push(this.#clean.cut(at, at + DETECTOR_FRAME)),
     );
     const stretch = this.#segmenter.push(probability);
+    this.#keepAwake();
     this.#parts.level({ levelDb: decibels(sound), speech: this.#segmenter.speaking });
     if (this.#recital) return this.#follow(this.#recital, stretch);
     const likely = this.#segmenter.likely;
     if (likely) await this.#read(likely);
     if (stretch) await this.#understand(stretch);
+  }
+
+  /** Silence dulls the detectors. */
+  #keepAwake(): void {
+    if (this.#segmenter.speaking) this.#quietSince = this.#looked;
+    if ((this.#looked - this.#quietSince) * FRAME_MS < DULL_AFTER_MS) return;
+    this.#quietSince = this.#looked;
+    for (const detector of Object.values(this.#parts.detectors)) detector.forget();
   }
 
   /** A sentence may come in pieces, with a breath between them. */

@@ -35,6 +35,11 @@ export class SpeechDetector {
     return new SpeechDetector(session);
   }
 
+  /** Forgets what it has heard. Left alone in a silent room its memory drifts until it no longer hears quiet voices. */
+  forget(): void {
+    this.#state = new ort.Tensor('float32', new Float32Array(2 * 128), STATE_SHAPE);
+  }
+
   /** The probability, 0 to 1, that the frame of 512 samples holds speech. */
   async push(frame: Float32Array): Promise<number> {
     this.#input.copyWithin(0, DETECTOR_FRAME);

@@ -122,7 +122,7 @@ export function progressOf(kitchen: World): EveningProgress {
   const tasks: Record<string, { startedAt: number; endedAt?: number }> = {};
   for (const [id, { startedAt, endedAt }] of kitchen.ended) tasks[id] = { startedAt, endedAt };
   for (const { id, startedAt } of kitchen.running.values()) tasks[id] = { startedAt };
-  return { tasks, runnyPlates: kitchen.runny, voidedAt: kitchen.voidedAt };
+  return { tasks, runnyPlates: { ...kitchen.runny }, voidedAt: { ...kitchen.voidedAt } };
 }
 
 /** A clock that counts how often it is asked, so that the same evening is planned the same way everywhere. */
@@ -140,6 +140,7 @@ export function byThePlan(
   seed: number,
   chances: Chances,
   first?: EveningPlan,
+  onPlan?: (plan: EveningPlan, progress: EveningProgress) => void,
   comparesStability = false,
 ): Cooked {
   let plan = first ?? planThatFits(request, countedEffort(seed, 60, 0));
@@ -166,6 +167,7 @@ export function byThePlan(
           anew = other;
         }
         plan = next;
+        onPlan?.(plan, progress);
         replans++;
         const changed = changesFor(told, plan);
         changes += changed.length;
@@ -183,6 +185,22 @@ export function byThePlan(
     },
   );
   return { ...tally, told: changes, replans, stability };
+}
+
+/** An evening by the plan up to this share of the time it was to take: the last plan made, and what it was made of. */
+export function byThePlanUntil(
+  request: EveningRequest,
+  seed: number,
+  chances: Chances,
+  first: EveningPlan,
+  share: number,
+): { plan: EveningPlan; progress: EveningProgress } {
+  const until = share * first.finish.likely;
+  let last: { plan: EveningPlan; progress: EveningProgress } = { plan: first, progress: { tasks: {} } };
+  byThePlan(request, seed, chances, first, (plan, progress) => {
+    if (plan.madeAt <= until) last = { plan, progress };
+  });
+  return last;
 }
 
 /** Steps that a plan on paper did not foresee: another round after a runny plate. */

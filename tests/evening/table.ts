@@ -101,7 +101,7 @@ export function cookEvenings(asked: Asked, chances: Chances, count: number, seed
     const paper = bestOnPaper(request, chances);
     const plan = planThatFits(request, countedEffort(seed + done, 60, 0));
     for (let i = done; i < Math.min(count, done + perKitchen); i++) {
-      all['replanned']?.push(byThePlan(request, seed + i, chances, plan, i % COMPARED === 0));
+      all['replanned']?.push(byThePlan(request, seed + i, chances, plan, undefined, i % COMPARED === 0));
       all['best plan kept to']?.push(byPaper(request, seed + i, chances, paper.best));
       all['soonest plan kept to']?.push(byPaper(request, seed + i, chances, paper.soonest));
       all['one after another']?.push(oneAfterAnother(request, seed + i, chances, plan));

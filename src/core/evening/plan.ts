@@ -20,11 +20,11 @@ const CAUTION: Caution = {
   hot: 0.5,
   early: 0.75,
   canner: 1,
-  preheat: 2,
-  jars: 1.8,
+  preheat: 1.8,
+  jars: 1.5,
   simmer: 0.6,
   errand: 1,
-  wait: 0.25,
+  wait: 0.3,
   kept: 0.5,
 };
 
@@ -129,15 +129,31 @@ export function replanEvening(
   return told({ ...option, found }, effort);
 }
 
-/** What another scheduler may be asked, and the plan that its answer makes. */
+/** Orders first, then the scheduler itself from the best of them. */
+function bestFound(
+  model: Model,
+  orders: readonly (readonly string[])[],
+  effort: EveningEffort,
+): Found | null {
+  const found = bestOrder(model, orders, { ...effort, budgetMs: 0.6 * effort.budgetMs });
+  const order = found?.order ?? orders[0] ?? [];
+  return improved(model, found, order, { ...effort, budgetMs: 0.4 * effort.budgetMs });
+}
+
+/** What another scheduler may be asked, what our own finds in so much time, and the plan that an answer makes. */
 export function questionOf(
   plan: EveningPlan,
   progress: EveningProgress = NOTHING_YET,
-): { model: Model; planFrom: (answer: Schedule, effort: EveningEffort) => EveningPlan } {
+): {
+  model: Model;
+  own: (effort: EveningEffort) => Found | null;
+  planFrom: (answer: Schedule, effort: EveningEffort) => EveningPlan;
+} {
   const option = optionOf(plan.request, plan.choice, progress, plan.madeAt);
   const own = bestOrder(option.model, [plan.order], { budgetMs: 0, now: () => 0, seed: 1 });
   return {
     model: option.model,
+    own: (effort) => bestFound(option.model, [plan.order, ...firstOrders(plan.request)], effort),
     planFrom: (answer, effort) =>
       told({ ...option, found: better(option.model, own, plan.order, answer) }, effort),
   };

@@ -104,6 +104,9 @@ export const talkCommands = {
   'speak.louder': 'ask',
   'speak.softer': 'ask',
   hush: 'ask',
+  plan: 'ask', // "what is the plan": what comes next this evening, for whom and when
+  'cook.away': 'step', // "I leave at five for half an hour": slots `awayMinutes`, and `clock` where it is not now
+  'cook.here': 'step', // "I am here again"
   'switch.batch': 'ask', // "switch to plum", "plum next": param `batch`
 } as const satisfies Record<string, Consequence>;
 
@@ -131,6 +134,8 @@ export interface Slots {
   agoMinutes?: number;
   /** Or when, by the kitchen's clock, as minutes past twelve: of the times of day that this can be, the last. */
   clock?: number;
+  /** How long the cook will be away. */
+  awayMinutes?: number;
   /** What it was that happened then. */
   what?: BatchCommand | CannerCommand;
   /** The jar that it happened to, where the cook picks one. */

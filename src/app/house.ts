@@ -84,6 +84,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     },
     planner: openPlanner(),
     eveningSettings: eveningPreference.now,
+    setAway: (away) => eveningPreference.change({ away }),
     manners: () => mannersOf(settings().speech),
     journal,
     wish(wish) {

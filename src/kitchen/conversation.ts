@@ -5,6 +5,7 @@ import type { Act, DialogueEffect, Query } from '../../machines/dialogue/events.
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { Announcer, Caption } from './announcing.ts';
 import { helpWith, howLong, status, whatNext } from './answers.ts';
+import type { Evening } from './evening/evening.ts';
 import type { Actors } from './kitchenView.ts';
 import type { Verbosity } from './fading.ts';
 import type { Wish } from './live-ports.ts';
@@ -36,6 +37,8 @@ export interface ConversationPorts {
   wish: ((wish: Wish) => Message) | null;
   verbosity: () => Verbosity;
   journal: Journal;
+  /** The plan of several batches; null where there is none to ask after. */
+  evening: () => Pick<Evening, 'spoken' | 'leave' | 'stay'> | null;
   /** The cook has answered whether the device slept. */
   settleDoubt(slept: boolean): void;
 }
@@ -190,11 +193,21 @@ export class Conversation {
       case 'speak.louder':
       case 'speak.softer':
         return this.#grant(command.slice('speak.'.length) as Wish);
+      case 'plan':
+        return this.#plan().forEach((line, i) => this.say(line, `plan-${i}`));
+      case 'cook.away':
+        return this.say(this.#ports.evening()?.leave(slots) ?? NO_PLAN);
+      case 'cook.here':
+        return this.say(this.#ports.evening()?.stay() ?? NO_PLAN);
       case 'help':
         return this.say(helpWith(actor));
       default:
         return;
     }
+  }
+
+  #plan(): Message[] {
+    return this.#ports.evening()?.spoken() ?? [NO_PLAN];
   }
 
   #grant(wish: Wish): void {
@@ -226,6 +239,8 @@ export class Conversation {
     });
   }
 }
+
+const NO_PLAN: Message = { key: 'evening.plan.alone' };
 
 /** What the cook spoke of, where it was something that happened. */
 function aboutOf(came: readonly DialogueEffect[]): string | null {

@@ -41,6 +41,8 @@ export interface LivePorts {
   /** Plans evenings of several batches; left out: each batch goes on as if it were alone. */
   planner?: Planner;
   eveningSettings?: () => EveningSettings;
+  /** Keeps when the cook is away; null: here all evening. The change is told by `replan`. */
+  setAway?: (away: EveningSettings['away']) => void;
   manners?: () => Manners;
   /** What was said, as it was left and as it grows. */
   journal?: Journal;

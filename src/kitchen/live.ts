@@ -88,6 +88,7 @@ export class LiveKitchen {
       wish: ports.wish ?? null,
       verbosity: () => manners().words,
       journal: ports.journal ?? new Journal(),
+      evening: () => this.#evening,
     });
     this.#speaker = new Speaker({
       ...ports,

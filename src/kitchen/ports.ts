@@ -68,6 +68,8 @@ export interface NumberBounds {
   told?: readonly CommandId[];
   /** The times of day within that hour that a cook may name, minutes past twelve. */
   clock?: readonly number[];
+  /** The times of day to come at which a cook may say to leave, minutes past twelve. */
+  leave?: readonly number[];
   units: 'us' | 'metric';
 }
 

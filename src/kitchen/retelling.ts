@@ -67,6 +67,7 @@ function minutesPastTwelve(at: number): number {
 }
 
 const FIVE_MINUTES = 5;
+const QUARTER_MINUTES = 15;
 
 /** The times of day of the last hour that a cook may name: to five minutes. */
 export function clockTimes(now: number): number[] {
@@ -75,6 +76,12 @@ export function clockTimes(now: number): number[] {
     { length: 60 / FIVE_MINUTES },
     (_, i) => (last - i * FIVE_MINUTES + HALF_DAY_MINUTES) % HALF_DAY_MINUTES,
   );
+}
+
+/** The times of day of the next three hours at which a cook may say to leave: to the quarter of an hour. */
+export function leavingTimes(now: number): number[] {
+  const next = Math.ceil((minutesPastTwelve(now) + 0.01) / QUARTER_MINUTES) * QUARTER_MINUTES;
+  return Array.from({ length: 12 }, (_, i) => (next + i * QUARTER_MINUTES) % HALF_DAY_MINUTES);
 }
 
 export function isPutAway(kitchen: Kitchen, id: BatchId | CannerId): boolean {

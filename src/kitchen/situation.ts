@@ -10,7 +10,7 @@ import type { Named, Open, Situation } from '../../machines/dialogue/events.ts';
 import { talkCommands } from '../../machines/dialogue/commands.ts';
 import type { LogEntry, NumberBounds, OpenCommand, OpenPhrase } from './ports.ts';
 import type { Actors } from './kitchenView.ts';
-import { clockTimes } from './retelling.ts';
+import { clockTimes, leavingTimes } from './retelling.ts';
 import type { BatchView } from './view.ts';
 
 export interface Moment {
@@ -49,12 +49,18 @@ export function namesOf(actors: Actors): Named[] {
   ];
 }
 
+const OF_THE_EVENING = new Set<CommandId>(['plan', 'cook.away', 'cook.here']);
+
 /** What the ear may expect: whatever any machine accepts now, and what can always be said. */
 export function openCommands({ actors }: Pick<Moment, 'actors'>): OpenCommand[] {
   const said = [...actors.batches, ...actors.canners].flatMap(({ choices }) =>
     choices.map(({ command }) => command),
   );
-  return [...new Set<CommandId>([...said, ...(Object.keys(talkCommands) as CommandId[])])].map((command) => ({
+  // One batch alone has no plan to ask after, and its cook says "hold everything".
+  const talk = (Object.keys(talkCommands) as CommandId[]).filter(
+    (command) => actors.batches.length > 1 || !OF_THE_EVENING.has(command),
+  );
+  return [...new Set<CommandId>([...said, ...talk])].map((command) => ({
     command,
     ...fruitsFor(command, actors),
   }));
@@ -88,6 +94,7 @@ export function boundsOf(
     units,
     told: [...new Set(told.map(({ what }) => what))],
     clock: told.length > 0 ? clockTimes(now) : [],
+    leave: batches.length > 1 ? leavingTimes(now) : [],
     jars: Math.max(4, ...batches.map(mostJars)),
     ...(masses.length > 0 ? { massKg: { low: Math.min(...masses), high: Math.max(...masses) } } : {}),
     // The rise at a butter's end is about one degree: no measure of it, so nobody is expected to say it.

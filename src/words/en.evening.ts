@@ -9,6 +9,56 @@ export const eveningWords = {
   'evening.wait.preheat': 'The canner can wait {aboutMinutes}. I call you.',
   'evening.wait.preheat.why': 'It need only be hot when the first jars are full.',
   'evening.foresee': 'In two minutes the {name} will want you. Finish what you do.',
+  'evening.gather': 'When your hands are free: {works}.',
+  'evening.work.prepare': 'prepare the {names}',
+  'evening.work.skim': 'skim the {names}',
+  'evening.work.strain': 'strain the {names}',
+  'evening.work.blend': 'blend the {names}',
+  'evening.work.spoon': 'put the {names} to the plate',
+  'evening.work.judge': 'judge the plate of the {names}',
+  'evening.work.warmJars': 'warm the jars of the {names}',
+  'evening.work.jarsIn': 'put the jars for the {names} in',
+  'evening.work.fill': 'fill the {names}',
+  'evening.work.load': 'load the {names}',
+  'evening.work.unload': 'lift the {names} out',
+
+  'evening.and': 'and',
+  'evening.then': 'then',
+  'evening.advice.startBatch': 'Put the {name} on {soon, select, true {now} other {at {time}}}{because}.',
+  'evening.advice.cannerOn':
+    'Put {canner, select, second {the second canner} third {the third canner} other {the canner}} on {soon, select, true {now} other {at {time}}}{because}.',
+  'evening.advice.keepHot':
+    'Keep the {name} hot at low heat from {from} to {to}, before its last reduction{because}.',
+  'evening.advice.shareLoad': 'The {names} share one load, at {minutes}.',
+  'evening.advice.offTheHeat': 'Take the {name} off the heat at {from}, until you are back at {until}.',
+  'evening.advice.tooMany':
+    '{asked, plural, one {This batch} other {These #}} {timed, select, true {will not fit before {time}, for {narrow, select, canner {the canner is the narrow place} other {your hands are the narrow place}}} other {are too many for {narrow, select, canner {the canner} other {your hands}}: something would wait too long}}: {fits, plural, =0 {there is not time for any} other {make #, and leave the {names} for another day}}.',
+  'evening.advice.risky': 'This evening is tight: some step may well be late.',
+  'evening.because.hands':
+    ': {known, select, true {until then the {name} has your hands} other {your hands are the narrow place}}',
+  'evening.because.canner':
+    ': {known, select, true {until then the {name} has the canner} other {the canner is the narrow place}}',
+  'evening.because.burner':
+    ': {known, select, true {until then the {name} has the ring} other {until then the others have the ring}}',
+  'evening.because.jars': ': its jars are ready then',
+  'evening.because.away': ': you are away from {from} to {to}',
+  'evening.because.longest': ': everything else can be fitted in beside it',
+  'evening.because.readyFor': ': it must be hot for the {name} at {time}',
+  'evening.because.finish': ': the evening ends at {time}',
+  'evening.change.startMoved':
+    'Put {canner, select, none {the {names}} second {the second canner} third {the third canner} other {the canner}} on {soon, select, true {now} other {at {time}}}, not at {was}.',
+  'evening.change.added':
+    'The {names} {count, plural, one {goes} other {go}} into the canner {soon, select, true {now} other {at {time}}}.',
+  'evening.change.dropped': 'The {names} will not go into the canner together after all.',
+  'evening.change.finishMoved': 'The evening now ends at about {time}.',
+  'evening.change.noLongerFits': 'It will no longer be over before {time}: about {finish} now.',
+  'evening.plan.line':
+    '{soon, select, true {Now} other {At {time}}}{canner, select, true {} other { the {names}}}: {step}.',
+  'evening.plan.over': 'Over at about {time}.',
+  'evening.plan.alone': 'One batch, no plan needed. It tells you step by step.',
+  'evening.away.noted': 'You are away from {from} to {to}. The plan keeps clear of it.',
+  'evening.away.over': 'Good. You are here, the plan counts on you.',
+  'evening.away.cannot': 'One batch alone has no plan to change. Say: hold everything.',
 
   'screen.act.evening.wait.heat': 'Wait: no heat',
   'screen.act.evening.wait.fill': 'Keep pot hot',

@@ -14,6 +14,57 @@ export const eveningWords = {
   'evening.wait.preheat': 'La olla de conservas puede esperar {aboutMinutes}. Le aviso.',
   'evening.wait.preheat.why': 'Solo debe estar caliente cuando se llenen los primeros tarros.',
   'evening.foresee': 'En dos minutos le llama {name}. Termine lo que hace.',
+  'evening.gather': 'Cuando tenga las manos libres: {works}.',
+  'evening.work.prepare': 'preparar {names}',
+  'evening.work.skim': 'espumar {names}',
+  'evening.work.strain': 'colar {names}',
+  'evening.work.blend': 'triturar {names}',
+  'evening.work.spoon': 'probar {names} en el plato',
+  'evening.work.judge': 'mirar el plato de {names}',
+  'evening.work.warmJars': 'calentar los tarros de {names}',
+  'evening.work.jarsIn': 'meter los tarros de {names}',
+  'evening.work.fill': 'llenar {names}',
+  'evening.work.load': 'meter en agua {names}',
+  'evening.work.unload': 'sacar {names}',
+
+  'evening.and': 'y',
+  'evening.then': 'luego',
+  'evening.advice.startBatch':
+    'Ponga al fuego {name} {soon, select, true {ahora} other {a las {time}}}{because}.',
+  'evening.advice.cannerOn':
+    'Encienda {canner, select, second {la segunda olla de conservas} third {la tercera olla de conservas} other {la olla de conservas}} {soon, select, true {ahora} other {a las {time}}}{because}.',
+  'evening.advice.keepHot':
+    'Mantenga {name} caliente a fuego bajo de {from} a {to}, antes de espesar{because}.',
+  'evening.advice.shareLoad': '{names} van juntas a la olla de conservas, {minutes}.',
+  'evening.advice.offTheHeat': 'Retire {name} del fuego a las {from}, hasta que vuelva a las {until}.',
+  'evening.advice.tooMany':
+    '{asked, plural, one {Esta tanda} other {Estas #}} {timed, select, true {no {asked, plural, one {cabe} other {caben}} antes de las {time}, por {narrow, select, canner {la olla de conservas} other {sus manos}}} other {{asked, plural, one {es} other {son}} demasiado para {narrow, select, canner {la olla de conservas} other {sus manos}}, algo esperaría de más}}: {fits, plural, =0 {no hay tiempo para ninguna} other {haga #, y deje {names} para otro día}}.',
+  'evening.advice.risky': 'La tarde va justa: algún paso puede llegar tarde.',
+  'evening.because.hands':
+    ': {known, select, true {hasta entonces {name} ocupa sus manos} other {sus manos no dan para más}}',
+  'evening.because.canner':
+    ': {known, select, true {hasta entonces {name} ocupa la olla de conservas} other {la olla de conservas no da para más}}',
+  'evening.because.burner':
+    ': {known, select, true {hasta entonces {name} ocupa el fuego} other {hasta entonces los fuegos están ocupados}}',
+  'evening.because.jars': ': entonces están listos sus tarros',
+  'evening.because.away': ': usted no está de {from} a {to}',
+  'evening.because.longest': ': todo lo demás cabe al lado',
+  'evening.because.readyFor': ': debe estar caliente para {name} a las {time}',
+  'evening.because.finish': ': la tarde termina a las {time}',
+  'evening.change.startMoved':
+    '{canner, select, none {Ponga al fuego {names}} second {Encienda la segunda olla de conservas} third {Encienda la tercera olla de conservas} other {Encienda la olla de conservas}} {soon, select, true {ahora} other {a las {time}}}, no a las {was}.',
+  'evening.change.added':
+    '{names} {count, plural, one {va} other {van}} a la olla de conservas {soon, select, true {ahora} other {a las {time}}}.',
+  'evening.change.dropped': '{names} no van juntas a la olla de conservas, al final.',
+  'evening.change.finishMoved': 'La tarde termina ahora hacia las {time}.',
+  'evening.change.noLongerFits': 'Ya no terminará antes de las {time}: ahora hacia las {finish}.',
+  'evening.plan.line':
+    '{soon, select, true {Ahora} other {A las {time}}}{canner, select, true {} other { {names}}}: {step}.',
+  'evening.plan.over': 'Fin hacia las {time}.',
+  'evening.plan.alone': 'Con una tanda no hace falta plan. Va paso a paso.',
+  'evening.away.noted': 'Usted no está de {from} a {to}. El plan lo tiene en cuenta.',
+  'evening.away.over': 'Bien. Usted está aquí, el plan cuenta con usted.',
+  'evening.away.cannot': 'Una tanda sola no tiene plan que cambiar. Diga: pausa para todo.',
 
   'screen.act.evening.wait.heat': 'Espere: sin fuego',
   'screen.act.evening.wait.fill': 'Olla caliente',

@@ -75,6 +75,17 @@ export function agoFillings(): Filling[] {
   }));
 }
 
+const AWAY: readonly (readonly [number, string])[] = [
+  ...[5, 10, 15, 20, 30, 40, 45].map((n) => [n, counted(n, 'minute')] as const),
+  [15, 'a quarter of an hour'],
+  [30, 'half an hour'],
+  [60, 'an hour'],
+];
+
+export function awayFillings(): Filling[] {
+  return AWAY.map(([awayMinutes, words]) => ({ words, slots: { awayMinutes } }));
+}
+
 /** Minutes past twelve as a cook says them: "four", "ten past four", "a quarter to five"; to five minutes. */
 export function clockFillings(times: readonly number[] = [240, 250, 285]): Filling[] {
   return times.map((clock) => ({ words: clockWords(clock), slots: { clock } }));

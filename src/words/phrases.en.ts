@@ -9,7 +9,13 @@ import type { CommandId } from '../../machines/dialogue/commands.ts';
 import { counted, numberWords } from './numbers.en.ts';
 import { expand, type Filling, type Pattern } from './pattern.ts';
 import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
-import { agoFillings, clockFillings, correctionPhrases, pastFillings } from './phrases.corrections.en.ts';
+import {
+  agoFillings,
+  awayFillings,
+  clockFillings,
+  correctionPhrases,
+  pastFillings,
+} from './phrases.corrections.en.ts';
 import { jarPhrases } from './phrases.jars.en.ts';
 import { depths, temperatures, weights } from './readings.en.ts';
 import { englishFigures, englishQuestions, englishSights } from './questions.en.ts';
@@ -102,6 +108,9 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'how.long': ['how long', 'how much time is left', 'how much longer', 'how long is left', 'how much time left', 'how much time do i have', 'how many minutes are left', 'how (long|much longer|much time is left) for the {f}', 'when will it be done', 'when will the {f} be done'],
   'what.next': ['what is next', "what's next", 'what do i do now', 'what comes next', 'what (should|do) i do next', 'what should i do', 'what is next for the {f}'],
   status: ['status', 'status of all batches', 'status report', 'where are we', 'how is everything', 'which batch [is this]', 'how is the {f}', 'status of the {f}'],
+  plan: ['what is the plan', "what's the plan", 'tell me the plan', 'what is the plan for the evening'],
+  'cook.away': ['i am away for {away}', 'i leave for {away}', 'i leave at {leave} for {away}'],
+  'cook.here': ['i am here again', 'i am home again', 'i am not leaving'],
   help: ['help', 'help me', 'what can i say', 'what can you do', 'i need help'],
   why: ['why', 'why is that', 'tell me why', 'why should i do that'],
   'what.is': ['what is {term}'],
@@ -141,6 +150,10 @@ const english: PhraseLanguage = {
         return pastFillings(bounds.told);
       case 'clock':
         return clockFillings(bounds.clock);
+      case 'away':
+        return awayFillings();
+      case 'leave':
+        return clockFillings(bounds.leave);
       case 'jars':
         return upTo(bounds.jars).map((n) => numbered(n, noun));
       case 'some': // a number that means nothing certain: "four jars sealed" must never pass for "all"

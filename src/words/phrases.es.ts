@@ -87,6 +87,9 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'how.long': ['cuánto tiempo queda', 'cuánto falta', 'cuánto falta para {f}'],
   'what.next': ['qué sigue ahora', 'qué hago ahora', 'qué sigue con {f}'],
   status: ['estado de todas las tandas', 'cómo vamos', 'estado de {f}'],
+  plan: ['cuál es el plan', 'dígame el plan'],
+  'cook.away': ['me ausento {away}', 'salgo a {leave} por {away}'],
+  'cook.here': ['estoy aquí otra vez', 'ya no me voy'],
   help: ['qué puedo decir', 'necesito ayuda'],
   why: ['dígame por qué', 'por qué es eso'],
   'what.is': ['qué es {term}', 'qué significa {term}'],
@@ -154,6 +157,13 @@ const spanish: PhraseLanguage = {
           words: clockWords(clock),
           slots: { clock },
         }));
+      case 'away':
+        return AWAY.map(([awayMinutes, words]) => ({ words, slots: { awayMinutes } }));
+      case 'leave':
+        return (bounds.leave ?? [300, 315, 330]).map((clock) => ({
+          words: clockWords(clock),
+          slots: { clock },
+        }));
       case 'jars':
         return upTo(bounds.jars).map((n) => numbered(n, noun));
       case 'term':
@@ -190,6 +200,12 @@ function pastFillings(told: readonly CommandId[] = Object.keys(pasts) as Command
       : [{ words, slots: { what: what as NonNullable<Filling['slots']['what']> } }];
   });
 }
+
+const AWAY: readonly (readonly [number, string])[] = [
+  ...[5, 10, 15, 20, 30, 40, 45].map((n) => [n, counted(n, 'minuto')] as const),
+  [30, 'media hora'],
+  [60, 'una hora'],
+];
 
 /** Minutes past twelve: "la una", "las cuatro y diez", "las cinco menos cuarto"; to five minutes. */
 function clockWords(clock: number): string {

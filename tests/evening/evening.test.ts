@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planBatch } from '../../src/core/index.ts';
 import {
-  adviceWords,
   changesFor,
   planEvening,
   planThatFits,
@@ -9,6 +8,8 @@ import {
   type EveningProgress,
   type EveningRequest,
 } from '../../src/core/evening/index.ts';
+import { adviceWords } from '../../src/kitchen/evening/saying.ts';
+import { createCatalogue } from '../../src/words/catalogue.ts';
 import { hat } from '../../src/stove/index.ts';
 import { countedEffort } from './cooks.ts';
 import { drawEvening } from './kitchens.ts';
@@ -55,6 +56,9 @@ function evening(more: Partial<EveningRequest> = {}): EveningRequest {
 
 const clock = (minute: number): string =>
   `${4 + Math.floor(minute / 60)}:${String(Math.round(minute) % 60).padStart(2, '0')}`;
+
+const catalogue = createCatalogue('en', 'us');
+const speech = { word: catalogue.text, timeOf: clock, now: 0 };
 
 describe('a plan for the evening', () => {
   test.each(Array.from({ length: 40 }, (_, i) => i))(
@@ -118,7 +122,7 @@ describe('a plan for the evening', () => {
     const [first] = plan.advice;
     expect(first?.kind).toBe('tooMany');
     if (first?.kind !== 'tooMany') return;
-    const words = adviceWords(first, request, clock);
+    const words = adviceWords(first, request, speech);
     expect(words).toMatch(
       /^These four will not fit before 6:50, for .*: make (one|two|three), and leave the /,
     );
@@ -128,7 +132,7 @@ describe('a plan for the evening', () => {
 
   test('says when to put on what, and why', () => {
     const plan = planEvening(evening(), effort);
-    const said = plan.advice.map((advice) => adviceWords(advice, plan.request, clock));
+    const said = plan.advice.map((advice) => adviceWords(advice, plan.request, speech));
     expect(said.some((one) => /^Put the canner on (now|at \d)/.test(one))).toBe(true);
     expect(said.some((one) => /^Put the damson on (now|at \d)/.test(one))).toBe(true);
     expect(said.some((one) => /^Put the pear on (now|at \d)/.test(one))).toBe(true);

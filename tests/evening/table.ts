@@ -87,7 +87,13 @@ function bestOnPaper(request: EveningRequest, chances: Chances): { best: Evening
 }
 
 /** `count` evenings that nobody has seen: kitchens, fruit, durations, plates and boils from the seed on. */
-export function cookEvenings(asked: Asked, chances: Chances, count: number, seed: number): Line[] {
+export function cookEvenings(
+  asked: Asked,
+  chances: Chances,
+  count: number,
+  seed: number,
+  onKitchen: (done: number, soFar: () => Line[]) => void = () => {},
+): Line[] {
   const all: Record<string, Cooked[]> = {
     replanned: [],
     'best plan kept to': [],
@@ -95,6 +101,7 @@ export function cookEvenings(asked: Asked, chances: Chances, count: number, seed
     'one after another': [],
     'all at once, timers': [],
   };
+  const soFar = (): Line[] => Object.entries(all).map(([manner, evenings]) => lineOf(manner, evenings));
   const perKitchen = Math.min(EVENINGS_PER_KITCHEN, Math.max(1, Math.ceil(count / 2)));
   for (let done = 0; done < count; done += perKitchen) {
     const request = drawEvening(hat(seed + done), asked);
@@ -107,8 +114,9 @@ export function cookEvenings(asked: Asked, chances: Chances, count: number, seed
       all['one after another']?.push(oneAfterAnother(request, seed + i, chances, plan));
       all['all at once, timers']?.push(allAtOnce(request, seed + i, chances, plan));
     }
+    onKitchen(Math.min(count, done + perKitchen), soFar);
   }
-  return Object.entries(all).map(([manner, evenings]) => lineOf(manner, evenings));
+  return soFar();
 }
 
 export function printed(title: string, lines: readonly Line[]): string {

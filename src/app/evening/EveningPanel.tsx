@@ -4,7 +4,7 @@ import { useSyncExternalStore } from 'react';
 import type { AppProps } from '../actions.ts';
 import type { EveningSettings } from '../../kitchen/evening/settings.ts';
 import { useBox } from '../stove/useBox.ts';
-import { timeOfDay } from '../../kitchen/evening/evening.ts';
+import { timeOfPlan } from '../../kitchen/evening/times.ts';
 import { Timeline } from './Timeline.tsx';
 import { eveningPreference } from './preference.ts';
 
@@ -16,7 +16,7 @@ export function EveningPanel({ view, catalogue }: EveningPanelProps) {
   if (!evening || evening.plan.tasks.length === 0) return null;
   const { plan, advice } = evening;
   const word = (key: string, params: Record<string, string | number> = {}) => catalogue.text({ key, params });
-  const at = (minute: number): string => timeOfDay(plan.request.beganAt + minute * 60_000);
+  const at = (minute: number): string => timeOfPlan(plan.request, minute);
   const { low, likely, high } = plan.finish;
   return (
     <section className="evening" aria-labelledby="evening-title">

@@ -1,8 +1,10 @@
 // The evening in one picture: a row for each batch, the canner, the rings and the hands, and where now is.
 
 import { scaleTime } from 'd3-scale';
+import type { EveningRequest } from '../../core/evening/types.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
-import { timeOfDay, type EveningView } from '../../kitchen/evening/evening.ts';
+import type { EveningView } from '../../kitchen/evening/evening.ts';
+import { timeOfDay, timeOfPlan } from '../../kitchen/evening/times.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { rowsOf, type Row, type Stretch } from './rows.ts';
 
@@ -37,7 +39,7 @@ export function Timeline({ evening, now, catalogue, width = 900 }: TimelineProps
       className="timeline"
       viewBox={`0 0 ${width} ${height}`}
       role="img"
-      aria-label={rows.map((row) => rowWords(row, plan.request.beganAt, word)).join(' ')}
+      aria-label={rows.map((row) => rowWords(row, plan.request, word)).join(' ')}
     >
       <defs>
         <pattern
@@ -124,12 +126,10 @@ function rowName(row: Row, rows: readonly Row[], word: (key: string) => string):
 }
 
 /** The same in words, for who does not see it: each stretch of work with its time. */
-function rowWords(row: Row, beganAt: number, word: (key: string) => string): string {
+function rowWords(row: Row, request: EveningRequest, word: (key: string) => string): string {
   if (row.kind !== 'batch') return '';
   const work = row.stretches
     .filter(({ attention, step }) => attention === 'hands' || step === 'heat' || step === 'process')
-    .map(
-      ({ step, from }) => `${word(`screen.evening.step.${step}`)} ${timeOfDay(beganAt + from * MINUTE_MS)}`,
-    );
+    .map(({ step, from }) => `${word(`screen.evening.step.${step}`)} ${timeOfPlan(request, from)}`);
   return `${row.name}: ${work.join(', ')}.`;
 }

@@ -4,8 +4,11 @@ import type { Advice, Because, EveningPlan, EveningTask } from './types.ts';
 
 const NOTHING: Because = { reason: 'none' };
 
-/** A plan that fails more often than this is told to be risky. */
-const RISKY = 0.4;
+/**
+ * A plan that fails more often than this is told to be risky. It is reckoned without planning anew on the way, which
+ * saves most of those evenings.
+ */
+const RISKY = 0.95;
 /** Kept hot for less than this, nobody need be told. */
 const WORTH_SAYING_MIN = 5;
 

@@ -30,7 +30,7 @@ function bottleneck({ rows, finish }: EveningPlan): Because {
 export function planThatFits(request: EveningRequest, effort: EveningEffort): EveningPlan {
   const plan = planEvening(request, effort);
   const { latestFinish } = request;
-  if (plan.feasible || latestFinish === null) return plan;
+  if (plan.feasible) return plan;
   const quick = { ...effort, budgetMs: effort.budgetMs / (2 * request.batches.length) };
   const left: string[] = [];
   let best = plan;

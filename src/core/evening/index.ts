@@ -1,9 +1,8 @@
 // The public face of the evening: several batches, one pair of hands.
 //
-// `planThatFits` before the cook starts, `replanEvening` after every event, `changesFor` for what to say,
-// `adviceWords` for the sentences. Pure and synchronous: run it in a worker.
+// `planThatFits` before the cook starts, `replanEvening` after every event, `changesFor` for what to say. Pure and
+// synchronous: run it in a worker.
 
-export { adviceWords, changeWords } from './words.ts';
 export { changesFor } from './changes.ts';
 export { planThatFits } from './fits.ts';
 export { planEvening, questionOf, replanEvening } from './plan.ts';

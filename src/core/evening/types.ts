@@ -134,20 +134,21 @@ export interface ResourceRow {
   spans: readonly { from: number; to: number; tasks: readonly string[]; batches: readonly string[] }[];
 }
 
-/** What is worth saying, each with its reason as data; `adviceWords` puts it into a sentence. */
+/** What is worth saying, each with its reason as data. */
 export type Advice =
   | { kind: 'startBatch'; batch: string; at: number; because: Because }
   | { kind: 'cannerOn'; canner: string; at: number; because: Because }
   | { kind: 'keepHot'; batch: string; from: number; to: number; because: Because }
   | { kind: 'shareLoad'; batches: readonly string[]; minutes: number }
   | { kind: 'offTheHeat'; batch: string; at: number; until: number }
-  /** These do not fit before the latest finish: leave those out. Said before the cook starts. */
+  /** These do not fit before the latest finish, or hardly without something late: leave those out. Said before the cook starts. */
   | {
       kind: 'tooMany';
       asked: number;
       fits: number;
       leaveOut: readonly string[];
-      latestFinish: number;
+      /** Null: there is time, but not the hands or the canner. */
+      latestFinish: number | null;
       because: Because;
     }
   /** Possible, but seldom without something late. */

@@ -1,13 +1,16 @@
 /**
  * Is this a job shop, in which everything is ordered work on one machine at a
- * time, and what is a good order of work there? Tabu search that exchanges
- * neighbours at the ends of critical blocks (Nowicki & Smutnicki 1996), the
- * exchange judged by its estimate (Taillard 1994).
+ * time, and what is a good order of work there? Works of critical blocks are
+ * moved to the blocks' ends (Balas & Vazacopoulos 1998), each move judged by
+ * its estimate (Taillard 1994).
  */
 
 import type { Problem } from './problem.ts';
 
 const NONE = -1;
+
+/** A work goes behind or before another on the same machine. */
+export type Move = { readonly work: number; readonly target: number; readonly isBehind: boolean };
 
 export class Shop {
   readonly count: number;
@@ -23,6 +26,8 @@ export class Shop {
   private readonly tail: Int32Array;
   private readonly order: Int32Array;
   private readonly missing: Int32Array;
+  private readonly heads: Int32Array;
+  private readonly tails: Int32Array;
   makespan = Infinity;
 
   private constructor(problem: Problem, machine: Int32Array) {
@@ -32,6 +37,7 @@ export class Shop {
     const blank = () => new Int32Array(problem.count).fill(NONE);
     [this.jobBefore, this.jobAfter, this.before, this.after] = [blank(), blank(), blank(), blank()];
     [this.head, this.tail, this.order, this.missing] = [blank(), blank(), blank(), blank()];
+    [this.heads, this.tails] = [blank(), blank()];
     for (const { from, to } of problem.hard) {
       this.jobAfter[from] = to;
       this.jobBefore[to] = from;
@@ -103,8 +109,9 @@ export class Shop {
       const i = order[at]!;
       head[i] = Math.max(this.endOf(jobBefore[i]!), this.endOf(before[i]!));
       makespan = Math.max(makespan, head[i]! + duration[i]!);
-      for (const next of [jobAfter[i]!, after[i]!])
-        if (next !== NONE && --missing[next]! === 0) order[ready++] = next;
+      const [inJob, onMachine] = [jobAfter[i]!, after[i]!];
+      if (inJob !== NONE && --missing[inJob]! === 0) order[ready++] = inJob;
+      if (onMachine !== NONE && --missing[onMachine]! === 0) order[ready++] = onMachine;
     }
     if (ready < count) return false;
     for (let at = count - 1; at >= 0; at--) {
@@ -123,32 +130,56 @@ export class Shop {
     return work === NONE ? 0 : this.tail[work]!;
   }
 
-  /** Exchanges two neighbours on a machine. */
-  exchange(first: number): void {
-    const second = this.after[first]!;
-    const ahead = this.before[first]!;
-    const behind = this.after[second]!;
-    this.link(ahead, second);
-    this.link(second, first);
-    this.link(first, behind);
+  /** Takes a work out of its place on its machine and puts it in again behind or before another. */
+  move({ work, target, isBehind }: Move): void {
+    this.link(this.before[work]!, this.after[work]!);
+    const [ahead, behind] = isBehind ? [target, this.after[target]!] : [this.before[target]!, target];
+    this.before[work] = ahead;
+    this.after[work] = behind;
+    if (ahead !== NONE) this.after[ahead] = work;
+    if (behind !== NONE) this.before[behind] = work;
   }
 
-  /** The makespan after an exchange is about this, and never less. */
-  estimate(first: number): number {
-    const { duration } = this;
-    const second = this.after[first]!;
-    const secondHead = Math.max(this.endOf(this.jobBefore[second]!), this.endOf(this.before[first]!));
-    const firstHead = Math.max(this.endOf(this.jobBefore[first]!), secondHead + duration[second]!);
-    const firstTail =
-      duration[first]! + Math.max(this.tailOf(this.jobAfter[first]!), this.tailOf(this.after[second]!));
-    const secondTail = duration[second]! + Math.max(this.tailOf(this.jobAfter[second]!), firstTail);
-    return Math.max(firstHead + firstTail, secondHead + secondTail);
+  /** The works between, in their order: those that the moved one leaps over. */
+  leapt({ work, target, isBehind }: Move): number[] {
+    const over: number[] = [];
+    for (let at = work; at !== target;) over.push((at = isBehind ? this.after[at]! : this.before[at]!));
+    return over;
   }
 
-  /** First of each pair at an end of a block of one longest way, drawn at forks by lot. */
-  candidates(chance: () => number): number[] {
+  /** The longest way through what is moved is about so long after it (Balas & Vazacopoulos 1998). */
+  estimate(move: Move): number {
+    const { duration, heads, tails } = this;
+    const { work, isBehind } = move;
+    const over = this.leapt(move);
+    const line = isBehind ? [...over, work] : [work, ...over.reverse()];
+    const { length } = line;
+    const outer = this.before[isBehind ? work : move.target]!;
+    const rear = isBehind ? this.after[move.target]! : this.after[work]!;
+    let ready = this.endOf(outer);
+    for (let i = 0; i < length; i++) {
+      const at = line[i]!;
+      heads[i] = Math.max(this.endOf(this.jobBefore[at]!), ready);
+      ready = heads[i]! + duration[at]!;
+    }
+    let rest = this.tailOf(rear);
+    let longest = 0;
+    for (let i = length - 1; i >= 0; i--) {
+      const at = line[i]!;
+      tails[i] = duration[at]! + Math.max(this.tailOf(this.jobAfter[at]!), rest);
+      rest = tails[i]!;
+      longest = Math.max(longest, heads[i]! + tails[i]!);
+    }
+    return longest;
+  }
+
+  /**
+   * Moves to either end of a block of one longest way, drawn at forks by lot, that surely close no circle, and the
+   * exchanges of neighbours there, which never do.
+   */
+  moves(chance: () => number): Move[] {
     const way = this.longestWay(chance);
-    const found = new Set<number>();
+    const found: Move[] = [];
     for (let from = 0, to = 0; from < way.length; from = to) {
       to = from + 1;
       while (
@@ -158,10 +189,29 @@ export class Shop {
       )
         to++;
       if (to - from < 2) continue;
-      if (from > 0) found.add(way[from]!);
-      if (to < way.length) found.add(way[to - 2]!);
+      const [first, last] = [way[from]!, way[to - 1]!];
+      for (let i = from; i < to; i++) {
+        const work = way[i]!;
+        // Where two works are the block, one goes behind the other, and that is the only move.
+        const isOnlyMove = to - from === 2 && to < way.length;
+        if (to < way.length && i < to - 1 && this.canGoBehind(work, last, i === to - 2))
+          found.push({ work, target: last, isBehind: true });
+        if (from > 0 && !isOnlyMove && i > from && this.canGoBefore(work, first, i === from + 1))
+          found.push({ work, target: first, isBehind: false });
+      }
     }
-    return [...found].filter((first) => this.jobAfter[first] !== this.after[first]);
+    return found;
+  }
+
+  /** No way leads from what follows the work in its job to the target. */
+  private canGoBehind(work: number, target: number, areNeighbours: boolean): boolean {
+    if (this.jobAfter[work] === target) return false;
+    return areNeighbours || this.tailOf(target) >= this.tailOf(this.jobAfter[work]!);
+  }
+
+  private canGoBefore(work: number, target: number, areNeighbours: boolean): boolean {
+    if (this.jobBefore[work] === target) return false;
+    return areNeighbours || this.endOf(target) >= this.endOf(this.jobBefore[work]!);
   }
 
   private longestWay(chance: () => number): number[] {
@@ -178,9 +228,5 @@ export class Shop {
       at = follows(machine) && !(isFork && chance() < 0.5) ? machine : follows(job) ? job : NONE;
     }
     return way;
-  }
-
-  secondOf(first: number): number {
-    return this.after[first]!;
   }
 }

@@ -1,14 +1,19 @@
 /**
  * Walks from one order of work in a job shop to the next, always to the best
- * neighbour that was not left of late; starts anew from the best when it gets
- * nowhere.
+ * neighbour that does not undo what was done of late; starts anew from one of
+ * the best when it gets nowhere.
  */
 
-import type { Shop } from './shop.ts';
+import type { Move, Shop } from './shop.ts';
 
 /** Steps without a better plan before starting anew, and how often that is done in vain. */
-const PATIENCE = 2500;
-const MOST_ANEW = 12;
+const PATIENCE = 3000;
+const MOST_ANEW = 60;
+/** So many of the best orders are kept to start anew from. */
+const MOST_KEPT = 6;
+/** What was done is not undone for about so many steps (Zhang, Li, Rao & Guan 2008). */
+const LEAST_TENURE = 10;
+const SHAKES = 14;
 
 export type Walk = {
   readonly chance: () => number;
@@ -20,64 +25,109 @@ export type Walk = {
 };
 
 export function walk(shop: Shop, from: readonly number[], { chance, isOver, onBetter, least }: Walk): void {
-  const { count } = shop;
-  const forbiddenUntil = new Map<number, number>();
+  const undone = new Undone(shop, chance);
+  const kept: { makespan: number; starts: number[] }[] = [];
   shop.follow(from);
   let best = Infinity;
-  let bestStarts = Array.from(shop.head);
+  /** The best since it started anew. */
+  let here = Infinity;
+  let hereStarts = Array.from(shop.head);
   let lastBetter = 0;
   let anew = 0;
   for (let step = 0; step % 64 !== 0 || !isOver(); step++) {
+    if (shop.makespan < here) {
+      here = shop.makespan;
+      hereStarts = Array.from(shop.head);
+      lastBetter = step;
+    }
     if (shop.makespan < best) {
       best = shop.makespan;
-      bestStarts = Array.from(shop.head);
-      lastBetter = step;
       anew = 0;
-      onBetter(bestStarts);
+      onBetter(hereStarts);
       if (best <= least) return;
-    } else if (step - lastBetter > PATIENCE) {
-      if (++anew > MOST_ANEW) return;
-      lastBetter = step;
-      forbiddenUntil.clear();
-      shop.follow(bestStarts);
-      shake(shop, chance);
     }
-    const moves = shop.candidates(chance);
+    if (step - lastBetter > PATIENCE) {
+      if (++anew > MOST_ANEW) return;
+      kept.push({ makespan: here, starts: hereStarts });
+      kept.sort((a, b) => a.makespan - b.makespan);
+      kept.length = Math.min(kept.length, MOST_KEPT);
+      undone.clear();
+      shop.follow(kept[Math.floor(chance() * chance() * kept.length)]!.starts);
+      shake(shop, chance);
+      here = Infinity;
+      lastBetter = step;
+    }
+    const moves = shop.moves(chance);
     if (moves.length === 0) return;
-    const isForbidden = (first: number) =>
-      (forbiddenUntil.get(first * count + shop.secondOf(first)) ?? 0) > step;
-    const first = choose(shop, moves, best, isForbidden, chance);
-    const second = shop.secondOf(first);
-    shop.exchange(first);
-    if (!shop.measure()) throw new Error('An exchange on a longest way cannot close a circle.');
-    forbiddenUntil.set(first * count + second, step + 8 + Math.floor(chance() * 10));
+    const move = choose(shop, moves, best, (one) => undone.forbids(one, step), chance);
+    undone.note(move, step);
+    shop.move(move);
+    if (!shop.measure()) throw new Error('A move that closes no circle has closed one.');
+  }
+}
+
+/** What stood before what, and was turned about of late. */
+class Undone {
+  private readonly shop: Shop;
+  private readonly chance: () => number;
+  private readonly until = new Map<number, number>();
+
+  constructor(shop: Shop, chance: () => number) {
+    this.shop = shop;
+    this.chance = chance;
+  }
+
+  clear(): void {
+    this.until.clear();
+  }
+
+  forbids(move: Move, step: number): boolean {
+    const { work, isBehind } = move;
+    return this.shop
+      .leapt(move)
+      .some((other) => (this.until.get(this.pair(work, other, isBehind)) ?? 0) > step);
+  }
+
+  note(move: Move, step: number): void {
+    const { work, isBehind } = move;
+    const tenure = LEAST_TENURE + Math.floor(this.chance() * LEAST_TENURE);
+    for (const other of this.shop.leapt(move))
+      this.until.set(this.pair(work, other, !isBehind), step + tenure);
+  }
+
+  /** The work put behind the other, or before it. */
+  private pair(work: number, other: number, isBehind: boolean): number {
+    return isBehind ? other * this.shop.count + work : work * this.shop.count + other;
   }
 }
 
 function choose(
   shop: Shop,
-  moves: readonly number[],
+  moves: readonly Move[],
   best: number,
-  isForbidden: (first: number) => boolean,
+  isForbidden: (move: Move) => boolean,
   chance: () => number,
-): number {
+): Move {
   let chosen = moves[Math.floor(chance() * moves.length)]!;
   let lowest = Infinity;
-  for (const first of moves) {
-    const estimate = shop.estimate(first);
-    if (estimate >= lowest || (isForbidden(first) && estimate >= best)) continue;
+  let equals = 0;
+  for (const move of moves) {
+    const estimate = shop.estimate(move);
+    if (estimate > lowest || (estimate >= best && isForbidden(move))) continue;
+    equals = estimate < lowest ? 1 : equals + 1;
+    if (estimate === lowest && chance() * equals >= 1) continue;
     lowest = estimate;
-    chosen = first;
+    chosen = move;
   }
   return chosen;
 }
 
-/** A few exchanges by lot, away from where the walk got stuck. */
+/** A few moves by lot, away from where the walk got stuck. */
 function shake(shop: Shop, chance: () => number): void {
-  for (let i = 0; i < 12; i++) {
-    const moves = shop.candidates(chance);
+  for (let i = 0; i < SHAKES; i++) {
+    const moves = shop.moves(chance);
     if (moves.length === 0) return;
-    shop.exchange(moves[Math.floor(chance() * moves.length)]!);
+    shop.move(moves[Math.floor(chance() * moves.length)]!);
     shop.measure();
   }
 }

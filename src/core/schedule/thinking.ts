@@ -117,7 +117,7 @@ export class Thinking {
   private walkShop(): void {
     const shop = this.answer.kind === 'schedule' && !this.answer.proven ? Shop.of(this.problem) : null;
     if (!shop || this.answer.kind === 'none') return;
-    const share = this.effort.budgetMs * (this.problem.count > LARGE_SHOP ? 0.7 : 0.3);
+    const share = this.effort.budgetMs * (this.problem.count > LARGE_SHOP ? 0.7 : 0.5);
     walk(shop, this.answer.starts, {
       chance: this.chance,
       isOver: () => this.spent() >= share,

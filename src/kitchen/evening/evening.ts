@@ -1,16 +1,20 @@
 // The evening at work: keeps the plan true to what happens, holds back what it wants later, and tells the cook
 // only what changed for them.
 
-import { adviceWords, changesFor, changeWords } from '../../core/evening/index.ts';
+import { changesFor, instantOf } from '../../core/evening/index.ts';
 import type { Advice, EveningPlan } from '../../core/evening/types.ts';
 import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
+import type { Slots } from '../../../machines/dialogue/commands.ts';
 import type { KitchenEvent } from '../../../machines/kitchen/events.ts';
 import type { Actors } from '../kitchenView.ts';
+import { agendaOf, type AgendaLine } from './agenda.ts';
 import type { Planner } from './planner.ts';
 import { progressOf } from './progress.ts';
 import { inTheEvening, minuteOf, requestOf } from './request.ts';
+import { adviceWords, changeWords, listed, type Speech } from './saying.ts';
 import type { EveningSettings } from './settings.ts';
-import { comingUp, handsAt, waitsIn, type Wait } from './waits.ts';
+import { nextTime, onTheWall, timeOfDay, timeOfPlan } from './times.ts';
+import { comingUp, gathered, handsAt, waitsIn, type Wait } from './waits.ts';
 
 type Say = Extract<Effect, { type: 'say' }>;
 
@@ -19,22 +23,31 @@ export interface EveningView {
   waits: readonly Wait[];
   /** Sentences of advice, with their reasons. */
   advice: readonly string[];
+  /** The plan in short, as it is also spoken: what comes next, for whom and when. */
+  agenda: readonly AgendaLine[];
 }
 
 export interface EveningParts {
   planner: Planner;
   settings: () => EveningSettings;
+  /** Left out: what the cook has for the evening cannot be changed by word. */
+  setAway?: ((away: EveningSettings['away']) => void) | undefined;
   now: () => number;
   actors: () => Actors;
   events: () => readonly KitchenEvent[];
   say(effect: Say): void;
   changed(): void;
+  /** The sentence for a message, in the cook's language. */
+  word(message: Message): string;
   timeOf?: (instant: number) => string;
 }
 
 /** An event moves the plan at once; while nothing happens it is looked at anew this often, kitchen ms. */
 const LOOK_AGAIN_MS = 120_000;
+const MINUTE_MS = 60_000;
 const FORESEE_MINUTES = 2;
+/** What can wait until then is told together. */
+const GATHER_MINUTES = 6;
 const SEED = 20;
 
 export class Evening {
@@ -63,7 +76,46 @@ export class Evening {
     const plan = this.#plan;
     if (!plan) return null;
     const advice = plan.advice.map((one) => this.#adviceWords(one, plan));
-    return { plan, waits: this.#waits, advice };
+    const agenda = plan.request.batches.length > 1 ? agendaOf(plan, this.#minuteOf(plan)) : [];
+    return { plan, waits: this.#waits, advice, agenda };
+  }
+
+  /** "I leave at five for half an hour", "I am away for twenty minutes". */
+  leave({ awayMinutes = 0, clock }: Slots): Message {
+    const { setAway, now } = this.#parts;
+    if (!setAway || awayMinutes <= 0 || !this.#plan) return { key: 'evening.away.cannot' };
+    const from = clock === undefined ? Math.ceil(now() / MINUTE_MS) * MINUTE_MS : nextTime(clock, now());
+    const over = from + awayMinutes * MINUTE_MS;
+    setAway({ from: onTheWall(from), minutes: awayMinutes, over });
+    const timeOf = (instant: number) => this.#parts.timeOf?.(instant) ?? timeOfDay(instant);
+    return { key: 'evening.away.noted', params: { from: timeOf(from), to: timeOf(over) } };
+  }
+
+  /** "I am here again." */
+  stay(): Message {
+    if (!this.#parts.setAway) return { key: 'evening.away.cannot' };
+    this.#parts.setAway(null);
+    return { key: 'evening.away.over' };
+  }
+
+  /** "What is the plan": the short form, line by line. */
+  spoken(): Message[] {
+    const view = this.view;
+    if (!view || view.agenda.length === 0) return [{ key: 'evening.plan.alone' }];
+    const { plan, agenda } = view;
+    const { word, timeOf } = this.#speech(plan);
+    const now = this.#minuteOf(plan);
+    const lines = agenda.map(({ at, step, names }): Message => ({
+      key: 'evening.plan.line',
+      params: {
+        soon: String(at <= now + 1),
+        time: timeOf(at),
+        canner: String(names.length === 0),
+        names: listed(names, word),
+        step: word({ key: `screen.evening.step.${step}` }).toLowerCase(),
+      },
+    }));
+    return [...lines, { key: 'evening.plan.over', params: { time: timeOf(plan.finish.likely) } }];
   }
 
   /** Something happened, or the cook's evening was set otherwise: the plan is made anew. */
@@ -131,7 +183,7 @@ export class Evening {
     for (const change of changesFor(told, plan)) {
       // When it will all be over stands on the screen; it is said only where it breaks a promise.
       if (change.kind === 'finishMoved') continue;
-      const words = changeWords(change, plan.request, (minute) => this.#timeOf(plan, minute), plan.madeAt);
+      const words = changeWords(change, plan.request, this.#speech(plan));
       const slot = 'task' in change ? change.task : change.kind;
       this.#say(`change-${slot}`, { key: 'evening.words', params: { words } });
     }
@@ -180,7 +232,19 @@ export class Evening {
     if (!next || this.#foreseen.has(next.id)) return;
     this.#foreseen.add(next.id);
     const name = actors().batches.find(({ id }) => next.batches.includes(id))?.name;
-    if (name) this.#say('foresee', { key: 'evening.foresee', params: { name } });
+    if (!name || !plan || !busy) return;
+    this.#say('foresee', { key: 'evening.foresee', params: { name } });
+    const after = gathered(plan, busy, next, GATHER_MINUTES);
+    if (after.length < 2) return;
+    const { word } = this.#speech(plan);
+    const works = after.map(({ step, batches }) => {
+      const names = batches.map((id) => actors().batches.find((one) => one.id === id)?.name ?? id);
+      return lowerFirst(word({ key: `evening.work.${step}`, params: { names: listed(names, word) } }));
+    });
+    this.#say('gather', {
+      key: 'evening.gather',
+      params: { works: works.join(`, ${word({ key: 'evening.then' }).toLowerCase()} `) },
+    });
   }
 
   // --- Words ---
@@ -202,17 +266,24 @@ export class Evening {
   }
 
   #adviceWords(advice: Advice, plan: EveningPlan): string {
-    return adviceWords(advice, plan.request, (minute) => this.#timeOf(plan, minute), plan.madeAt);
+    return adviceWords(advice, plan.request, this.#speech(plan));
+  }
+
+  #speech(plan: EveningPlan): Speech {
+    return {
+      word: (message) => this.#parts.word(message),
+      timeOf: (minute) => this.#timeOf(plan, minute),
+      now: plan.madeAt,
+    };
+  }
+
+  #minuteOf({ request }: EveningPlan): number {
+    return minuteOf(this.#parts.now(), request.beganAt);
   }
 
   #timeOf({ request }: EveningPlan, minute: number): string {
-    const instant = request.beganAt + Math.round(minute) * 60_000;
-    return this.#parts.timeOf?.(instant) ?? timeOfDay(instant);
+    return this.#parts.timeOf?.(instantOf(request, minute)) ?? timeOfPlan(request, minute);
   }
 }
 
-/** "4:10", as a kitchen clock shows it. */
-export function timeOfDay(instant: number): string {
-  const at = new Date(instant);
-  return `${((at.getHours() + 11) % 12) + 1}:${String(at.getMinutes()).padStart(2, '0')}`;
-}
+const lowerFirst = (text: string): string => text.slice(0, 1).toLowerCase() + text.slice(1);

@@ -4,11 +4,21 @@ import type { LivePorts } from '../live-ports.ts';
 import { Evening } from './evening.ts';
 import { usualEvening } from './settings.ts';
 
-type Rest = Omit<ConstructorParameters<typeof Evening>[0], 'planner' | 'settings' | 'now'>;
+type Rest = Omit<
+  ConstructorParameters<typeof Evening>[0],
+  'planner' | 'settings' | 'setAway' | 'now' | 'word'
+>;
 
 export function openEvening(ports: LivePorts, rest: Rest): Evening | null {
   const { planner, eveningSettings = () => usualEvening, clock } = ports;
   return planner
-    ? new Evening({ planner, settings: eveningSettings, now: () => clock.now(), ...rest })
+    ? new Evening({
+        planner,
+        settings: eveningSettings,
+        setAway: ports.setAway,
+        word: (message) => ports.catalogue().text(message),
+        now: () => clock.now(),
+        ...rest,
+      })
     : null;
 }

@@ -17,7 +17,8 @@ export function requestOf(
   beganAt: number,
 ): EveningRequest {
   const { cooks, rings, canners, overBy, away } = settings;
-  const from = away && minutesUntil(away.from, beganAt);
+  const isOld = away?.over !== undefined && away.over < beganAt;
+  const from = away && !isOld ? minutesUntil(away.from, beganAt) : null;
   return {
     beganAt,
     batches: batches.map(({ id, name, plan, jars }) => ({

@@ -11,8 +11,10 @@ export const eveningSettingsSchema = z.object({
   canners: z.int().min(1).max(2),
   /** "21:00"; null: no limit. */
   overBy: timeOfDay.nullable(),
-  /** "I leave at five for half an hour." */
-  away: z.object({ from: timeOfDay, minutes: z.int().min(1).max(240) }).nullable(),
+  /** "I leave at five for half an hour"; `over`, kitchen ms: said for this evening alone. */
+  away: z
+    .object({ from: timeOfDay, minutes: z.int().min(1).max(240), over: z.number().optional() })
+    .nullable(),
 });
 export type EveningSettings = z.infer<typeof eveningSettingsSchema>;
 

@@ -126,3 +126,24 @@ export function comingUp(
     ) ?? null
   );
 }
+
+/** All that wants the hands elsewhere within so many minutes of the next call, in the order in which it spoils. */
+export function gathered(
+  plan: EveningPlan,
+  busyWith: string,
+  next: EveningTask,
+  withinMinutes: number,
+): EveningTask[] {
+  const ahead = plan.tasks.filter(
+    ({ attention, state, start, batches }) =>
+      attention === 'hands' &&
+      state === 'planned' &&
+      !batches.includes(busyWith) &&
+      start >= next.start &&
+      start - next.start <= withinMinutes,
+  );
+  // One line a batch: its next step leads to the ones after it.
+  return ahead
+    .filter((task, i) => ahead.findIndex(({ batches }) => batches[0] === task.batches[0]) === i)
+    .toSorted((a, b) => a.start + (a.within ?? 999) - (b.start + (b.within ?? 999)) || a.start - b.start);
+}

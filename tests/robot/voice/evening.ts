@@ -18,7 +18,8 @@ export interface RobotEvening {
 /** The kitchen's own sentences about the work; what it answers to questions is not asked for here. */
 const HEARD = /^(batch|canner|dialogue|kitchen|evening)\./;
 /** Sentences made of other sentences: heard as those. */
-const MADE_OF_OTHERS = /\.why$|whatNext|kitchen\.named|evening\.words/;
+const MADE_OF_OTHERS =
+  /\.why$|whatNext|kitchen\.named|evening\.(words|advice|because|change|plan|work|and|then|gather|away)/;
 
 export function robotEvening(mischief: Mischief, seed = 7): RobotEvening {
   const names = Object.values(FRUITS);

@@ -1,0 +1,128 @@
+// Is the plan that is spoken the plan that is shown, and can a cook say that they leave and are back?
+
+import { beforeEach, expect, test, vi } from 'vitest';
+import { onThisThread } from '../../src/kitchen/evening/openPlanner.ts';
+import { timeOfPlan } from '../../src/kitchen/evening/times.ts';
+import { usualEvening, type EveningSettings } from '../../src/kitchen/evening/settings.ts';
+import { LiveKitchen } from '../../src/kitchen/live.ts';
+import { createCatalogue } from '../../src/words/catalogue.ts';
+import * as english from '../../src/words/phrases.en.ts';
+import * as spanish from '../../src/words/phrases.es.ts';
+import { sayIt } from '../../src/words/sayit.en.ts';
+import { planOf } from '../machines/evening.ts';
+import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const MINUTE_MS = 60_000;
+const START = new Date(2026, 8, 12, 16, 2).getTime();
+
+let settings: EveningSettings;
+let clock: HandClock;
+let ear: ToldEar;
+let mouth: WritingMouth;
+let live: LiveKitchen;
+
+async function settle(): Promise<void> {
+  for (let i = 0; i < 40; i++) await new Promise((resolve) => setImmediate(resolve));
+  await new Promise((resolve) => setTimeout(resolve, 5)); // the planner's turn
+}
+
+async function open(language: 'en' | 'es', fruits: readonly string[]): Promise<void> {
+  settings = usualEvening;
+  clock = new HandClock(START);
+  ear = new ToldEar();
+  mouth = new WritingMouth();
+  const catalogue = createCatalogue(language, 'us');
+  live = new LiveKitchen({
+    clock,
+    wall: () => clock.now(),
+    ear,
+    mouth,
+    reminder: noReminder,
+    catalogue: () => catalogue,
+    units: () => 'us',
+    phrases: language === 'en' ? english.openPhrases : spanish.openPhrases,
+    sayIt,
+    pace: () => 1,
+    practice: false,
+    planner: onThisThread(),
+    eveningSettings: () => settings,
+    setAway: (away) => {
+      settings = { ...settings, away };
+      live.replan();
+    },
+  });
+  await live.open(new MemoryLog(), true);
+  live.startSpeaking();
+  for (const fruit of fruits) await live.plan(planOf({ fruit }));
+  await turn(MINUTE_MS);
+}
+
+async function turn(ms: number): Promise<void> {
+  for (let left = ms; left > 0; left -= 5_000) {
+    clock.turn(Math.min(5_000, left));
+    await settle();
+  }
+}
+
+/** What is answered to a sentence. */
+async function answered(words: string): Promise<string> {
+  const before = mouth.said.length;
+  expect(ear.hear(words), `"${words}" can be said now`).toBe(true);
+  await settle();
+  await turn(20_000);
+  return mouth.said.slice(before).join(' ');
+}
+
+const shown = () => live.view.evening;
+
+beforeEach(() => open('en', ['plum', 'pear']));
+
+test('what is spoken of the plan is what is shown: the same calls at the same times, in the same order', async () => {
+  const answer = await answered('what is the plan');
+  const { agenda, plan } = shown() ?? { agenda: [], plan: null };
+  if (!plan) throw new Error('No plan is shown.');
+  expect(agenda.length).toBeGreaterThan(2);
+  let from = 0;
+  for (const { at, names } of agenda) {
+    const time = timeOfPlan(plan.request, at);
+    const place = Math.max(answer.indexOf(time, from), answer.indexOf('Now', from));
+    expect(place, `${time} ${names.join(' ')} in "${answer}"`).toBeGreaterThanOrEqual(from);
+    for (const name of names) expect(answer.slice(place)).toContain(name);
+    from = place + 1;
+  }
+  expect(answer).toContain(`about ${timeOfPlan(plan.request, plan.finish.likely)}`);
+});
+
+test('"I leave at five for half an hour" keeps the hands free then, and "I am here again" takes it back', async () => {
+  const answer = await answered('i leave at five for half an hour');
+  expect(answer).toMatch(/You are away from 5:00 to 5:30/);
+  const absence = { cook: 0, from: expect.closeTo(58, 0) as number, to: expect.closeTo(88, 0) as number };
+  expect(shown()?.plan.request.absences).toEqual([absence]);
+  const [away] = shown()?.plan.request.absences ?? [];
+  for (const { attention, start, end } of shown()?.plan.tasks ?? [])
+    if (attention === 'hands')
+      expect(end <= (away?.from ?? 0) + 0.6 || start >= (away?.to ?? 0) - 0.6).toBe(true);
+  expect(await answered('i am here again')).toMatch(/counts on you/);
+  expect(shown()?.plan.request.absences).toEqual([]);
+});
+
+test('"I am away for twenty minutes" begins now', async () => {
+  await answered('i am away for twenty minutes');
+  const [away] = shown()?.plan.request.absences ?? [];
+  expect((away?.to ?? 0) - (away?.from ?? 0)).toBeCloseTo(20, 6);
+  expect(away?.from).toBeGreaterThan(0);
+  expect(away?.from).toBeLessThan(3);
+});
+
+test('one batch alone has no plan to ask after, and nobody is expected to ask', async () => {
+  await open('en', ['plum']);
+  expect(ear.hear('what is the plan')).toBe(false);
+});
+
+test('Spanish asks for the plan and says to leave in its own words', async () => {
+  await open('es', ['plum', 'pear']);
+  expect(await answered('cuál es el plan')).toMatch(/A las \d+:\d\d|Ahora/);
+  expect(await answered('me ausento media hora')).toMatch(/Usted no está de/);
+});

@@ -2,7 +2,15 @@
 
 import { createRoot } from 'react-dom/client';
 import * as fixtures from '../../tests/app/fixtures.ts';
+import { drawEvening } from '../../tests/evening/kitchens.ts';
+import { planEvening } from '../core/evening/index.ts';
+import { agendaOf } from '../kitchen/evening/agenda.ts';
+import { adviceWords } from '../kitchen/evening/saying.ts';
+import { timeOfPlan } from '../kitchen/evening/times.ts';
+import type { Message } from '../../machines/kitchen/effects.ts';
+import { hat } from '../stove/index.ts';
 import { App } from './App.tsx';
+import { EveningSheet } from './evening/EveningSheet.tsx';
 import type { AppProps, Settings } from './actions.ts';
 import { Sight } from './drawings/sights/Sight.tsx';
 import { sights, type SightId } from '../kitchen/sights.ts';
@@ -79,12 +87,29 @@ function Sights() {
   );
 }
 
-createRoot(root).render(
-  name === 'sights' ? (
-    <Sights />
-  ) : (
+/** Six batches and two canners, an hour into the evening. */
+function sixBatches(): AppProps['view'] {
+  const beganAt = fixtures.several.now - 60 * 60_000;
+  const request = { ...drawEvening(hat(12), { batches: 6, canners: 2 }), beganAt };
+  const plan = planEvening(request, { budgetMs: 200, now: () => performance.now(), seed: 1 });
+  const word = (message: Message) => fixtures.catalogue.text(message);
+  const speech = { word, timeOf: (minute: number) => timeOfPlan(request, minute), now: 0 };
+  const advice = plan.advice.map((one) => adviceWords(one, request, speech));
+  return { ...fixtures.several, evening: { plan, waits: [], advice, agenda: agendaOf(plan, 60) } };
+}
+
+function Screen() {
+  if (name === 'sights') return <Sights />;
+  if (name === 'eveningSheet')
+    return (
+      <main>
+        <h1>{fixtures.catalogue.text({ key: 'screen.evening.title' })}</h1>
+        <EveningSheet view={sixBatches()} catalogue={fixtures.catalogue} onClose={() => {}} />
+      </main>
+    );
+  return (
     <App
-      view={fixtures.states[name] ?? others[name] ?? fixtures.empty}
+      view={name === 'evening' ? sixBatches() : (fixtures.states[name] ?? others[name] ?? fixtures.empty)}
       actions={fixtures.actions}
       settings={settings}
       catalogue={fixtures.catalogue}
@@ -92,5 +117,7 @@ createRoot(root).render(
       started
       arrival={arrival()}
     />
-  ),
-);
+  );
+}
+
+createRoot(root).render(<Screen />);

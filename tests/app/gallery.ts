@@ -26,6 +26,8 @@ export const stateNames: string[] = [
   'planButter',
   'planRefused',
   'planRunning',
+  'evening',
+  'eveningSheet',
   'sights',
   'showing',
   'showingFill',

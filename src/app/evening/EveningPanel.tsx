@@ -10,17 +10,29 @@ import { eveningPreference } from './preference.ts';
 
 type EveningPanelProps = Pick<AppProps, 'view' | 'catalogue'>;
 
-export function EveningPanel({ view, catalogue }: EveningPanelProps) {
+/** `headed` false: what it lies in says already what it is. */
+export function EveningPanel({ view, catalogue, headed = true }: EveningPanelProps & { headed?: boolean }) {
   const { evening } = view;
   const [ref, box] = useBox<HTMLDivElement>();
   if (!evening || evening.plan.tasks.length === 0) return null;
-  const { plan, advice } = evening;
+  const { plan, advice, agenda } = evening;
   const word = (key: string, params: Record<string, string | number> = {}) => catalogue.text({ key, params });
   const at = (minute: number): string => timeOfPlan(plan.request, minute);
   const { low, likely, high } = plan.finish;
   return (
-    <section className="evening" aria-labelledby="evening-title">
-      <h2 id="evening-title">{word('screen.evening.title')}</h2>
+    <section className="evening" aria-label={word('screen.evening.title')}>
+      {headed && <h2>{word('screen.evening.title')}</h2>}
+      {agenda.length > 0 && (
+        <ol className="evening-agenda">
+          {agenda.map((line) => (
+            <li key={line.id}>
+              <b>{at(line.at)}</b>
+              <span>{line.names.join(', ')}</span>
+              <span className="next-step">{word(`screen.evening.step.${line.step}`)}</span>
+            </li>
+          ))}
+        </ol>
+      )}
       {advice.length > 0 && (
         <ul className="evening-advice">
           {advice.map((sentence) => (

@@ -10,7 +10,7 @@ export function EveningSheet({ view, catalogue, onClose }: EveningSheetProps) {
   const word = (key: string) => catalogue.text({ key });
   return (
     <Sheet title={word('screen.evening.title')} closeLabel={word('screen.close')} onClose={onClose}>
-      <EveningPanel view={view} catalogue={catalogue} />
+      <EveningPanel view={view} catalogue={catalogue} headed={false} />
     </Sheet>
   );
 }

@@ -6,8 +6,9 @@
 
 import type { Move, Shop } from './shop.ts';
 
-/** Steps without a better plan before starting anew, and how often that is done in vain. */
+/** Steps without a better plan before starting anew, and how often that is done in vain: once for so many works. */
 const PATIENCE = 3000;
+const WORKS_PER_START = 3;
 const MOST_ANEW = 60;
 /** So many of the best orders are kept to start anew from. */
 const MOST_KEPT = 6;
@@ -47,7 +48,7 @@ export function walk(shop: Shop, from: readonly number[], { chance, isOver, onBe
       if (best <= least) return;
     }
     if (step - lastBetter > PATIENCE) {
-      if (++anew > MOST_ANEW) return;
+      if (++anew > Math.min(MOST_ANEW, shop.count / WORKS_PER_START)) return;
       kept.push({ makespan: here, starts: hereStarts });
       kept.sort((a, b) => a.makespan - b.makespan);
       kept.length = Math.min(kept.length, MOST_KEPT);

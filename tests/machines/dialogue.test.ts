@@ -484,12 +484,18 @@ describe('what a batch or the canner asks', () => {
   });
 
   it('whether the boil holds: a plain no says that it dropped', () => {
-    const talk = new Talk(cannerRunning).says({ key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } }, 'c1');
+    const talk = new Talk(cannerRunning).says(
+      { key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } },
+      'c1',
+    );
     expect(talk.hear('no').acts()).toMatchObject([{ command: 'canner.boilDropped' }]);
   });
 
   it('whether the boil holds: "not done yet" does not say that it dropped', () => {
-    const talk = new Talk(cannerRunning).says({ key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } }, 'c1');
+    const talk = new Talk(cannerRunning).says(
+      { key: 'canner.askIfItHolds', params: { minutes: 4, silences: 0 } },
+      'c1',
+    );
     expect(talk.hear('no', { notYet: true }).acts()).toEqual([]);
   });
 

@@ -62,7 +62,7 @@ export function fused({ sounds, votes }: FusedReading, meaning: (words: string) 
           (vote) => vote !== null && meaning(vote) === meaning(words),
         );
   const sure = votes === null ? 0 : confidenceOf(votes, meaning);
-  const worth = VOTE + SURE_VOTE * sure ** 2;
+  const worth = VOTE + (sounds.knowsVoice ? 0 : SURE_VOTE * sure ** 2);
   const candidates = sounds.ranked
     .map((candidate) => ({ ...candidate, total: candidate.score + worth * voted(candidate.words).length }))
     .sort((a, b) => b.total - a.total);

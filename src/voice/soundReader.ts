@@ -17,6 +17,8 @@ export interface SoundReading {
   steps: number;
   /** Steps at which a sound is likelier than the blank: how much was said. */
   sounding: number;
+  /** The network has learnt this cook's voice, so the classic recogniser knows it no better. */
+  knowsVoice: boolean;
   /** The score of a sentence that is open but not among the best; -Infinity for one that is not open. */
   scoreOf(words: string): number;
   /** How much the sentence lacks where it fits worst, natural log. */
@@ -84,6 +86,7 @@ export class SoundReader {
       free,
       steps: outputs.steps,
       sounding: soundingSteps(outputs),
+      knowsVoice: this.network.bend !== null,
       scoreOf: (words) => {
         const index = places.get(words);
         return index === undefined ? -Infinity : priced(index);

@@ -55,11 +55,47 @@ const numbers = {
 export type Term = keyof typeof numbers;
 export const terms = Object.keys(numbers) as Term[];
 
-/** The short answer and what stands behind "tell me more"; null for a word that is not of the trade. */
-export function answerTo(term: string | undefined): { short: Message; more: Message } | null {
+type Who = 'usda' | 'center' | 'law' | 'practice';
+
+/** Who says so; "remembered" is named from memory and was not looked up. All others: common practice, no source. */
+const sources: { readonly [T in Term]?: { who: Who; remembered: boolean } } = {
+  headspace: { who: 'usda', remembered: false },
+  fingertipTight: { who: 'center', remembered: true },
+  butter: { who: 'law', remembered: true },
+  jam: { who: 'law', remembered: true },
+  canner: { who: 'usda', remembered: false },
+  seal: { who: 'center', remembered: true },
+  process: { who: 'usda', remembered: true },
+  rest: { who: 'usda', remembered: false },
+  settingPoint: { who: 'usda', remembered: false },
+  acid: { who: 'law', remembered: false },
+  sterileJar: { who: 'usda', remembered: false },
+  reprocess: { who: 'usda', remembered: false },
+  altitude: { who: 'usda', remembered: false },
+  airBubbles: { who: 'center', remembered: true },
+  siphoning: { who: 'center', remembered: false },
+  bestBy: { who: 'center', remembered: false },
+  spoilage: { who: 'usda', remembered: true },
+};
+
+interface TermAnswer {
+  short: Message;
+  /** What "tell me more" says, the last of it who says so. */
+  more: readonly [Message, Message];
+}
+
+/** Null for a word that is not of the trade. */
+export function answerTo(term: string | undefined): TermAnswer | null {
   if (term === undefined || !isTerm(term)) return null;
   const params = { ...numbers[term] };
-  return { short: { key: `teach.${term}`, params }, more: { key: `teach.${term}.more`, params } };
+  const { who, remembered } = sources[term] ?? { who: 'practice', remembered: false };
+  return {
+    short: { key: `teach.${term}`, params },
+    more: [
+      { key: `teach.${term}.more`, params },
+      { key: 'teach.source', params: { who, remembered } },
+    ],
+  };
 }
 
 function isTerm(term: string): term is Term {

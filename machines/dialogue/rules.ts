@@ -15,7 +15,7 @@ export interface DialogueContext {
   exchangedAt: number | null;
   actedAt: number | null;
   /** What stands behind the last answer, for "tell me more". */
-  more: Message | null;
+  more: readonly Message[] | null;
 }
 
 /** A "no, that is wrong" this soon after something was done takes it back. */

@@ -77,7 +77,7 @@ export const dialogue = setup({
         enqueue.emit(words.explained(query));
         enqueue.assign({ more: answerTo(query.slots.term)?.more ?? null });
       } else if ((query.command === 'why' || query.command === 'tell.more') && context.more) {
-        enqueue.emit(words.more(context.more));
+        for (const one of words.more(context.more)) enqueue.emit(one);
         enqueue.assign({ more: null });
       } else {
         enqueue.emit(query.command === 'help' ? words.choices(context.situation) : query);

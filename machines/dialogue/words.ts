@@ -85,8 +85,9 @@ export function explained({ slots }: Query): DialogueEffect {
   return say('teaching', answerTo(slots.term)?.short ?? { key: 'dialogue.noSuchWord' });
 }
 
-export function more(message: Message): DialogueEffect {
-  return say('teaching', message);
+/** Each in a slot of its own, so that the source does not take the place of what it stands for. */
+export function more(messages: readonly Message[]): DialogueEffect[] {
+  return messages.map((message, i) => say('teaching', message, i === 0 ? undefined : 'dialogue/source'));
 }
 
 export function sound(name: SoundName): DialogueEffect {

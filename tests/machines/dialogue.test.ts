@@ -590,7 +590,7 @@ describe('words of the trade', () => {
   it('are explained in short, and "tell me more" brings the rest, once', () => {
     const talk = new Talk(simmering('b1')).hear('what.is', { term: 'headspace' });
     expect(talk.said()).toEqual([{ key: 'teach.headspace', params: { headspaceMm: 6.35 } }]);
-    expect(talk.hear('why').keys()).toEqual(['teach.headspace.more']);
+    expect(talk.hear('why').keys()).toEqual(['teach.headspace.more', 'teach.source']);
     expect(talk.hear('why').queries()).toMatchObject([{ command: 'why' }]);
   });
 

@@ -155,7 +155,9 @@ describe('what a word of the trade means', () => {
     if (!answer) throw new Error(`no answer to ${term}`);
     const short = us.text(answer.short);
     expect(short.split(/\s+/).length, short).toBeLessThanOrEqual(12);
-    expect(us.text(answer.more).length).toBeGreaterThan(short.length / 2);
+    const [more, source] = answer.more.map((message) => us.text(message));
+    expect(more?.length).toBeGreaterThan(short.length / 2);
+    expect(source).toMatch(/says? so\.$|I have no source\.$/);
     expect(metric.text(answer.short)).toMatch(/\.$/);
   });
 

@@ -79,8 +79,10 @@ export function batchState(snapshot: BatchSnapshot): BatchState {
   return value as BatchState;
 }
 
+/** The chart is asked about what its states name at all: most words are named by few, and asking costs a whole step. */
 export function openToBatch(snapshot: BatchSnapshot, at: number): BatchCommand[] {
-  return (Object.keys(batchCommands) as BatchCommand[]).filter((type) =>
-    snapshot.can({ type, at, ...samples[type] } as BatchEvent),
+  const named = new Set<string>(snapshot._nodes.flatMap(({ ownEvents }) => ownEvents));
+  return (Object.keys(batchCommands) as BatchCommand[]).filter(
+    (type) => named.has(type) && snapshot.can({ type, at, ...samples[type] } as BatchEvent),
   );
 }

@@ -39,11 +39,14 @@ export function cannerState(snapshot: CannerSnapshot): CannerState {
 }
 
 export function openToCanner(snapshot: CannerSnapshot, at: number): CannerCommand[] {
-  return (Object.keys(cannerCommands) as CannerCommand[]).filter((type) =>
-    snapshot.can({
-      type,
-      at,
-      ...(type === 'canner.waterAdded' ? { keptBoiling: false } : {}),
-    } as CannerEvent),
+  const named = new Set<string>(snapshot._nodes.flatMap(({ ownEvents }) => ownEvents));
+  return (Object.keys(cannerCommands) as CannerCommand[]).filter(
+    (type) =>
+      named.has(type) &&
+      snapshot.can({
+        type,
+        at,
+        ...(type === 'canner.waterAdded' ? { keptBoiling: false } : {}),
+      } as CannerEvent),
   );
 }

@@ -1,6 +1,6 @@
 // The whole page, pure from its props: the planning page to sit down with, or the cooking screen to glance at.
 
-import { useEffect, useState } from 'react';
+import { memo, useCallback, useEffect, useMemo, useState } from 'react';
 import type { TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { Choice } from '../kitchen/view.ts';
 import type { AppProps, Answer } from './actions.ts';
@@ -24,16 +24,23 @@ import { choicesOf, StoveScreen } from './stove/StoveScreen.tsx';
 import { TWICE_MS } from './stove/hold.ts';
 import { useKeys, useTalkKey, useTwice } from './useKeys.ts';
 
+/** Drawn anew only when the kitchen has moved: a sheet that opens over it costs it nothing. */
+const Stove = memo(StoveScreen);
+
 type Open = 'more' | 'see' | 'evening' | 'settings' | 'help' | 'microphone' | Choice | null;
 
 export function App(props: AppProps) {
   const { view, settings, arrival } = props;
-  const subject = subjectOf(view);
+  const { batches, canners, focus } = view;
+  const subject = useMemo(() => subjectOf({ batches, canners, focus }), [batches, canners, focus]);
   const [page, setPage] = useState<'plan' | 'stove'>(subject && !arrival ? 'stove' : 'plan');
   const [open, setOpen] = useState<Open>(null);
   useTheme(settings.theme);
   const cooking = page === 'stove' && subject !== null;
-  const choose = chooser(props, setOpen);
+  const { actions } = props;
+  const choose = useMemo(() => chooser(actions, setOpen), [actions]);
+  const openMore = useCallback(() => setOpen('more'), []);
+  const openSee = useCallback(() => setOpen('see'), []);
   const [armed, setArmed] = useArmed();
   useKeys(
     cooking && open === null,
@@ -44,12 +51,16 @@ export function App(props: AppProps) {
   return (
     <>
       {cooking ? (
-        <StoveScreen
-          {...props}
+        <Stove
+          view={view}
+          actions={actions}
+          settings={settings}
+          catalogue={props.catalogue}
+          ear={props.ear}
           subject={subject}
           onChoose={choose}
-          onMore={() => setOpen('more')}
-          onSee={() => setOpen('see')}
+          onMore={openMore}
+          onSee={openSee}
         />
       ) : (
         <PlanPage
@@ -75,7 +86,7 @@ export function App(props: AppProps) {
 }
 
 /** A choice that needs a word more opens its sheet; any other goes straight to the kitchen. */
-function chooser({ actions }: AppProps, setOpen: (open: Open) => void) {
+function chooser(actions: AppProps['actions'], setOpen: (open: Open) => void) {
   return (choice: Choice) => {
     if (choice.asks) return setOpen(choice);
     setOpen(null);

@@ -10,6 +10,9 @@ import { actorsOf, focusOf, isOver, withCorrections, type Actors } from './kitch
 /** A cook who asked to see another batch sees it for this long, wall time. */
 const ASKED_FOCUS_MS = 90_000;
 
+/** One touch asks many times: what has not moved is worked out once for all of them. Far below a beat of the clock. */
+const SAME_MOMENT_MS = 100;
+
 export class Picture {
   readonly #now: () => number;
   readonly #wall: () => number;
@@ -30,13 +33,12 @@ export class Picture {
   }
 
   get actors(): Actors {
-    const [log, now] = [this.#log, this.#now()];
+    const [log, now, seen] = [this.#log, this.#now(), this.#seen];
     const { kitchen } = log;
-    if (this.#seen?.kitchen !== kitchen || this.#seen.now !== now) {
-      const actors = actorsOf(kitchen, now, this.#sayIt);
-      this.#seen = { kitchen, now, actors: withCorrections(actors, correctable(log, now), this.#sayIt) };
-    }
-    return this.#seen.actors;
+    if (seen?.kitchen === kitchen && now >= seen.now && now < seen.now + SAME_MOMENT_MS) return seen.actors;
+    const actors = withCorrections(actorsOf(kitchen, now, this.#sayIt), correctable(log, now), this.#sayIt);
+    this.#seen = { kitchen, now, actors };
+    return actors;
   }
 
   /** What was learnt of each pot on each burner: the same object while nothing happens. */

@@ -12,6 +12,7 @@ import { RunningPlot } from '../drawings/RunningPlot.tsx';
 import { AimTable } from './AimTable.tsx';
 import { SeeIt } from './SeeIt.tsx';
 import { Sheet } from './Sheet.tsx';
+import { useLater } from './useLater.ts';
 
 interface MoreSheetProps extends Pick<AppProps, 'view' | 'actions' | 'settings' | 'catalogue'> {
   subject: Subject;
@@ -33,12 +34,42 @@ export function MoreSheet({
   const word = (key: string) => catalogue.text({ key });
   const batch = subject.kind === 'batch' ? subject.batch : null;
   const thing = subject.kind === 'batch' ? subject.batch : subject.canner;
+  const later = useLater();
   return (
     <Sheet title={word('screen.more')} closeLabel={word('screen.close')} onClose={onClose}>
       <p className="lead">{catalogue.text(thing.doing)}</p>
       {batch?.detail && <p>{catalogue.text(batch.detail)}</p>}
       {thing.warning && <p className="warning-line">{catalogue.text(thing.warning)}</p>}
       {batch?.pot && <p>{potWords(batch.pot, catalogue, settings.units)}</p>}
+      {later && (
+        <Rest
+          onChoose={onChoose}
+          view={view}
+          actions={actions}
+          settings={settings}
+          catalogue={catalogue}
+          subject={subject}
+          onGo={onGo}
+        />
+      )}
+    </Sheet>
+  );
+}
+
+/** What can be done, and all below it: drawn once the sheet is seen. */
+function Rest({
+  view,
+  actions,
+  settings,
+  catalogue,
+  subject,
+  onChoose,
+  onGo,
+}: Omit<MoreSheetProps, 'onClose'>) {
+  const word = (key: string) => catalogue.text({ key });
+  const batch = subject.kind === 'batch' ? subject.batch : null;
+  return (
+    <>
       <h3>{word('screen.more.choices')}</h3>
       <ul className="choice-list">
         {choicesOf(subject).map((choice, i) => (
@@ -80,7 +111,7 @@ export function MoreSheet({
           </button>
         ))}
       </nav>
-    </Sheet>
+    </>
   );
 }
 

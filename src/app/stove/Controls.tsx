@@ -1,5 +1,6 @@
 // What the thumb reaches: the answer to the question, or the step that carries the work on, and at most two more.
 
+import { memo } from 'react';
 import { correctionCommands } from '../../../machines/dialogue/commands.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Choice, KitchenView } from '../../kitchen/view.ts';
@@ -8,7 +9,7 @@ import { yesNo } from './question.ts';
 import { ChoiceButton, HoldButton } from './ChoiceButton.tsx';
 
 interface ControlsProps {
-  view: KitchenView;
+  question: KitchenView['question'];
   choices: Choice[];
   catalogue: Catalogue;
   talk: Actions['talk'];
@@ -16,8 +17,15 @@ interface ControlsProps {
   onMore: () => void;
 }
 
-export function Controls({ view, choices, catalogue, talk, onChoose, onMore }: ControlsProps) {
-  const asked = yesNo(view.question);
+export const Controls = memo(function Controls({
+  question,
+  choices,
+  catalogue,
+  talk,
+  onChoose,
+  onMore,
+}: ControlsProps) {
+  const asked = yesNo(question);
   const ordered = inReach(choices);
   const near = ordered.slice(0, asked ? 0 : NEAR);
   const digitOf = (choice: Choice) => choices.indexOf(choice) + 1;
@@ -51,7 +59,7 @@ export function Controls({ view, choices, catalogue, talk, onChoose, onMore }: C
       </div>
     </section>
   );
-}
+});
 
 interface AnswersProps extends Pick<ControlsProps, 'catalogue' | 'talk'> {
   guarded: boolean;

@@ -1,5 +1,6 @@
 // The ground of the cooking screen: the vessel in hand, as large as the screen allows.
 
+import { memo } from 'react';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import { BigJar } from '../drawings/BigJar.tsx';
 import { Bench } from '../drawings/Bench.tsx';
@@ -23,7 +24,8 @@ interface StageProps {
   units: Units;
 }
 
-export function Stage({ scene, clock, catalogue, units }: StageProps) {
+/** Drawn anew only when what stands there has changed: a word that is said moves nothing on the stove. */
+export const Stage = memo(function Stage({ scene, clock, catalogue, units }: StageProps) {
   const [ref, box] = useBox<HTMLDivElement>();
   const hue = scene.kind === 'canner' ? 225 : fruitHue(scene.batch.plan.request.fruit);
   return (
@@ -44,7 +46,7 @@ export function Stage({ scene, clock, catalogue, units }: StageProps) {
       </svg>
     </div>
   );
-}
+});
 
 function Drawing({ scene, box, catalogue, units }: Omit<StageProps, 'clock'> & { box: Box }) {
   const word = (key: string, params?: Record<string, string | number>) =>

@@ -1,5 +1,6 @@
 // The cooking screen: the vessel in hand, what to do with it, and the thumb's row beside it.
 
+import { useMemo } from 'react';
 import type { Choice } from '../../kitchen/view.ts';
 import type { AppProps } from '../actions.ts';
 import { fruitHue } from '../drawings/hue.ts';
@@ -33,8 +34,9 @@ export function StoveScreen({
   onSee,
 }: StoveScreenProps) {
   const canner = subject.canner;
+  const choices = useMemo(() => choicesOf(subject), [subject]);
   const seen = glance(view, subject, catalogue);
-  const scene = sceneOf(subject, view.batches);
+  const scene = useMemo(() => sceneOf(subject, view.batches), [subject, view.batches]);
   const sight = sightOnStage(view.showing ?? null, scene);
   const picture = (where: 'stage-sight' | 'sight-chip') =>
     sight && (
@@ -76,8 +78,8 @@ export function StoveScreen({
         <Caption view={view} catalogue={catalogue} />
         {seen.face !== null && picture('sight-chip')}
         <Controls
-          view={view}
-          choices={choicesOf(subject)}
+          question={view.question}
+          choices={choices}
           catalogue={catalogue}
           talk={actions.talk}
           onChoose={onChoose}

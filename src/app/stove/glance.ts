@@ -20,7 +20,7 @@ export interface Glance {
 }
 
 /** What the screen is about: the focus of the kitchen, else its first batch, else its first canner. A canner full of one fruit goes by that fruit. */
-export function subjectOf(view: KitchenView): Subject | null {
+export function subjectOf(view: Pick<KitchenView, 'batches' | 'canners' | 'focus'>): Subject | null {
   const canner = view.canners.find((one) => one.id === view.focus);
   const holds = canner?.load[0] && view.batches.find((one) => one.id === canner.load[0]?.batch);
   if (canner && holds && canner.load.length === 1) return { kind: 'batch', batch: holds, canner };
@@ -31,7 +31,7 @@ export function subjectOf(view: KitchenView): Subject | null {
   return first ? { kind: 'canner', canner: first } : null;
 }
 
-function cannerHolding(view: KitchenView, batch: BatchView): CannerView | null {
+function cannerHolding(view: Pick<KitchenView, 'canners'>, batch: BatchView): CannerView | null {
   return view.canners.find((canner) => canner.load.some((share) => share.batch === batch.id)) ?? null;
 }
 

@@ -79,7 +79,18 @@ function belongs({ id, batches }: EveningTask, about: string): boolean {
 /** Whoever waits shows it: what to do is to wait, and the clock runs to when it is called. */
 export function dressed(actors: Actors, waits: readonly Wait[]): Actors {
   if (waits.length === 0) return actors;
-  const dress = <One extends BatchView | CannerView>(actor: One): One => {
+  const known = dressedBefore.get(actors);
+  if (known?.waits === waits) return known.dressed;
+  const now = dress(actors, waits);
+  dressedBefore.set(actors, { waits, dressed: now });
+  return now;
+}
+
+/** The same look at the same kitchen is the same object, so that a screen need not be drawn anew. */
+const dressedBefore = new WeakMap<Actors, { waits: readonly Wait[]; dressed: Actors }>();
+
+function dress(actors: Actors, waits: readonly Wait[]): Actors {
+  const dressOne = <One extends BatchView | CannerView>(actor: One): One => {
     const wait = waits.find(({ about }) => about === actor.id);
     if (!wait) return actor;
     const { step, from, until } = wait;
@@ -92,7 +103,7 @@ export function dressed(actors: Actors, waits: readonly Wait[]): Actors {
     };
     return { ...actor, doing: { key: `screen.act.evening.wait.${step}` }, clock };
   };
-  return { batches: actors.batches.map(dress), canners: actors.canners.map(dress) };
+  return { batches: actors.batches.map(dressOne), canners: actors.canners.map(dressOne) };
 }
 
 /** States of a batch in which it has the cook's hands. */

@@ -1,5 +1,6 @@
 // One picture of what there is to see, as large as its place: the drawing, its name, and words that teach the same.
 
+import { memo } from 'react';
 import type { Catalogue } from '../../../kitchen/ports.ts';
 import type { SightId } from '../../../kitchen/sights.ts';
 import * as canner from './canner.tsx';
@@ -63,7 +64,14 @@ interface StageSightProps {
 }
 
 /** The picture in the place of the vessel: it takes the room that the words of the glance leave; a touch opens it large. */
-export function StageSight({ sight, where, label, openLabel, hue, onOpen }: StageSightProps) {
+export const StageSight = memo(function StageSight({
+  sight,
+  where,
+  label,
+  openLabel,
+  hue,
+  onOpen,
+}: StageSightProps) {
   const Drawing = drawings[sight];
   return (
     <div className={`${where} sight hued`} style={colours(hue)}>
@@ -79,7 +87,7 @@ export function StageSight({ sight, where, label, openLabel, hue, onOpen }: Stag
       </svg>
     </div>
   );
-}
+});
 
 function colours(hue: number): React.CSSProperties {
   return { '--hue': hue, '--fruit': hue } as React.CSSProperties;

@@ -59,7 +59,8 @@ export const rehearsalWords = {
   'rehearse.review': 'How it went',
   'rehearse.grave': 'Not safe:',
   'rehearse.tell': 'Tell me aloud what I would see, hear and smell',
-  'rehearse.nothing': 'Plan a batch, and its pot stands here.',
+  'rehearse.nothing':
+    'The pretend pot of a batch stands here from its plan on, until the page is opened anew.',
 
   'review.clean': 'Nothing was late and nothing was missed.',
   'review.boilTooEarly':

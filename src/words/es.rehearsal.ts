@@ -61,7 +61,8 @@ export const rehearsalWords = {
   'rehearse.review': 'Cómo fue',
   'rehearse.grave': 'No es seguro:',
   'rehearse.tell': 'Dígame en voz alta lo que vería, oiría y olería',
-  'rehearse.nothing': 'Planee una tanda, y su olla aparece aquí.',
+  'rehearse.nothing':
+    'La olla de mentira de una tanda está aquí desde su plan, hasta que la página se abre de nuevo.',
 
   'review.clean': 'Nada llegó tarde y nada se olvidó.',
   'review.boilTooEarly':

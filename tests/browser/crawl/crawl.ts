@@ -10,7 +10,7 @@ import { everyLeaf } from './pages.ts';
 import { noPaint, paintOf, type Paint } from './paint.ts';
 import { Darkroom } from './pixels.ts';
 import { contrastRows, keyRow, paintRows, rainRows, toldRow } from './rows.ts';
-import { DEVICES, looksOf, type Device, type Look } from './sizes.ts';
+import { DEVICES, type Device, type Look } from './sizes.ts';
 import { openTheatre, type Stage, type Theatre } from './stage.ts';
 import type { TableRow } from './table.ts';
 import { buildUnguarded } from './unguarded.ts';
@@ -21,12 +21,18 @@ export interface CrawlOptions {
   folder: string;
   /** Where to build the page without its guard; left out, nothing is built and nothing proved. */
   unguardedFolder?: string;
-  /** Only every so manieth kitchen. */
+  /** Only every so manieth kitchen, from this one on. */
   every: number;
+  from?: number;
+  /** What of it: a whole crawl takes long, and can be had in pieces. */
+  parts?: readonly Part[];
   drops: number;
   devices?: readonly Device[];
   say(what: string): void;
 }
+
+export const PARTS = ['see', 'rain', 'paint'] as const;
+export type Part = (typeof PARTS)[number];
 
 interface Told {
   contrast: Contrast;
@@ -35,40 +41,43 @@ interface Told {
 }
 
 export async function crawl(options: CrawlOptions): Promise<TableRow[]> {
-  const { folder, every, drops, say, devices = DEVICES } = options;
+  const { folder, every, from = 0, parts = PARTS, drops, say, devices = DEVICES } = options;
   const all = everyKitchen();
-  const kitchens = all.filter((_, i) => i % every === 0);
+  const kitchens = all.filter((_, i) => i >= from && i % every === 0);
   say(
     `${all.length} screens of the stove were found by walking the charts; ${kitchens.length} are gone through`,
   );
   const theatre = await openTheatre(folder);
   try {
-    const told: Told = { contrast: noContrast(), views: [], keys: noKeys() };
-    const tolls = await Promise.all(
-      ([100, 200] as const).map((text) =>
-        seeAll(theatre, text, all, kitchens, devices, text === 100 ? told : null, say),
-      ),
-    );
-    const rain = await rainOnAll(theatre, kitchens, devices, drops, say);
-    const unguarded = options.unguardedFolder
-      ? await rainUnguarded(options.unguardedFolder, kitchens, drops, say)
-      : null;
-    const paint = await paintAll(theatre, kitchens, devices, say);
-    const [one = noToll(), two = noToll()] = tolls;
-    return [
-      ...seenRows(added(one, two)),
-      ...contrastRows(told.contrast),
-      toldRow(toldApart(told.views)),
-      keyRow(told.keys),
-      ...rainRows(rain, unguarded),
-      ...paintRows(paint, loadavg()[0] ?? 0),
-    ];
+    const rows: TableRow[] = [];
+    if (parts.includes('see')) {
+      const told: Told = { contrast: noContrast(), views: [], keys: noKeys() };
+      const [one = noToll(), two = noToll()] = await Promise.all(
+        ([100, 200] as const).map((text) =>
+          seeAll(theatre, text, all, kitchens, devices, text === 100 ? told : null, say),
+        ),
+      );
+      rows.push(...seenRows(added(one, two)), ...contrastRows(told.contrast));
+      rows.push(toldRow(toldApart(told.views)), keyRow(told.keys));
+    }
+    if (parts.includes('rain')) {
+      const rain = await rainOnAll(theatre, kitchens, devices, drops, say);
+      const bare = options.unguardedFolder;
+      const unguarded = bare ? await rainUnguarded(bare, kitchens, drops, say) : null;
+      rows.push(...rainRows(rain, unguarded));
+    }
+    if (parts.includes('paint'))
+      rows.push(...paintRows(await paintAll(theatre, kitchens, devices, say), loadavg()[0] ?? 0));
+    return rows;
   } finally {
     await theatre.close();
   }
 }
 
-/** One browser through all: one batch in every look, six in fewer, then the sheets and the plan. */
+/**
+ * One browser through all. Sizes and places are measured on every device; axe is asked in both themes, on a device
+ * that changes from kitchen to kitchen, for what it judges hangs on the page and the theme and hardly on the width.
+ */
 async function seeAll(
   theatre: Theatre,
   text: Look['text'],
@@ -81,31 +90,46 @@ async function seeAll(
   const stage = await theatre.stage(text);
   const darkroom = told && (await Darkroom.open(stage.context));
   const toll = noToll();
-  const looks = [
-    ...looksOf(devices, ['dark', 'bright'], [text], ['right']),
-    ...looksOf(devices, ['dark'], [text], ['left']),
-  ];
+  let saidFaults = 0;
   for (const [i, kitchen] of kitchens.entries()) {
+    const theme = i % 2 ? 'dark' : 'bright';
     await stage.open(kitchen);
-    for (const look of looks) await lookAt(stage, kitchen.name, look, toll);
+    await everyDevice(stage, kitchen.name, text, theme, i, toll);
+    for (const device of devices.filter((one, n) => one.thumb && n % 2 === i % 2))
+      await lookAt(stage, kitchen.name, { device, theme, text, hand: 'left' }, toll, false);
     if (told && darkroom) await lookCloser(stage, darkroom, kitchen, devices, i, told);
     const six = withSix(kitchen);
-    await stage.open(six);
-    const theme = i % 2 ? 'dark' : 'bright';
-    for (const look of looksOf(devices, [theme], [text], ['right']))
-      await lookAt(stage, six.name, look, toll);
+    await stage.open(six, { fewWords: true });
+    await everyDevice(stage, six.name, text, theme, i + 1, toll);
+    for (const { row, what } of toll.faults.slice(saidFaults)) say(`${row}: ${what}`);
+    saidFaults = toll.faults.length;
     if ((i + 1) % 10 === 0)
       say(
-        `${text} % text: ${i + 1} of ${kitchens.length} kitchens, ${toll.screens} looks, ${toll.faults.length} faults`,
+        `${text} % text: ${i + 1} of ${kitchens.length} kitchens, ${toll.screens} looks, ${toll.axeRuns} by axe, ${toll.faults.length} faults`,
       );
   }
-  for (const leaf of everyLeaf(all)) {
+  for (const [i, leaf] of everyLeaf(all).entries()) {
     await leaf.open(stage);
-    for (const look of looksOf(devices, ['dark', 'bright'], [text], ['right']))
-      await lookAt(stage, leaf.name, look, toll);
+    await everyDevice(stage, leaf.name, text, i % 2 ? 'dark' : 'bright', i, toll);
   }
   await stage.close();
   return toll;
+
+  async function everyDevice(
+    on: Stage,
+    name: string,
+    size: Look['text'],
+    theme: Look['theme'],
+    i: number,
+    into: Toll,
+  ): Promise<void> {
+    const other = theme === 'dark' ? 'bright' : 'dark';
+    for (const [n, device] of devices.entries()) {
+      const turn = n === i % devices.length;
+      await lookAt(on, name, { device, theme, text: size, hand: 'right' }, into, turn);
+      if (turn) await lookAt(on, name, { device, theme: other, text: size, hand: 'right' }, into);
+    }
+  }
 }
 
 /** Contrast in two looks that change from kitchen to kitchen, the eyes that see fewer colours, and the keys. */
@@ -188,7 +212,7 @@ async function paintAll(
   say: (what: string) => void,
 ): Promise<Paint> {
   say('measuring paint at a quarter of the speed');
-  const stage = await theatre.stage();
+  const stage = await theatre.stage(100, true);
   const paint = noPaint();
   for (const [i, kitchen] of kitchens.filter((_, n) => n % 8 === 0).entries()) {
     const device = devices[i % devices.length];

@@ -154,6 +154,7 @@ function covered(targets: Target[]): Fault[] {
   return targets.flatMap((a, i) =>
     targets
       .slice(i + 1)
+      .filter((b) => !(a.ground && b.onTop) && !(b.ground && a.onTop))
       .filter(
         (b) =>
           Math.min(a.x + a.w, b.x + b.w) - Math.max(a.x, b.x) > 1 &&

@@ -1,6 +1,7 @@
 // Can everything be done with keys alone, and is it always seen where they go? Tabs through every screen, and does every act once.
 
 import type { Page } from 'playwright-core';
+import { createCatalogue } from '../../../src/words/catalogue.ts';
 import { decode } from '../../../src/store/decode.ts';
 import type { SavedKitchen } from './kitchens.ts';
 import type { Look } from './sizes.ts';
@@ -92,7 +93,7 @@ interface Offered {
 /** What stands under More, in the order of its digits. */
 async function choicesIn(page: Page): Promise<Offered[]> {
   await page.keyboard.press('m');
-  await page.waitForSelector('dialog[open]');
+  await page.waitForSelector('dialog[open] .ways');
   const offered = await page.evaluate(() =>
     [...document.querySelectorAll('.choice-list button')].map((button) => ({
       label: button.querySelector('.choice-label')?.textContent ?? '',
@@ -102,6 +103,17 @@ async function choicesIn(page: Page): Promise<Offered[]> {
   await page.keyboard.press('Escape');
   await page.waitForFunction(() => !document.querySelector('dialog[open]'));
   return offered;
+}
+
+const catalogue = createCatalogue('en', 'us');
+/** What is put right may not fit what else was told: then the page says so, and that is its answer. */
+const REFUSALS = ['kitchen.notThen', 'kitchen.tooLongAgo', 'kitchen.beforeItBegan'].map((key) =>
+  catalogue.text({ key }),
+);
+
+async function isRefused(page: Page): Promise<boolean> {
+  const caption = await page.locator('.caption').first().textContent();
+  return REFUSALS.some((refusal) => caption?.includes(refusal));
 }
 
 /** By its digit, or from the list where it has none; what is asked then is answered by key too. */
@@ -119,7 +131,7 @@ async function act(stage: Stage, index: number, { guarded }: Offered): Promise<b
   }
   for (let asked = 0; asked < 3 && (await isAsked(page)); asked++) await answer(page);
   for (let patience = 0; patience < 20; patience++) {
-    if ((await told(stage)) > before) return true;
+    if ((await told(stage)) > before || (await isRefused(page))) return true;
     await page.waitForTimeout(100);
   }
   return false;

@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core';
 import { batchRequestSchema } from '../../../src/core/index.ts';
 import { planLink } from '../../../src/app/plan/share.ts';
-import type { SavedKitchen } from './kitchens.ts';
+import { withSix, type SavedKitchen } from './kitchens.ts';
 import type { Stage } from './stage.ts';
 
 export interface Leaf {
@@ -36,6 +36,15 @@ export function everyLeaf(kitchens: readonly SavedKitchen[]): Leaf[] {
       name: 'water was added',
       open: over(find(kitchens, 'Full boil · Add hot water'), openAsking('Water added')),
     },
+    {
+      name: 'the picture, large',
+      open: over(simmering, (page) => page.locator('.sight-open:visible').click()),
+    },
+    { name: 'the practice stove', open: openPractice },
+    { name: 'the microphone', open: over(simmering, openMicrophone) },
+    { name: 'at another time', open: over(simmering, openAsking('That was at another time')) },
+    { name: 'which jar', open: over(find(kitchens, 'Filled · Load canner'), openAsking('A jar is eaten')) },
+    { name: 'the evening', open: over(withSix(simmering), openEvening) },
     { name: 'the plan, empty', open: (stage) => stage.open(null) },
     { name: 'the plan', open: openPlan({}) },
     { name: 'the plan, refused', open: openPlan({ fruit: 'pumpkin' }) },
@@ -65,6 +74,19 @@ function openFromMore(way: number): (page: Page) => Promise<void> {
   };
 }
 
+async function openMicrophone(page: Page): Promise<void> {
+  await openFromMore(1)(page);
+  await page.locator('dialog[open] button', { hasText: 'microphone' }).first().click();
+}
+
+/** Planned when something happens in the evening: a stir will do. */
+async function openEvening(page: Page): Promise<void> {
+  await openMore(page);
+  await page.locator('.choice-list button', { hasText: 'I stirred' }).click();
+  await openMore(page);
+  await page.locator('.ways button', { hasText: 'evening' }).click();
+}
+
 /** By the list under More, wherever its digit is. */
 function openAsking(label: string): (page: Page) => Promise<void> {
   return async (page) => {
@@ -74,11 +96,19 @@ function openAsking(label: string): (page: Page) => Promise<void> {
   };
 }
 
+/** The pretend stove stands only where its batch was planned: so it is planned, and looked at with its review. */
+async function openPractice(stage: Stage): Promise<void> {
+  await openPlan({})(stage);
+  await stage.page.locator('.start-bar .choice.main').click();
+  await stage.page.locator('.rehearsal-open').click();
+  await stage.page.waitForSelector('dialog[open] .rehearsal');
+}
+
 function openPlan(change: object): Leaf['open'] {
   const request = batchRequestSchema.parse({ ...REQUEST, ...change });
   const { hash } = new URL(planLink(request, 'http://localhost/'));
   return async (stage) => {
-    await stage.open(null, PRACTICE + hash);
+    await stage.open(null, { path: PRACTICE + hash });
     await stage.page.waitForSelector('.plan-sheet');
   };
 }

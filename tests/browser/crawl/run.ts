@@ -1,17 +1,19 @@
-// npm run crawl -- [--folder dist] [--every 1] [--drops 100000]: drives the built page through every screen it can show and prints what was measured.
+// npm run crawl -- [--folder dist] [--every 1] [--from 0] [--drops 100000] [--parts see,rain,paint]: drives the built page through every screen it can show and prints what was measured.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build } from 'vite';
-import { crawl } from './crawl.ts';
+import { crawl, PARTS } from './crawl.ts';
 import { faultsOf, table } from './table.ts';
 
 const { values } = parseArgs({
   options: {
     folder: { type: 'string' },
     every: { type: 'string', default: '1' },
+    from: { type: 'string', default: '0' },
+    parts: { type: 'string', default: PARTS.join(',') },
     drops: { type: 'string', default: '100000' },
   },
 });
@@ -25,7 +27,15 @@ const say = (what: string) =>
 try {
   say('building the page');
   if (!values.folder) await build({ logLevel: 'error', build: { outDir: folder } });
-  const rows = await crawl({ folder, unguardedFolder: join(place, 'unguarded'), every, drops, say });
+  const rows = await crawl({
+    folder,
+    unguardedFolder: join(place, 'unguarded'),
+    every,
+    from: Math.max(0, Number(values.from) || 0),
+    parts: PARTS.filter((part) => values.parts.split(',').includes(part)),
+    drops,
+    say,
+  });
   console.log(`\n${table(rows)}\n${faultsOf(rows)}`);
   say(
     `done; load ${loadavg()

@@ -13,6 +13,10 @@ export interface Target extends Box {
   name: string;
   /** A jar's safety or a batch hangs on it. */
   guarded: boolean;
+  /** The ground that all the vessel's own targets lie on: a touch beside them calls. */
+  ground: boolean;
+  /** What a touch in its middle meets is itself. */
+  onTop: boolean;
 }
 
 /** One word where it stands. */
@@ -57,8 +61,34 @@ function inPage(): Seen {
     return { x, y, w: width, h: height };
   };
 
+  /** Scrolled out of sight within a box that scrolls: it is not there until it is scrolled to. */
+  const isScrolledOut = (element: Element, box: Box): boolean => {
+    for (let one = element.parentElement; one && one !== document.documentElement; one = one.parentElement) {
+      if (one === document.body || !/auto|scroll/.test(getComputedStyle(one).overflowY)) continue;
+      const { top, bottom } = one.getBoundingClientRect();
+      if (box.y + box.h <= top + 1 || box.y >= bottom - 1) return true;
+    }
+    return false;
+  };
+
+  /** A bar that stays while the page is scrolled under it. */
+  const bar = [...root.querySelectorAll('*')].find((one) => getComputedStyle(one).position === 'sticky');
+  const barTop = bar?.getBoundingClientRect().top ?? Infinity;
+  const barBottom = bar?.getBoundingClientRect().bottom ?? -Infinity;
+  /** Under that bar: seen once the page is scrolled on. */
+  const isUnderBar = (element: Element, box: Box): boolean =>
+    bar !== undefined && !bar.contains(element) && box.y + box.h > barTop && box.y < barBottom;
+  const isHidden = (element: Element, box: Box) => isScrolledOut(element, box) || isUnderBar(element, box);
+
+  const isOnTop = (element: Element): boolean => {
+    const { x, y, w, h } = boxOf(element);
+    const met = document.elementFromPoint(x + w / 2, y + h / 2);
+    return met !== null && element.contains(met);
+  };
+
   const targets = [...root.querySelectorAll('button, a[href], input, select, summary')]
     .filter((element) => isShown(element.closest('label') ?? element))
+    .filter((element) => !isHidden(element, boxOf(element.closest('label') ?? element)))
     .map((element): Target => {
       const shown = element.closest('label') ?? element;
       return {
@@ -66,6 +96,8 @@ function inPage(): Seen {
           .trim()
           .slice(0, 40),
         guarded: element.classList.contains('guarded'),
+        ground: element.classList.contains('call'),
+        onTop: isOnTop(shown),
         ...boxOf(shown),
       };
     });
@@ -129,6 +161,7 @@ function inPage(): Seen {
       for (const rect of range.getClientRects()) {
         if (rect.width < 2 || rect.height < 2) continue;
         const box = inked(rect, word, style);
+        if (isHidden(element, box)) continue;
         texts.push({
           words: word,
           sentence,

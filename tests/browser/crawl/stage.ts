@@ -17,7 +17,7 @@ export interface Stage {
   devtools: CDPSession;
   context: BrowserContext;
   /** Opens the page on a kitchen; resolves when its screen stands. */
-  open(kitchen: SavedKitchen | null, path?: string): Promise<void>;
+  open(kitchen: SavedKitchen | null, options?: Opening): Promise<void>;
   /** The text size is the browser's and stays. */
   turnTo(look: Look): Promise<void>;
   /** The log as it now lies on the disk. */
@@ -25,9 +25,15 @@ export interface Stage {
   close(): Promise<void>;
 }
 
+export interface Opening {
+  path?: string;
+  /** By a cook who wants few words, half a minute after: pot and canner are drawn as they stand, no picture teaches. */
+  fewWords?: boolean;
+}
+
 export interface Theatre {
-  /** A browser of its own, with the text size that its user set, per cent. */
-  stage(text?: Look['text']): Promise<Stage>;
+  /** A browser of its own, with the text size that its user set, per cent; with the page's voice where time is measured. */
+  stage(text?: Look['text'], voice?: boolean): Promise<Stage>;
   close(): Promise<void>;
 }
 
@@ -43,9 +49,9 @@ export async function openTheatre(folder: string): Promise<Theatre> {
   const stages: Stage[] = [];
   const url = `http://localhost:${server.port}`;
   return {
-    async stage(text = 100) {
+    async stage(text = 100, voice = false) {
       const profile = await mkdtemp(join(place, 'profile-'));
-      const stage = await openStage(await openBrowser(executablePath, profile, text), url);
+      const stage = await openStage(await openBrowser(executablePath, profile, text), url, voice);
       stages.push(stage);
       return stage;
     },
@@ -71,24 +77,30 @@ async function openBrowser(executablePath: string, profile: string, text: number
   });
 }
 
-async function openStage(context: BrowserContext, url: string): Promise<Stage> {
+async function openStage(context: BrowserContext, url: string, voice: boolean): Promise<Stage> {
   const page = context.pages()[0] ?? (await context.newPage());
+  // A machine that is busy elsewhere is slow, and no fault of the page.
+  page.setDefaultTimeout(180_000);
   // The runner's compiler wraps functions in this name; the page that receives them does not know it.
   await page.addInitScript('globalThis.__name = (f) => f');
+  await page.addInitScript(LATER);
   // Ear and voice are not what is looked at here: without their models the page says so and goes on by touch and key.
-  await page.route(/\.(wasm|onnx)$|flite|ear\.worker/, (route) => route.abort());
+  const left = voice ? /\.onnx$|ear\.worker/ : /\.(wasm|onnx)$|flite|ear\.worker/;
+  await page.route(left, (route) => route.abort());
   const devtools = await context.newCDPSession(page);
   const stage: Stage = {
     page,
     devtools,
     context,
-    async open(kitchen, path = PAGE) {
+    async open(kitchen, { path = PAGE, fewWords = false } = {}) {
       await page.goto(`${url}/icon.svg`);
-      await page.evaluate(seed, { ...(kitchen ? savedNow(kitchen) : { lines: [], seen: null }), name: NAME });
+      const saved = kitchen ? savedNow(kitchen) : { lines: [], seen: null };
+      await page.evaluate(seed, { ...saved, name: NAME, verbosity: fewWords ? 'expert' : 'beginner' });
       await page.goto(url + path);
       await page.waitForSelector('main');
       await page.evaluate(() => document.fonts.ready);
       if (kitchen) await begin(page, kitchen);
+      if (kitchen && fewWords) await halfAMinuteLater(page);
     },
     async turnTo({ device, theme, hand }) {
       await page.setViewportSize({ width: device.width, height: device.height });
@@ -102,6 +114,17 @@ async function openStage(context: BrowserContext, url: string): Promise<Stage> {
   return stage;
 }
 
+/** By the wall clock of what is said and shown alone: the kitchen's own clock stays where it is. The next beat draws it. */
+async function halfAMinuteLater(page: Page): Promise<void> {
+  await page.evaluate('globalThis.__later = 31_000');
+  await page.waitForTimeout(1_100);
+}
+
+const LATER = `{
+  const begun = performance.timeOrigin;
+  Object.defineProperty(performance, 'timeOrigin', { get: () => begun + (globalThis.__later ?? 0) });
+}`;
+
 /** The log as if its last moment were now; who was not away was here until now. */
 function savedNow(kitchen: SavedKitchen): { lines: string[]; seen: string | null } {
   const now = Date.now();
@@ -113,8 +136,13 @@ function savedNow(kitchen: SavedKitchen): { lines: string[]; seen: string | null
 /** A first key, as a cook would, so that the page may speak; then the look at who is asked for, and the question. */
 async function begin(page: Page, { looksAt, asks }: SavedKitchen): Promise<void> {
   await page.waitForSelector('main.stove');
-  await page.keyboard.press('Shift');
-  await page.waitForFunction(() => !document.querySelector('.notice.grave'));
+  // The page asks for a touch only once it knows that it may not sound: a key that came before it is pressed again.
+  for (let patience = 60; patience > 0; patience--) {
+    await page.keyboard.press('Shift');
+    await page.waitForTimeout(50);
+    if (await page.evaluate(() => !document.querySelector('.notice.grave'))) break;
+    await page.waitForTimeout(1_000);
+  }
   for (let turn = 0; turn < 8; turn++) {
     const shown = await page.evaluate(
       () => document.querySelector<HTMLElement>('.stove')?.dataset['looksAt'],
@@ -131,13 +159,15 @@ async function seed({
   lines,
   seen,
   name,
+  verbosity,
 }: {
   lines: string[];
   seen: string | null;
   name: string;
+  verbosity: string;
 }): Promise<void> {
   localStorage.clear();
-  const settings = { units: 'us', theme: 'system', hand: 'right', letterKeys: true };
+  const settings = { units: 'us', theme: 'system', hand: 'right', letterKeys: true, speech: { verbosity } };
   localStorage.setItem('stovehand.settings', JSON.stringify(settings));
   const done = (request: IDBRequest | IDBTransaction, event = 'success') =>
     new Promise<void>((resolve, reject) => {

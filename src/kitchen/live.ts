@@ -33,7 +33,6 @@ import type { Choice, KitchenView } from './view.ts';
 
 /** Away for less than this is a reload; longer, and it says what went on meanwhile. */
 const AWAY_MS = 20_000;
-
 /** Wall time between two beats that was no throttled tab (a beat a minute) but a sleep: nobody listened meanwhile. */
 const UNSEEN_MS = 90_000;
 

@@ -3,7 +3,7 @@
 import { consequenceOf, type CommandId, type Consequence } from '../../machines/dialogue/commands.ts';
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import { confidenceOf, coveredBy } from './confidence.ts';
-import { fused, fusedConfidence, type FusedReading } from './fused.ts';
+import { fused, fusedConfidence, type Fused, type FusedReading } from './fused.ts';
 import type { Reading } from './recogniser.ts';
 
 /** At `heard` and above it is acted on; at `unsure` and above it is asked back; below, nothing was said to the page. */
@@ -29,10 +29,8 @@ export const CALLED_BARS: Record<Consequence, Bar> = {
   safety: BARS.safety,
 };
 
-/** Natural log by which a sentence must be ahead of those that sound alike; two words alone by more. */
-function leadFor(sounds: number): number {
-  return sounds <= 9 ? -2 : -0.5;
-}
+/** Natural log by which a sentence must be ahead of those that sound alike; a lost boil, which costs minutes and no jar its safety, by less. */
+const LEAD = { safety: 3, boilDropped: 1 };
 
 const CALLED_FUSED_BARS: Record<Consequence, Bar> = {
   ask: { heard: 0.3, unsure: 0.1 },
@@ -95,9 +93,21 @@ function decideFused(
   if (confidence < bar.unsure) return { kind: 'nothing', ms };
   // What safety hangs on must sound more like itself than like any word that is one sound away.
   const plain =
-    consequenceOf(command) !== 'safety' || reading.sounds.rival(words) < leadFor(best.evidence.sounds);
-  const kind = confidence >= bar.heard && plain ? 'heard' : 'unsure';
+    consequenceOf(command) !== 'safety' ||
+    reading.sounds.rival(words) < -LEAD[command === 'canner.boilDropped' ? 'boilDropped' : 'safety'];
+  const sure =
+    confidence >= bar.heard || (confidence >= UNMISTAKABLE.confidence && unmistakable(reading, best));
+  const kind = sure && plain ? 'heard' : 'unsure';
   return { kind, words, understood: { command, slots }, confidence, ms };
+}
+
+/** Fits everywhere, and is far ahead of whatever means or sounds otherwise: then a matter of safety needs less besides. */
+const UNMISTAKABLE = { confidence: 0.7, margin: 10, weakest: 2, lead: 6 };
+
+function unmistakable({ sounds }: FusedReading, { words, evidence }: Fused): boolean {
+  const { margin, weakest } = evidence;
+  if (margin < UNMISTAKABLE.margin || weakest > UNMISTAKABLE.weakest) return false;
+  return sounds.rival(words) < -UNMISTAKABLE.lead;
 }
 
 function decideClassic(

@@ -7,7 +7,7 @@
 const alike: Readonly<Record<string, readonly string[]>> = {
   boil: ['ball', 'bowl', 'bull', 'oil', 'boy'],
   jars: ['cars', 'cards', 'stars'],
-  sealed: ['sold', 'peeled', 'failed'],
+  sealed: ['sold', 'peeled', 'failed', 'filled'],
   passed: ['fast', 'pass it'],
   dropped: ['shopped', 'dried'],
   stopped: ['stepped', 'shopped'],

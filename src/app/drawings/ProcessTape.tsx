@@ -59,7 +59,7 @@ function VoidRun({ from, to, h, word }: { from: number; to: number; h: number; w
       <rect x={from} y={4} width={width} height={h - 8} fill="url(#hatch)" />
       <path d={`M${from} 4 L${from + width} ${h - 4} M${from} ${h - 4} L${from + width} 4`} />
       {word !== '' && width > 54 && (
-        <text x={from + width / 2} y={h / 2 + 3} textAnchor="middle">
+        <text x={from + width / 2} y={h / 2 + 1} textAnchor="middle">
           {word}
         </text>
       )}

@@ -61,7 +61,7 @@ export const mainOfBatch: Record<BatchState, BatchCommand | null> = {
 };
 
 /** Enough of each event for the chart to say whether it would take it. */
-const samples: { [Command in BatchCommand]?: object } = {
+export const samples: { [Command in BatchCommand]?: object } = {
   'reading.taken': { massKg: 1 },
   'minutes.added': { minutes: 5 },
   'jars.filled': { full: 1, spare: 0 },

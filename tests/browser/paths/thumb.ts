@@ -56,7 +56,9 @@ export function inPage(): void {
     sheet()?.querySelector<HTMLElement>('header button')?.click();
     await drawn();
     document.querySelector<HTMLElement>('.talk-row button[aria-haspopup=dialog]')?.click();
-    await drawn();
+    // The sheet shows its head first, and then what can be done.
+    for (let tries = 0; tries < 200 && !sheet()?.querySelector('.choice-list'); tries++)
+      await new Promise((resolve) => setTimeout(resolve, 10));
     return sheet() !== null;
   }
 

@@ -1,13 +1,13 @@
 // Listens for keys on the whole cooking screen and hands on what they mean.
 
-import { useEffect, useRef } from 'react';
+import { useEffect, useLayoutEffect, useRef } from 'react';
 import { keyAct, type KeyAct } from './keys.ts';
 import { TWICE_MS } from './stove/hold.ts';
 
 /** The space bar is held to talk; a button in focus keeps it for itself. */
 export function useTalkKey(on: boolean, call: (how: 'down' | 'up') => void): void {
   const latest = useRef(call);
-  useEffect(() => {
+  useLayoutEffect(() => {
     latest.current = call;
   });
   useEffect(() => {
@@ -39,7 +39,8 @@ export function useTalkKey(on: boolean, call: (how: 'down' | 'up') => void): voi
 
 export function useKeys(on: boolean, letterKeys: boolean, act: (what: KeyAct) => void): void {
   const latest = useRef(act);
-  useEffect(() => {
+  // With the drawing itself: a digit must mean what stands beside it.
+  useLayoutEffect(() => {
     latest.current = act;
   });
   useEffect(() => {

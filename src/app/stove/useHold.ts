@@ -1,13 +1,14 @@
 // Ties the guard against drips to a button: finger, key and screen reader.
 
-import { useEffect, useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { useEffect, useLayoutEffect, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { isSpray, onTouch } from './glass.ts';
 import { HoldGuard, type Phase } from './hold.ts';
 
 export function useHold(done: () => void) {
   const [phase, setPhase] = useState<Phase>('idle');
   const [guard] = useState(() => new HoldGuard(setPhase));
-  useEffect(() => guard.whenHeld(done), [guard, done]);
+  // With the drawing itself, not after it: a button that is seen but does not yet know its act would swallow a press.
+  useLayoutEffect(() => guard.whenHeld(done), [guard, done]);
   useEffect(() => onTouch(() => guard.disturbed()), [guard]);
   useEffect(() => () => guard.cancel(), [guard]);
   return { phase, handlers: handlers(guard) };

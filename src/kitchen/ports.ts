@@ -99,6 +99,8 @@ export type EarState =
       noiseDb?: number | null;
       /** The cook has called: what is said now is meant for the page. */
       called?: boolean;
+      /** False: a part of the ear did not come, and it hears less well in noise. */
+      whole?: boolean;
     };
 
 export interface Ear {

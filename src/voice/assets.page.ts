@@ -25,21 +25,21 @@ const URLS: Record<EarFile, string> = {
   network,
 };
 
-/** Fetches all of them at once; `progress` gets the fraction of bytes that are here. */
+/** Fetches all of them at once; `progress` gets the fraction of bytes that are here. The network may fail to come. */
 export async function fetchEarFiles(progress: (fraction: number) => void): Promise<EarFiles> {
   const total = Object.values(EAR_FILES).reduce((sum, bytes) => sum + bytes, 0);
   let here = 0;
   const names = Object.keys(URLS) as EarFile[];
   const files = await Promise.all(
     names.map(async (name) => {
-      const bytes = await fetchCounting(URLS[name], (count) =>
-        progress(Math.min(1, (here += count) / total)),
-      );
-      return [name, bytes] as const;
+      const coming = fetchCounting(URLS[name], (count) => progress(Math.min(1, (here += count) / total)));
+      return [name, name === 'network' ? await coming.catch(asError) : await coming] as const;
     }),
   );
   return Object.fromEntries(files) as EarFiles;
 }
+
+const asError = (error: unknown) => (error instanceof Error ? error : new Error(String(error)));
 
 async function fetchCounting(url: string, count: (bytes: number) => void): Promise<ArrayBuffer> {
   const response = await fetch(url);

@@ -15,4 +15,5 @@ export const EAR_FILES = {
 } as const;
 
 export type EarFile = keyof typeof EAR_FILES;
-export type EarFiles = Record<EarFile, ArrayBuffer>;
+/** Without the network the classic recogniser listens alone; without any of the others there is no ear. */
+export type EarFiles = Record<Exclude<EarFile, 'network'>, ArrayBuffer> & { network: ArrayBuffer | Error };

@@ -36,11 +36,12 @@ class PageEar implements Ear, LearningEar {
   #phrases: readonly OpenPhrase[] = [];
   #speaking = { speaking: false, words: '' };
   #called = false;
+  #whole = true;
   #profile: VoiceProfile | null = null;
   #awaited: Awaited = {};
 
   get canLearn(): boolean {
-    return this.#state.kind === 'listening';
+    return this.#state.kind === 'listening' && this.#whole;
   }
 
   read(words: string): Promise<Reading | null> {
@@ -151,14 +152,16 @@ class PageEar implements Ear, LearningEar {
           levelDb: message.levelDb,
           speech: message.speech,
           called: this.#called,
+          whole: this.#whole,
         });
       case 'loading':
         return this.#become({ kind: 'loading', fraction: message.fraction });
       case 'ready':
+        this.#whole = message.whole;
         this.#tell({ kind: 'expect', phrases: this.#phrases });
         this.#tell({ kind: 'mask', ...this.#speaking });
         if (this.#profile) this.#tell({ kind: 'use', profile: this.#profile });
-        return this.#become({ kind: 'listening', levelDb: -90, speech: false });
+        return this.#become({ kind: 'listening', levelDb: -90, speech: false, whole: message.whole });
       case 'reading':
         return this.#waitingFor('reading')?.(message.reading);
       case 'learnt':

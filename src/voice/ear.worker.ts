@@ -29,8 +29,13 @@ self.onmessage = ({ data }: MessageEvent<ToWorker>) => {
 async function start(sound: MessagePort): Promise<void> {
   try {
     const files = await fetchEarFiles((fraction) => tell({ kind: 'loading', fraction: 0.95 * fraction }));
+    let whole = true;
     listener = await openListener(files, {
       now: () => performance.now(),
+      withoutNetwork(why) {
+        console.error('The network of the ear is missing; the classic recogniser listens alone.', why);
+        whole = false;
+      },
       heard: (hearing) => tell({ kind: 'hearing', hearing }),
       level,
     });
@@ -38,7 +43,7 @@ async function start(sound: MessagePort): Promise<void> {
     for (const message of waiting) apply(listener, message);
     waiting = [];
     sound.onmessage = ({ data }: MessageEvent<Float32Array>) => void take(data);
-    tell({ kind: 'ready' });
+    tell({ kind: 'ready', whole });
   } catch (error) {
     tell({ kind: 'broken', says: error instanceof Error ? error.message : String(error) });
   }

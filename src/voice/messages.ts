@@ -16,7 +16,8 @@ export type ToWorker =
 
 export type FromWorker =
   | { kind: 'loading'; fraction: number }
-  | { kind: 'ready' }
+  /** Not whole: the network did not come, and the classic recogniser listens alone. */
+  | { kind: 'ready'; whole: boolean }
   | { kind: 'broken'; says: string }
   | { kind: 'hearing'; hearing: Hearing }
   | { kind: 'level'; levelDb: number; speech: boolean }

@@ -9,9 +9,15 @@ import { dictionaryFrom } from './pronunciations.ts';
 import { SoundReader } from './soundReader.ts';
 import { SpeechDetector } from './speechDetector.ts';
 
-type Outward = Pick<Listening, 'now' | 'heard' | 'level'>;
+type Outward = Pick<Listening, 'now' | 'heard' | 'level'> & {
+  /** Told once if the network is not to be had: the classic recogniser then listens alone. Without it, that is an error. */
+  withoutNetwork?: (why: Error) => void;
+};
 
-export async function openListener(files: EarFiles, outward: Outward): Promise<Listener> {
+export async function openListener(
+  files: EarFiles,
+  { withoutNetwork, ...outward }: Outward,
+): Promise<Listener> {
   const detector = () => SpeechDetector.load({ runtime: files.runtime, network: files.detector });
   const [suppressor, raw, clean, recogniser] = await Promise.all([
     Suppressor.load(),
@@ -19,13 +25,19 @@ export async function openListener(files: EarFiles, outward: Outward): Promise<L
     detector(),
     openClassic(files),
   ]);
-  const reader = await openReader(files);
+  const reader = await openReader(files).catch((why: unknown) => {
+    if (!withoutNetwork) throw why;
+    withoutNetwork(why instanceof Error ? why : new Error(String(why)));
+    return null;
+  });
   return new Listener({ suppressor, detectors: { raw, clean }, recogniser, reader, ...outward });
 }
 
-export async function openReader(files: EarFiles): Promise<SoundReader> {
+/** Throws where the network did not come, or is not one. */
+export async function openReader({ network, ...files }: EarFiles): Promise<SoundReader> {
+  if (network instanceof Error) throw network;
   const dictionary = dictionaryFrom(new TextDecoder().decode(files.pronunciations));
-  return new SoundReader(await PhoneNetwork.load(files), dictionary);
+  return new SoundReader(await PhoneNetwork.load({ runtime: files.runtime, network }), dictionary);
 }
 
 export function openClassic(files: EarFiles): Promise<Classic> {

@@ -130,6 +130,7 @@ export const stoveWords = {
   'screen.call': 'Touch to talk',
   'screen.ear.called': 'Go on, I am all ears',
   'screen.ear.listening': 'Listening',
+  'screen.ear.dull': 'Listening, but dull of hearing: reload the page',
   'screen.ear.speech': 'I hear you',
   'screen.heard.done': '“{words}”',
   'screen.heard.asked-back': '“{words}” – is that right?',

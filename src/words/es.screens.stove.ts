@@ -127,6 +127,7 @@ export const stoveWords = {
   'screen.call': 'El dibujo de la olla',
   'screen.ear.called': 'Diga, le escucho',
   'screen.ear.listening': 'Escuchando',
+  'screen.ear.dull': 'Escucho, pero oigo mal: recargue la página',
   'screen.ear.speech': 'Le oigo',
   'screen.heard.done': '«{words}»',
   'screen.heard.asked-back': '«{words}» – ¿es así?',

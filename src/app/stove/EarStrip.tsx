@@ -48,7 +48,8 @@ function earWords(state: EarState, view: KitchenView, catalogue: Catalogue): str
         params: { percent: Math.round(state.fraction * 100) },
       });
     case 'listening':
-      return catalogue.text({ key: state.speech ? 'screen.ear.speech' : 'screen.ear.listening' });
+      if (state.speech) return catalogue.text({ key: 'screen.ear.speech' });
+      return catalogue.text({ key: state.whole === false ? 'screen.ear.dull' : 'screen.ear.listening' });
   }
 }
 

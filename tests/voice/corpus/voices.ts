@@ -129,6 +129,9 @@ export function voices(): Voice[] {
     ...(withSox && has('espeak-ng', '--version')
       ? [...formant(['en-gb+f2'], 'tuning'), ...formant(['en-gb-x-rp', 'en-us+f4'], 'test')]
       : []),
+    ...(withSox && has('espeak-ng', '--version') && has('mbrola', '-h')
+      ? [...formant(['mb-en1', 'mb-us2'], 'tuning'), ...formant(['mb-us1', 'mb-us3'], 'test')]
+      : []),
     ...(withSox && has('text2wave', '-h')
       ? [{ name: 'festival kal', side: 'tuning' as const, say: festivalSays('kal_diphone') }]
       : []),

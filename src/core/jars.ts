@@ -11,6 +11,9 @@ import type { BatchPlan, JarSize, Range } from './types.ts';
 /** 92 in 100 of a normal lie within this many standard deviations: yields are told as a range that seldom fails. */
 const Z92 = 1.75;
 
+/** A yield is told no wider than a fifth either way: of a jar or two more, the spare jar takes the rest. */
+const MOST_LOG_SD = Math.log(1.2) / Z92;
+
 /** Volume that reaches the jars, L, and the standard deviation of its logarithm. */
 export interface Yield {
   range: Range;
@@ -20,7 +23,10 @@ export interface Yield {
 export function yieldOf(finishedL: number, massLogSd: number): Yield {
   const likely = finishedL * (1 - potCling.value.share);
   const { sdL, mostLogSd } = jarCounting.value;
-  const logSd = Math.hypot(massLogSd, potCling.value.logSd, Math.min(mostLogSd, sdL / likely));
+  const logSd = Math.min(
+    MOST_LOG_SD,
+    Math.hypot(massLogSd, potCling.value.logSd, Math.min(mostLogSd, sdL / likely)),
+  );
   return {
     range: { low: likely * Math.exp(-Z92 * logSd), likely, high: likely * Math.exp(Z92 * logSd) },
     logSd,

@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { juiceYield } from '../tables/recipes.ts';
 import { refuseSugar } from './ingredients.ts';
 import { refuseTarget } from './mix.ts';
-import { requestFields, stoveLearnedSchema } from './request-fields.ts';
+import { requestFields, SAY_FRUIT, stoveLearnedSchema } from './request-fields.ts';
 
 export { stoveLearnedSchema };
 
@@ -39,7 +39,7 @@ export const batchRequestSchema = requestFields.transform((fields, context): Bat
     void context.issues.push({ code: 'custom', path: [path], message, input: fields });
   const fruitMassKg = fruitOf(fields);
   if (fruitMassKg === undefined) {
-    refuse('fruitMassKg', 'Say how much fruit there is, in kilograms.');
+    refuse('fruitMassKg', SAY_FRUIT);
     return z.NEVER;
   }
   const request = { ...fields, fruitMassKg };

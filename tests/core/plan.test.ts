@@ -125,6 +125,19 @@ describe('pots and jars', () => {
     expect(yieldVolumeL.likely - filledL).toBeLessThan(0.11829);
   });
 
+  it('are told of no wider than a fifth either way, also where a jar or two is all there is', () => {
+    for (const fruitMassKg of [0.2, 0.5, 1, 4]) {
+      const { low, likely, high } = planOf({
+        fruit: 'pumpkin',
+        product: 'butter',
+        fruitMassKg,
+        keep: 'fridge',
+      }).yieldVolumeL;
+      expect(high / likely, `${fruitMassKg} kg`).toBeLessThanOrEqual(1.2 + 1e-9);
+      expect(low / likely, `${fruitMassKg} kg`).toBeGreaterThanOrEqual(0.8);
+    }
+  });
+
   it('covers the jars in the canner by 1 to 2 inches: taller jars take more water', () => {
     const small = planOf({ jar: 'half-pint', jarsPerLoad: 7 }).canner?.waterL ?? 0;
     const tall = planOf({ jar: 'pint', jarsPerLoad: 7 }).canner?.waterL ?? 0;

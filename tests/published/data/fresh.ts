@@ -68,7 +68,7 @@ const read: FreshRecipe[] = [
     publisher: NCHFP,
     title: `Peach-orange marmalade, after ${HG_56}`,
     url: `${NCHFP_PAGES}peach_orange_marmalade.html`,
-    how: 'read',
+    how: 'repeated', // the yield on the page itself
   },
   {
     id: 'apricot-orange-conserve',

@@ -1,5 +1,5 @@
 // Published recipes that were set aside: written down after the calculator was finished, so that it was never fitted to them.
-// Most are from memory, and say so; who has the bulletin at hand may correct them here.
+// Some are from memory, and say so; who has the bulletin at hand may correct them here.
 
 import type { Row } from './recipe.ts';
 import {
@@ -123,7 +123,7 @@ export const setAside: Row[] = [
     otherKg: LIQUID_PECTIN_POUCH,
     halfPints: { low: 7, high: 8 },
     source: `${HG_56}, plum jelly with liquid pectin`,
-    how: 'from memory',
+    how: 'read in a page repeating the published text',
   },
   {
     id: 'fig-jam-liquid',
@@ -136,7 +136,7 @@ export const setAside: Row[] = [
     otherKg: LEMON_CUP / 2 + LIQUID_PECTIN_POUCH,
     halfPints: { low: 9, high: 9 },
     source: `${HG_56}, fig jam with liquid pectin`,
-    how: 'from memory',
+    how: 'read in a page repeating the published text',
   },
   {
     id: 'strawberry-jam-liquid',
@@ -161,7 +161,7 @@ export const setAside: Row[] = [
     sugarKg: 8.5 * SUGAR_CUP,
     halfPints: { low: 11, high: 12 },
     source: `${HG_56}, blackberry jam with powdered pectin`,
-    how: 'from memory',
+    how: 'read in a page repeating the published text',
   },
   {
     id: 'plum-jam-powdered',
@@ -186,7 +186,7 @@ export const setAside: Row[] = [
     otherKg: 2 * TBSP * LEMON_CUP + WATER_CUP / 2,
     halfPints: { low: 6, high: 7 },
     source: `${HG_56}, spiced blueberry-peach jam`,
-    how: 'from memory',
+    how: 'read in a page repeating the published text',
   },
   {
     id: 'strawberry-rhubarb-jam',
@@ -199,7 +199,7 @@ export const setAside: Row[] = [
     otherKg: LIQUID_PECTIN_POUCH,
     halfPints: { low: 7, high: 8 },
     source: `${HG_56}, rhubarb-strawberry jam`,
-    how: 'from memory',
+    how: 'read in a page repeating the published text',
   },
   {
     id: 'strawberry-preserves',
@@ -211,7 +211,7 @@ export const setAside: Row[] = [
     sugarKg: 4.5 * SUGAR_CUP,
     halfPints: { low: 4, high: 4 },
     source: `${HG_56}, strawberry preserves`,
-    how: 'from memory',
+    how: 'read',
   },
   {
     id: 'gooseberry-jam-powdered',
@@ -235,7 +235,7 @@ export const setAside: Row[] = [
     sugarKg: 6 * SUGAR_CUP,
     otherKg: 0.1,
     halfPints: { low: 6, high: 6 },
-    source: `${HG_56}, grape jam`,
-    how: 'from memory',
+    source: 'University of Georgia, So Easy to Preserve, 6th edition, grape jam without added pectin',
+    how: 'read in a page repeating the published text',
   },
 ];

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import { batchRequestSchema, planBatch } from '../../src/core/index.ts';
-import { gellingPointF, gellingPointSource } from './data/boiling.ts';
+import { gellingByRuleF, gellingByRuleSource, gellingPointF, gellingPointSource } from './data/boiling.ts';
 
 const fahrenheit = (c: number): number => c * 1.8 + 32;
 
@@ -16,6 +16,10 @@ describe.each(['jam', 'jelly'] as const)('%s without added pectin, within 1 F,',
     for (const fruit of ['blackberry', 'apple', 'plum', 'grape']) {
       expect(Math.abs(finishF(product, fruit, ft * 0.3048) - gelF), fruit).toBeLessThanOrEqual(1);
     }
+  });
+
+  it.each(gellingByRuleF)(`finishes at %s ft at %s F (${gellingByRuleSource})`, (ft, gelF) => {
+    expect(Math.abs(finishF(product, 'plum', ft * 0.3048) - gelF)).toBeLessThanOrEqual(1);
   });
 });
 

@@ -11,6 +11,8 @@ import {
   densityIcumsaSource,
   densityLaboratory,
   densityLaboratorySource,
+  gravity20C,
+  gravity20CSource,
   molalityAtWaterActivity,
   molalityAtWaterActivitySource,
   poundsPerGallon,
@@ -63,6 +65,14 @@ describe('density, within 0.1 %,', () => {
     const kgPerL = (lb * KG_PER_LB) / L_PER_US_GALLON + AIR_BUOYANCY_KG_PER_L;
     expectWithin(densityKgPerL({ solubleSolidsPct: pct, tempC: 20 }), kgPerL, 0.001);
   });
+
+  it.each(gravity20C)(
+    `of a %s %% solution against water at 20 C (${gravity20CSource})`,
+    (pct, thousandths) => {
+      const water = densityKgPerL({ solubleSolidsPct: 0, tempC: 20 });
+      expectWithin(densityKgPerL({ solubleSolidsPct: pct, tempC: 20 }) / water, thousandths / 1000, 0.001);
+    },
+  );
 
   it.each(waterDensity)(`of water at %s C (${waterDensitySource})`, (tempC, kgPerL) => {
     expectWithin(densityKgPerL({ solubleSolidsPct: 0, tempC }), kgPerL, 0.001);

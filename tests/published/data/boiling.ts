@@ -147,3 +147,13 @@ export const gellingPointF = [
 export const gellingPointSource =
   'USDA Complete Guide to Home Canning (AIB-539) guide 7 for 0, 2,000 ... 8,000 ft; ' +
   'Michigan State University Extension, Preserving Food Safely 01600890, prints every 1,000 ft (read)';
+
+/** The rule of another service: 2 F lower for every 1,000 ft, from 220 F at the sea; and one figure of a science museum. */
+export const gellingByRuleF = [
+  [1000, 218],
+  [3000, 214],
+  [5000, 210],
+  [7000, 206],
+] as const;
+export const gellingByRuleSource =
+  'Colorado State University Extension (read in a page quoting it); at 3,000 ft also the Exploratorium, San Francisco (read)';

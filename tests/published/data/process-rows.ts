@@ -251,3 +251,19 @@ export function publishedMinutes(bands: Bands, ft: number): number {
   if (band === undefined) throw new Error(`No band holds ${ft} ft.`);
   return band[1];
 }
+
+/** Tables of other services for half-pints of jam and jelly, by whole thousands of feet: none asks for more than ours gives. */
+export const otherServices = [
+  {
+    minutesAt: (thousandFt: number): number => 5 + thousandFt,
+    upToFt: 10_000,
+    source:
+      'Clemson Cooperative Extension, HGIC, Jelly & Jam Recipes: 5 minutes, and one for each 1,000 ft (read)',
+  },
+  {
+    minutesAt: (thousandFt: number): number => 5 + thousandFt,
+    upToFt: 2999,
+    source:
+      'University of Minnesota Extension, Strawberry Jam Without Added Pectin: 5, 6 and 7 minutes (read)',
+  },
+] as const;

@@ -75,6 +75,20 @@ export const poundsPerGallon = [
 ] as const;
 export const poundsPerGallonSource = 'Chen, Cane Sugar Handbook (1992), after NBS C440 (read)';
 
+/** Thousandths of the density of water, both at 20 C: [mass %, ratio]. (The handbook's column begins at 1000 for water.) */
+export const gravity20C = [
+  [6, 1023.66],
+  [8, 1031.76],
+  [10, 1039.98],
+  [12, 1048.31],
+  [14, 1056.77],
+  [16, 1065.34],
+  [18, 1074.04],
+  [20, 1082.87],
+  [21, 1087.33],
+] as const;
+export const gravity20CSource = 'Asadi, Beet-Sugar Handbook (2007), table A.1 (read)';
+
 /** Pure water, kg/L by C. The hot jar and the hot pot are filled by volume, so the heat must be in the density. */
 export const waterDensity = [
   [4, 0.99997],

@@ -5,13 +5,10 @@ import { describe, expect, test, vi } from 'vitest';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import { MAIN_CANNER } from '../../machines/kitchen/kitchen.ts';
 import { KitchenClock } from '../../src/kitchen/clock.ts';
-import { LiveKitchen } from '../../src/kitchen/live.ts';
 import type { LogEntry } from '../../src/kitchen/ports.ts';
-import { createCatalogue } from '../../src/words/catalogue.ts';
-import { openPhrases } from '../../src/words/phrases.en.ts';
-import { sayIt } from '../../src/words/sayit.en.ts';
 import { planOf } from '../machines/evening.ts';
-import { MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
+import { kitchenAtWork, settle as settleTurns } from './atWork.ts';
+import { MemoryLog, ToldEar, WritingMouth } from './memory.ts';
 import { tablet } from './tablet.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
@@ -42,29 +39,15 @@ function logAtFullBoil(at: number): LogEntry[] {
   return events.map((event, i) => ({ seq: i + 1, event: { at, ...event } as KitchenEvent, source: 'touch' }));
 }
 
-async function settle() {
-  for (let i = 0; i < 30; i++) await new Promise((resolve) => setImmediate(resolve));
-}
+const settle = () => settleTurns(30);
 
 async function kitchenAtFullBoil(start = EVENING) {
   const device = tablet(start);
   const clock = new KitchenClock({ sources: device.sources });
-  const [ear, mouth, catalogue] = [new ToldEar(), new WritingMouth(), createCatalogue('en', 'us')];
-  const live = new LiveKitchen({
-    clock,
-    wall: () => start + device.sources.mono(),
-    ear,
-    mouth,
-    reminder: noReminder,
-    catalogue: () => catalogue,
-    units: () => 'us',
-    phrases: openPhrases,
-    sayIt,
-    pace: () => clock.pace,
-    practice: false,
-  });
-  await live.open(new MemoryLog(logAtFullBoil(start)), true);
-  live.startSpeaking();
+  const [ear, mouth] = [new ToldEar(), new WritingMouth()];
+  const wall = () => start + device.sources.mono();
+  const log = new MemoryLog(logAtFullBoil(start));
+  const live = await kitchenAtWork({ clock, wall, ear, mouth, pace: () => clock.pace }, log);
   await settle();
   expect(live.view.canners[0]?.state).toBe('fullBoil');
   const it = {

@@ -2,13 +2,11 @@
 // the real dialogue and the real catalogue, with only the air between cook and page left out.
 
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { LiveKitchen } from '../../src/kitchen/live.ts';
-import { createCatalogue } from '../../src/words/catalogue.ts';
-import { openPhrases } from '../../src/words/phrases.en.ts';
-import { sayIt } from '../../src/words/sayit.en.ts';
+import type { LiveKitchen } from '../../src/kitchen/live.ts';
 import { planOf } from '../machines/evening.ts';
+import { kitchenAtWork, settle } from './atWork.ts';
 import { logbook } from './logbook.ts';
-import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
+import { HandClock, MemoryLog, ToldEar, WritingMouth } from './memory.ts';
 
 // A whole evening of beats, sentence by sentence, on a machine that may be busy.
 vi.setConfig({ testTimeout: 120_000 });
@@ -22,29 +20,10 @@ let ear: ToldEar;
 let mouth: WritingMouth;
 let live: LiveKitchen;
 
-async function settle() {
-  for (let i = 0; i < 40; i++) await new Promise((resolve) => setImmediate(resolve));
-}
-
 async function openKitchen() {
   ear = new ToldEar();
   mouth = new WritingMouth();
-  const catalogue = createCatalogue('en', 'us');
-  live = new LiveKitchen({
-    clock,
-    wall: () => clock.now(),
-    ear,
-    mouth,
-    reminder: noReminder,
-    catalogue: () => catalogue,
-    units: () => 'us',
-    phrases: openPhrases,
-    sayIt,
-    pace: () => 1,
-    practice: false,
-  });
-  await live.open(log, true);
-  live.startSpeaking();
+  live = await kitchenAtWork({ clock, ear, mouth }, log);
   await settle();
 }
 

@@ -4,13 +4,13 @@ import { beforeEach, expect, test, vi } from 'vitest';
 import { onThisThread } from '../../src/kitchen/evening/openPlanner.ts';
 import { timeOfPlan } from '../../src/kitchen/evening/times.ts';
 import { usualEvening, type EveningSettings } from '../../src/kitchen/evening/settings.ts';
-import { LiveKitchen } from '../../src/kitchen/live.ts';
+import type { LiveKitchen } from '../../src/kitchen/live.ts';
 import { createCatalogue } from '../../src/words/catalogue.ts';
 import * as english from '../../src/words/phrases.en.ts';
 import * as spanish from '../../src/words/phrases.es.ts';
-import { sayIt } from '../../src/words/sayit.en.ts';
 import { planOf } from '../machines/evening.ts';
-import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
+import { kitchenAtWork, settle as settleWords } from './atWork.ts';
+import { HandClock, ToldEar, WritingMouth } from './memory.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -24,7 +24,7 @@ let mouth: WritingMouth;
 let live: LiveKitchen;
 
 async function settle(): Promise<void> {
-  for (let i = 0; i < 40; i++) await new Promise((resolve) => setImmediate(resolve));
+  await settleWords();
   await new Promise((resolve) => setTimeout(resolve, 5)); // the planner's turn
 }
 
@@ -34,18 +34,12 @@ async function open(language: 'en' | 'es', fruits: readonly string[]): Promise<v
   ear = new ToldEar();
   mouth = new WritingMouth();
   const catalogue = createCatalogue(language, 'us');
-  live = new LiveKitchen({
+  live = await kitchenAtWork({
     clock,
-    wall: () => clock.now(),
     ear,
     mouth,
-    reminder: noReminder,
     catalogue: () => catalogue,
-    units: () => 'us',
     phrases: language === 'en' ? english.openPhrases : spanish.openPhrases,
-    sayIt,
-    pace: () => 1,
-    practice: false,
     planner: onThisThread(),
     eveningSettings: () => settings,
     setAway: (away) => {
@@ -53,8 +47,6 @@ async function open(language: 'en' | 'es', fruits: readonly string[]): Promise<v
       live.replan();
     },
   });
-  await live.open(new MemoryLog(), true);
-  live.startSpeaking();
   for (const fruit of fruits) await live.plan(planOf({ fruit }));
   await turn(MINUTE_MS);
 }

@@ -5,13 +5,10 @@ import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { cannerState } from '../../machines/canner/choices.ts';
 import { MAIN_CANNER } from '../../machines/kitchen/kitchen.ts';
 import { foldLog } from '../../src/kitchen/fold.ts';
-import { LiveKitchen } from '../../src/kitchen/live.ts';
 import type { Utterance } from '../../src/kitchen/ports.ts';
-import { createCatalogue } from '../../src/words/catalogue.ts';
-import { openPhrases } from '../../src/words/phrases.en.ts';
-import { sayIt } from '../../src/words/sayit.en.ts';
+import { kitchenAtWork, settle } from './atWork.ts';
 import { logbook } from './logbook.ts';
-import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
+import { HandClock, MemoryLog, ToldEar, WritingMouth } from './memory.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -37,10 +34,6 @@ let log: MemoryLog;
 let ear: ToldEar;
 let mouth: UrgentMouth;
 let startedAt: number;
-
-const settle = async () => {
-  for (let i = 0; i < 40; i++) await new Promise((resolve) => setImmediate(resolve));
-};
 
 async function passes(ms: number) {
   for (let left = ms; left > 0; left -= SECOND) {
@@ -73,22 +66,7 @@ beforeEach(async () => {
   ear = new ToldEar();
   mouth = new UrgentMouth();
   startedAt = canner().context.clock?.from ?? 0;
-  const catalogue = createCatalogue('en', 'us');
-  const live = new LiveKitchen({
-    clock,
-    wall: () => clock.now(),
-    ear,
-    mouth,
-    reminder: noReminder,
-    catalogue: () => catalogue,
-    units: () => 'us',
-    phrases: openPhrases,
-    sayIt,
-    pace: () => 1,
-    practice: false,
-  });
-  await live.open(log, true);
-  live.startSpeaking();
+  await kitchenAtWork({ clock, ear, mouth }, log);
   await settle();
 });
 

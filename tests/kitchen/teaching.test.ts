@@ -1,12 +1,10 @@
 // Taught at work, by voice alone: questions, reasons, more, pictures, and more or fewer words, in the real kitchen.
 
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { LiveKitchen } from '../../src/kitchen/live.ts';
-import { createCatalogue } from '../../src/words/catalogue.ts';
-import { openPhrases } from '../../src/words/phrases.en.ts';
-import { sayIt } from '../../src/words/sayit.en.ts';
+import type { LiveKitchen } from '../../src/kitchen/live.ts';
 import { planOf } from '../machines/evening.ts';
-import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
+import { kitchenAtWork, settle } from './atWork.ts';
+import { HandClock, ToldEar, WritingMouth } from './memory.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -15,30 +13,11 @@ let ear: ToldEar;
 let mouth: WritingMouth;
 let live: LiveKitchen;
 
-async function settle() {
-  for (let i = 0; i < 40; i++) await new Promise((resolve) => setImmediate(resolve));
-}
-
 beforeEach(async () => {
   clock = new HandClock(Date.UTC(2026, 8, 12, 17));
   ear = new ToldEar();
   mouth = new WritingMouth();
-  const catalogue = createCatalogue('en', 'us');
-  live = new LiveKitchen({
-    clock,
-    wall: () => clock.now(),
-    ear,
-    mouth,
-    reminder: noReminder,
-    catalogue: () => catalogue,
-    units: () => 'us',
-    phrases: openPhrases,
-    sayIt,
-    pace: () => 1,
-    practice: false,
-  });
-  await live.open(new MemoryLog(), true);
-  live.startSpeaking();
+  live = await kitchenAtWork({ clock, ear, mouth });
   await live.plan(planOf());
   await settle();
 });

@@ -1,21 +1,14 @@
 // Back after forty minutes: what ran out meanwhile is said in the order of what matters, and nothing of it twice.
 
 import { expect, test, vi } from 'vitest';
-import { LiveKitchen } from '../../src/kitchen/live.ts';
 import type { LogEntry } from '../../src/kitchen/ports.ts';
-import { createCatalogue } from '../../src/words/catalogue.ts';
-import { openPhrases } from '../../src/words/phrases.en.ts';
-import { sayIt } from '../../src/words/sayit.en.ts';
+import { kitchenAtWork, settle } from './atWork.ts';
 import { logbook } from './logbook.ts';
-import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from './memory.ts';
+import { HandClock, MemoryLog, ToldEar, WritingMouth } from './memory.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
 const MIN = 60_000;
-
-async function settle() {
-  for (let i = 0; i < 60; i++) await new Promise((resolve) => setImmediate(resolve));
-}
 
 /** The sentences of a kitchen that is opened again so long after the last entry. */
 async function wokenAfter(entries: LogEntry[], lastAt: number, minutes: number): Promise<string[]> {
@@ -24,26 +17,11 @@ async function wokenAfter(entries: LogEntry[], lastAt: number, minutes: number):
   log.entries.push(...entries);
   log.seen(lastAt);
   const mouth = new WritingMouth();
-  const catalogue = createCatalogue('en', 'us');
-  const live = new LiveKitchen({
-    clock,
-    wall: () => clock.now(),
-    ear: new ToldEar(),
-    mouth,
-    reminder: noReminder,
-    catalogue: () => catalogue,
-    units: () => 'us',
-    phrases: openPhrases,
-    sayIt,
-    pace: () => 1,
-    practice: false,
-  });
-  await live.open(log, true);
-  live.startSpeaking();
-  await settle();
+  await kitchenAtWork({ clock, ear: new ToldEar(), mouth }, log);
+  await settle(60);
   for (let beats = 0; beats < 6; beats++) {
     clock.turn(1000);
-    await settle();
+    await settle(60);
   }
   return mouth.said;
 }

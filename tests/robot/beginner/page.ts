@@ -1,13 +1,13 @@
 // The page as a beginner has it before them, in Node: what it says, what it shows, and what may be said to it.
 
 import { faceOf } from '../../../src/kitchen/face.ts';
-import { LiveKitchen } from '../../../src/kitchen/live.ts';
+import type { LiveKitchen } from '../../../src/kitchen/live.ts';
 import { sightsOf } from '../../../src/kitchen/sights.ts';
 import type { Catalogue, Hearing, LogEntry, OpenPhrase } from '../../../src/kitchen/ports.ts';
 import type { BatchPlan } from '../../../src/core/types.ts';
 import { openPhrases } from '../../../src/words/phrases.en.ts';
-import { sayIt } from '../../../src/words/sayit.en.ts';
-import { HandClock, MemoryLog, noReminder, ToldEar, WritingMouth } from '../../kitchen/memory.ts';
+import { kitchenAtWork, settle as settleTurns } from '../../kitchen/atWork.ts';
+import { HandClock, MemoryLog, ToldEar, WritingMouth } from '../../kitchen/memory.ts';
 
 type Asked = Parameters<typeof openPhrases>;
 
@@ -60,27 +60,17 @@ export async function openPage(
   const clock = new HandClock(EVENING);
   const ear = new LazyEar();
   const mouth = new WritingMouth();
-  const live = new LiveKitchen({
-    clock,
-    wall: () => clock.now(),
-    ear,
-    mouth,
-    reminder: noReminder,
+  const ports = {
+    ...{ clock, ear, mouth, onEntry },
     catalogue: () => catalogue,
-    units: () => 'us',
     phrases: ear.wait,
-    sayIt,
     // A day of rest goes by in a few beats, and is no sleep.
     pace: () => 3600,
     practice: true,
-    onEntry,
-  });
-  await live.open(log, true);
-  live.startSpeaking();
-  let listened = 0;
-  const settle = async () => {
-    for (let i = 0; i < 6; i++) await new Promise((resolve) => setImmediate(resolve));
   };
+  const live = await kitchenAtWork(ports, log);
+  let listened = 0;
+  const settle = () => settleTurns(6);
   return {
     live,
     heard() {

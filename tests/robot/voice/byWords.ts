@@ -4,12 +4,10 @@
 import { setImmediate as turnOfTheLoop } from 'node:timers/promises';
 import type { BatchPlan } from '../../../src/core/types.ts';
 import { onThisThread } from '../../../src/kitchen/evening/openPlanner.ts';
-import { LiveKitchen } from '../../../src/kitchen/live.ts';
+import type { LiveKitchen } from '../../../src/kitchen/live.ts';
 import type { Mouth, Utterance } from '../../../src/kitchen/ports.ts';
-import { createCatalogue } from '../../../src/words/catalogue.ts';
-import { openPhrases } from '../../../src/words/phrases.en.ts';
-import { sayIt } from '../../../src/words/sayit.en.ts';
-import { HandClock, MemoryLog, noReminder, ToldEar } from '../../kitchen/memory.ts';
+import { kitchenAtWork } from '../../kitchen/atWork.ts';
+import { HandClock, ToldEar } from '../../kitchen/memory.ts';
 import type { RobotCook } from './cook.ts';
 import { plain, type Prompts } from './prompts.ts';
 
@@ -92,23 +90,7 @@ export async function eveningByWords(
   const clock = new HandClock(start);
   const ear = new ToldEar();
   const mouth = new TimedMouth(clock);
-  const catalogue = createCatalogue('en', 'us');
-  const live = new LiveKitchen({
-    clock,
-    wall: () => clock.now(),
-    ear,
-    mouth,
-    reminder: noReminder,
-    catalogue: () => catalogue,
-    units: () => 'us',
-    phrases: openPhrases,
-    sayIt,
-    pace: () => 1,
-    practice: false,
-    planner: onThisThread(),
-  });
-  await live.open(new MemoryLog(), true);
-  live.startSpeaking();
+  const live = await kitchenAtWork({ clock, ear, mouth, planner: onThisThread() });
   for (const plan of plans) await live.plan(plan);
   const turns = mouth.turns;
   while (!cook.finished) {

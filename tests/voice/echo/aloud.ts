@@ -1,11 +1,8 @@
 // Everything the page says over a whole batch, with the sentences that were open while it said it.
 
-import { LiveKitchen } from '../../../src/kitchen/live.ts';
 import type { Mouth, OpenPhrase, Utterance } from '../../../src/kitchen/ports.ts';
-import { createCatalogue } from '../../../src/words/catalogue.ts';
-import { openPhrases } from '../../../src/words/phrases.en.ts';
-import { sayIt } from '../../../src/words/sayit.en.ts';
-import { HandClock, MemoryLog, noReminder, ToldEar } from '../../kitchen/memory.ts';
+import { kitchenAtWork, settle } from '../../kitchen/atWork.ts';
+import { HandClock, ToldEar } from '../../kitchen/memory.ts';
 import { planOf } from '../../machines/evening.ts';
 
 export interface Said {
@@ -58,26 +55,8 @@ export async function wholeBatchAloud(): Promise<Said[]> {
   const clock = new HandClock(Date.UTC(2026, 8, 12, 17));
   const ear = new ToldEar();
   const mouth = new OpenMouth(ear);
-  const catalogue = createCatalogue('en', 'us');
-  const live = new LiveKitchen({
-    clock,
-    wall: () => clock.now(),
-    ear,
-    mouth,
-    reminder: noReminder,
-    catalogue: () => catalogue,
-    units: () => 'us',
-    phrases: openPhrases,
-    sayIt,
-    pace: () => 1,
-    practice: false,
-  });
-  await live.open(new MemoryLog(), true);
-  live.startSpeaking();
+  const live = await kitchenAtWork({ clock, ear, mouth });
 
-  const settle = async () => {
-    for (let i = 0; i < 40; i++) await new Promise((resolve) => setImmediate(resolve));
-  };
   const wait = async (minutes: number, everyMs = 20_000) => {
     for (let left = minutes * MIN; left > 0; left -= everyMs) {
       clock.turn(Math.min(everyMs, left));

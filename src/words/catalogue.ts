@@ -39,10 +39,22 @@ export function catalogueOf(language: Language, units: Units): Catalogue {
     return format;
   }
 
+  function textOf(key: string, params: NonNullable<Message['params']>): string {
+    const text = String(formatOf(key).format({ ...params, ...saidParams(params, language, units) }));
+    return sentenceCase(text.replace(/\s+/g, ' ').trim());
+  }
+
+  /** What has no figure in it reads the same each time, and a screen asks for it at every beat. */
+  const plain = new Map<string, string>();
+
   return {
-    text({ key, params = {} }: Message): string {
-      const text = String(formatOf(key).format({ ...params, ...saidParams(params, language, units) }));
-      return sentenceCase(text.replace(/\s+/g, ' ').trim());
+    text({ key, params }: Message): string {
+      if (params) return textOf(key, params);
+      const known = plain.get(key);
+      if (known !== undefined) return known;
+      const text = textOf(key, {});
+      plain.set(key, text);
+      return text;
     },
   };
 }

@@ -13,7 +13,7 @@ type EveningPanelProps = Pick<AppProps, 'view' | 'catalogue'>;
 /** `headed` false: what it lies in says already what it is. */
 export function EveningPanel({ view, catalogue, headed = true }: EveningPanelProps & { headed?: boolean }) {
   const { evening } = view;
-  const [ref, box] = useBox<HTMLDivElement>();
+  const [ref, box] = useBox<HTMLDivElement>('evening');
   if (!evening || evening.plan.tasks.length === 0) return null;
   const { plan, advice, agenda } = evening;
   const word = (key: string, params: Record<string, string | number> = {}) => catalogue.text({ key, params });

@@ -36,7 +36,7 @@ export function MoreSheet({
   const thing = subject.kind === 'batch' ? subject.batch : subject.canner;
   const later = useLater();
   return (
-    <Sheet title={word('screen.more')} closeLabel={word('screen.close')} onClose={onClose}>
+    <Sheet title={word('screen.more')} closeLabel={word('screen.close')} tall onClose={onClose}>
       <p className="lead">{catalogue.text(thing.doing)}</p>
       {batch?.detail && <p>{catalogue.text(batch.detail)}</p>}
       {thing.warning && <p className="warning-line">{catalogue.text(thing.warning)}</p>}

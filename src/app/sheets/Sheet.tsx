@@ -5,11 +5,13 @@ import { useEffect, useId, useRef } from 'react';
 interface SheetProps {
   title: string;
   closeLabel: string;
+  /** As high as a sheet can be from the beginning: what follows its head a moment later moves nothing. */
+  tall?: boolean;
   onClose: () => void;
   children: React.ReactNode;
 }
 
-export function Sheet({ title, closeLabel, onClose, children }: SheetProps) {
+export function Sheet({ title, closeLabel, tall, onClose, children }: SheetProps) {
   const ref = useRef<HTMLDialogElement>(null);
   const id = useId();
   useEffect(() => {
@@ -17,7 +19,7 @@ export function Sheet({ title, closeLabel, onClose, children }: SheetProps) {
     if (dialog && !dialog.open) dialog.showModal();
   }, []);
   return (
-    <dialog ref={ref} className="sheet" aria-labelledby={id} onClose={onClose}>
+    <dialog ref={ref} className={tall ? 'sheet tall' : 'sheet'} aria-labelledby={id} onClose={onClose}>
       <div className="sheet-body">
         <header>
           <h2 id={id}>{title}</h2>

@@ -20,7 +20,8 @@ export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Cat
         <path d="M2 3 H24 V16 H12 L6 21 V16 H2 Z" />
         {speaking && <path d="M7 7.5 H19 M7 11.5 H16" />}
       </svg>
-      <span>{text}</span>
+      {/* Another sentence is another thing, not the last one moved. */}
+      <span key={text}>{text}</span>
     </p>
   );
 }

@@ -40,7 +40,10 @@ function Clock({ face, catalogue }: { face: ClockFace | null; catalogue: Catalog
   if (!face) return <p className="clock none" />;
   const unit = catalogue.text({ key: `screen.unit.${face.unit}` });
   return (
-    <p className={`clock ${face.urgent ? 'urgent' : ''} ${face.unit}`} role="timer">
+    <p
+      className={`clock ${face.urgent ? 'urgent' : ''} ${face.unit} ${face.fourDigits ? 'four-digits' : ''}`}
+      role="timer"
+    >
       <span className="numerals">{face.numerals}</span>
       <span className="clock-words">
         <b>{lowerFirst(unit)}</b> <span>{lowerFirst(catalogue.text(face.label))}</span>
@@ -50,7 +53,7 @@ function Clock({ face, catalogue }: { face: ClockFace | null; catalogue: Catalog
 }
 
 function Tape({ canner, now, catalogue }: { canner: CannerView; now: number; catalogue: Catalogue }) {
-  const [ref, box] = useBox<HTMLDivElement>();
+  const [ref, box] = useBox<HTMLDivElement>('tape');
   const clock = canner.clock?.kind === 'until' ? canner.clock : null;
   const alt = catalogue.text({ key: 'screen.tape', params: { voids: canner.voids.length } });
   return (

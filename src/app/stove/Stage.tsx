@@ -26,7 +26,7 @@ interface StageProps {
 
 /** Drawn anew only when what stands there has changed: a word that is said moves nothing on the stove. */
 export const Stage = memo(function Stage({ scene, clock, catalogue, units }: StageProps) {
-  const [ref, box] = useBox<HTMLDivElement>();
+  const [ref, box] = useBox<HTMLDivElement>('stage');
   const hue = scene.kind === 'canner' ? 225 : fruitHue(scene.batch.plan.request.fruit);
   return (
     <div className="stage hued" ref={ref} style={{ '--hue': hue } as React.CSSProperties}>

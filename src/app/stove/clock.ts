@@ -13,6 +13,8 @@ export interface ClockFace {
   urgent: boolean;
   /** How much of the time is gone, 0..1; null where it has no sure end. */
   gone: number | null;
+  /** It counts down from four digits: as many keep their room when one falls away. */
+  fourDigits: boolean;
 }
 
 const MINUTE_MS = 60_000;
@@ -25,7 +27,13 @@ export function clockFace(clock: ClockView, now: number): ClockFace {
     case 'about':
       return aboutFace(clock, now);
     case 'since':
-      return { ...spanFace(now - clock.from), label: clock.label, urgent: false, gone: null };
+      return {
+        ...spanFace(now - clock.from),
+        label: clock.label,
+        urgent: false,
+        gone: null,
+        fourDigits: false,
+      };
   }
 }
 
@@ -34,7 +42,8 @@ function untilFace(clock: Extract<ClockView, { kind: 'until' }>, now: number): C
   const length = Math.max(1, clock.until - clock.from);
   const gone = Math.min(1, Math.max(0, 1 - left / length));
   const face = left >= 0 ? spanFace(ceilToSecond(left)) : overFace(-left);
-  return { ...face, label: clock.label, urgent: clock.urgent, gone };
+  const fourDigits = length >= 10 * MINUTE_MS && face.unit !== 'minOver';
+  return { ...face, label: clock.label, urgent: clock.urgent, gone, fourDigits };
 }
 
 /** After ten minutes the seconds say nothing more, and would not fit. */
@@ -65,7 +74,7 @@ function spanFace(ms: number): Pick<ClockFace, 'numerals' | 'unit' | 'minutes'> 
 function aboutFace(clock: Extract<ClockView, { kind: 'about' }>, now: number): ClockFace {
   const low = Math.max(0, Math.floor((clock.until.low - now) / MINUTE_MS));
   const high = Math.max(low, Math.ceil((clock.until.high - now) / MINUTE_MS));
-  const rest = { minutes: { low, high }, label: clock.label, urgent: false, gone: null };
+  const rest = { minutes: { low, high }, label: clock.label, urgent: false, gone: null, fourDigits: false };
   if (clock.until.high <= now) return { numerals: '0', unit: 'now', ...rest };
   if (high >= 120) {
     const hours = (minutes: number) =>

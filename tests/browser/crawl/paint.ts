@@ -5,15 +5,22 @@ import type { Look } from './sizes.ts';
 import type { Stage } from './stage.ts';
 
 export interface Paint {
-  interactions: number;
-  /** From each interaction to the next paint, ms, in steps of 8 (the Event Timing API rounds so). */
-  ms: number[];
-  /** Sum of layout shifts, with and without a touch just before. */
-  shift: number;
-  shiftAfterInput: number;
+  /** Each interaction: what was pressed where, and how long until the next paint, ms, in steps of 8 (the Event Timing API rounds so). */
+  interactions: { what: string; ms: number }[];
+  shifts: Shift[];
 }
 
-export const noPaint = (): Paint => ({ interactions: 0, ms: [], shift: 0, shiftAfterInput: 0 });
+export interface Shift {
+  /** The last thing pressed before it, and where. */
+  after: string;
+  /** Within half a second of that press, which the Layout Instability definition leaves out of its sum. */
+  byPress: boolean;
+  value: number;
+  /** What moved, and from where to where. */
+  moved: string[];
+}
+
+export const noPaint = (): Paint => ({ interactions: [], shifts: [] });
 
 const SLOWER = 4;
 
@@ -26,55 +33,85 @@ export async function paintOf(stage: Stage, kitchen: SavedKitchen, look: Look, p
   await page.evaluate(startWatching);
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
   for (const key of ['ArrowRight', 'ArrowLeft', 'm', 'Escape', 'l', 'Enter']) {
+    await page.evaluate(nowPressing, key);
     await page.keyboard.press(key);
-    await page.waitForTimeout(250);
+    await page.waitForTimeout(700);
   }
   const main = page.locator('.controls .choice').first();
-  if (await main.isVisible()) await main.tap();
+  if (await main.isVisible()) {
+    await page.evaluate(nowPressing, `touch ${(await main.textContent())?.trim() ?? ''}`);
+    await main.tap();
+  }
   await page.waitForTimeout(1200);
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   const seen = await page.evaluate(stopWatching);
-  paint.ms.push(...seen.ms);
-  paint.interactions += seen.ms.length;
-  paint.shift += seen.shift;
-  paint.shiftAfterInput += seen.shiftAfterInput;
+  const where = `${kitchen.name}, ${look.device.name}`;
+  paint.interactions.push(...seen.interactions.map(({ what, ms }) => ({ what: `${what} (${where})`, ms })));
+  paint.shifts.push(...seen.shifts.map((shift) => ({ ...shift, after: `${shift.after} (${where})` })));
 }
 
 interface Watched {
-  byInteraction: Map<number, number>;
-  shift: number;
-  shiftAfterInput: number;
+  presses: { what: string; at: number }[];
+  byInteraction: Map<number, { at: number; ms: number }>;
+  shifts: Shift[];
+  take: (() => void)[];
 }
 
 declare global {
   var watched: Watched;
 }
 
+function nowPressing(what: string): void {
+  watched.presses.push({ what, at: performance.now() });
+}
+
 function startWatching(): void {
-  globalThis.watched = { byInteraction: new Map(), shift: 0, shiftAfterInput: 0 };
-  const events = new PerformanceObserver((list) => {
-    for (const entry of list.getEntries() as (PerformanceEntry & { interactionId?: number })[]) {
-      const { interactionId: id = 0, duration } = entry;
-      if (id > 0) watched.byInteraction.set(id, Math.max(watched.byInteraction.get(id) ?? 0, duration));
+  globalThis.watched = { presses: [], byInteraction: new Map(), shifts: [], take: [] };
+  const lastBefore = (at: number) => watched.presses.findLast((press) => press.at <= at)?.what ?? 'nothing';
+  const noteEvents = (entries: PerformanceEntryList) => {
+    for (const entry of entries as (PerformanceEntry & { interactionId?: number })[]) {
+      const { interactionId: id = 0, duration, startTime: at } = entry;
+      const known = watched.byInteraction.get(id);
+      if (id > 0) watched.byInteraction.set(id, { at, ms: Math.max(known?.ms ?? 0, duration) });
     }
-  });
-  events.observe({ type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
-  const shifts = new PerformanceObserver((list) => {
-    for (const entry of list.getEntries() as (PerformanceEntry & {
+  };
+  const noteShifts = (entries: PerformanceEntryList) => {
+    for (const entry of entries as (PerformanceEntry & {
       value: number;
       hadRecentInput: boolean;
+      sources: { node: Node | null; previousRect: DOMRectReadOnly; currentRect: DOMRectReadOnly }[];
     })[]) {
-      if (entry.hadRecentInput) watched.shiftAfterInput += entry.value;
-      else watched.shift += entry.value;
+      const moved = entry.sources.map(({ node, previousRect: a, currentRect: b }) => {
+        const element = node instanceof Element ? node : node?.parentElement;
+        const name = element
+          ? `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''}`
+          : '?';
+        const box = ({ x, y, width, height }: DOMRectReadOnly) =>
+          [x, y, width, height].map((v) => Math.round(v)).join(' ');
+        return `${name} [${box(a)}] to [${box(b)}]`;
+      });
+      const { value, hadRecentInput: byPress } = entry;
+      watched.shifts.push({ after: lastBefore(entry.startTime), byPress, value, moved });
     }
-  });
-  shifts.observe({ type: 'layout-shift' });
+  };
+  const watch = (note: (entries: PerformanceEntryList) => void, options: PerformanceObserverInit) => {
+    const observer = new PerformanceObserver((list) => note(list.getEntries()));
+    observer.observe(options);
+    watched.take.push(() => note(observer.takeRecords()));
+  };
+  watch(noteEvents, { type: 'event', durationThreshold: 16 } as PerformanceObserverInit);
+  watch(noteShifts, { type: 'layout-shift' });
 }
 
 /** An interaction quicker than 16 ms is not reported: it is left out, which makes the share of slow ones no smaller. */
-function stopWatching(): { ms: number[]; shift: number; shiftAfterInput: number } {
-  const { byInteraction, shift, shiftAfterInput } = watched;
-  return { ms: [...byInteraction.values()], shift, shiftAfterInput };
+function stopWatching(): { interactions: { what: string; ms: number }[]; shifts: Shift[] } {
+  for (const take of watched.take) take();
+  const { byInteraction, presses, shifts } = watched;
+  const interactions = [...byInteraction.values()].map(({ at, ms }) => ({
+    what: presses.findLast((press) => press.at <= at)?.what ?? 'nothing',
+    ms,
+  }));
+  return { interactions, shifts };
 }
 
 export function quantile(values: readonly number[], share: number): number {

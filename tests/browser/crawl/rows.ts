@@ -4,7 +4,7 @@ import type { Told } from './colourBlind.ts';
 import type { Contrast } from './contrast.ts';
 import type { Rain } from './droplets.ts';
 import type { Keys } from './keyboard.ts';
-import { quantile, type Paint } from './paint.ts';
+import { quantile, type Paint, type Shift } from './paint.ts';
 import type { TableRow } from './table.ts';
 
 export function contrastRows({ words, least, leastBig, faults }: Contrast): TableRow[] {
@@ -61,21 +61,36 @@ const PAINT_MS = 50;
 /** The Event Timing API rounds to 8 ms: up to 56 is not told from 50. */
 const ROUNDED_MS = 56;
 
-export function paintRows({ interactions, ms, shift, shiftAfterInput }: Paint, load: number): TableRow[] {
+/** What the eye cannot see; the API counts the fall of a single digit. */
+const STILL = 0.001;
+
+/** A press that asks for another screen gets one: the next pot, or the state after the step that was done. */
+const asksForAnother = ({ byPress, after }: Shift) => byPress && /^(Arrow|Enter|touch)/.test(after);
+
+export function paintRows({ interactions, shifts }: Paint, load: number): TableRow[] {
+  const ms = interactions.map((one) => one.ms);
   const worst = Math.max(0, ...ms);
-  const slow = ms.filter((one) => one > ROUNDED_MS);
+  const slow = interactions.filter((one) => one.ms > ROUNDED_MS).toSorted((a, b) => b.ms - a.ms);
+  const own = shifts.filter(asksForAnother);
+  const others = shifts.filter((shift) => !asksForAnother(shift)).toSorted((a, b) => b.value - a.value);
+  const sum = (some: readonly Shift[]) => some.reduce((total, { value }) => total + value, 0);
   return [
     {
       what: 'interaction to next paint, 4x slower',
       must: `<= ${PAINT_MS} ms`,
-      measured: `half ${quantile(ms, 0.5)} ms, 98 in 100 ${quantile(ms, 0.98)} ms, worst ${worst} ms; ${interactions} of 16 ms or more; load ${load.toFixed(1)}`,
-      faults: slow.map((one) => `${one} ms`),
+      measured: `half ${quantile(ms, 0.5)} ms, 98 in 100 ${quantile(ms, 0.98)} ms, worst ${worst} ms; ${ms.length} of 16 ms or more; load ${load.toFixed(1)}`,
+      faults: slow.map((one) => `${one.ms} ms: ${one.what}`),
     },
     {
-      what: 'layout shift',
-      must: '0',
-      measured: `${shift.toFixed(4)}; within half a second of a touch ${shiftAfterInput.toFixed(4)}`,
-      faults: shift > 0 ? [`${shift.toFixed(4)}`] : [],
+      what: 'layout shift that no press asked for',
+      must: `< ${STILL}`,
+      measured: `${sum(others).toFixed(4)}; within half a second of a press that turns to another pot or does a step ${sum(own).toFixed(4)}, most ${Math.max(0, ...own.map(({ value }) => value)).toFixed(4)}`,
+      faults:
+        sum(others) < STILL
+          ? []
+          : others.map(
+              ({ value, after, moved }) => `${value.toFixed(4)} after ${after}: ${moved.join(', ')}`,
+            ),
     },
   ];
 }

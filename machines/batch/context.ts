@@ -17,7 +17,9 @@ export interface BatchInput {
   at: number;
 }
 
+/** What was believed to be in the pot. */
 export interface PathPoint {
+  /** Kitchen ms. */
   at: number;
   massKg: Range;
 }

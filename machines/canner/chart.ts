@@ -6,6 +6,18 @@
 
 import { canner } from './vocabulary.ts';
 
+/** No clock runs, the jars are in: all waits for the full boil, the first time and after it was lost. */
+const towardsFullBoil = {
+  'canner.fullBoil': {
+    target: 'fullBoil',
+    actions: ['noteTheTime', 'startTheClock', 'soundClockStarted', 'sayClockStarted'],
+  },
+  'canner.waterLow': { actions: ['noteWaterLow', 'sayAddWater'] },
+  'canner.waterAdded': { actions: ['noteWaterAdded', 'sayWaterInAndBoil'] },
+  tick: { guard: 'questionIsDue', actions: ['noteTheQuestion', 'askIfFullBoil'] },
+  'kitchen.returned': { actions: ['noteTheQuestion', 'askIfFullBoil'] },
+} as const;
+
 export const cannerMachine = canner.createMachine({
   id: 'canner',
   context: ({ input }) => ({
@@ -85,16 +97,7 @@ export const cannerMachine = canner.createMachine({
       },
       states: {
         comingToFullBoil: {
-          on: {
-            'canner.fullBoil': {
-              target: 'fullBoil',
-              actions: ['noteTheTime', 'startTheClock', 'soundClockStarted', 'sayClockStarted'],
-            },
-            'canner.waterLow': { actions: ['noteWaterLow', 'sayAddWater'] },
-            'canner.waterAdded': { actions: ['noteWaterAdded', 'sayWaterInAndBoil'] },
-            tick: { guard: 'questionIsDue', actions: ['noteTheQuestion', 'askIfFullBoil'] },
-            'kitchen.returned': { actions: ['noteTheQuestion', 'askIfFullBoil'] },
-          },
+          on: towardsFullBoil,
         },
 
         fullBoil: {
@@ -139,16 +142,7 @@ export const cannerMachine = canner.createMachine({
 
         boilLost: {
           description: 'The clock is void. Back to a full boil, then the full time again.',
-          on: {
-            'canner.fullBoil': {
-              target: 'fullBoil',
-              actions: ['noteTheTime', 'startTheClock', 'soundClockStarted', 'sayClockStarted'],
-            },
-            'canner.waterLow': { actions: ['noteWaterLow', 'sayAddWater'] },
-            'canner.waterAdded': { actions: ['noteWaterAdded', 'sayWaterInAndBoil'] },
-            tick: { guard: 'questionIsDue', actions: ['noteTheQuestion', 'askIfFullBoil'] },
-            'kitchen.returned': { actions: ['noteTheQuestion', 'askIfFullBoil'] },
-          },
+          on: towardsFullBoil,
         },
 
         unsureOfTheBoil: {

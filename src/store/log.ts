@@ -70,13 +70,12 @@ export class DurableLog implements LogStore {
 
   /** Begins to read the copies, for who has other things to do before the log is opened. */
   readAhead(): void {
-    this.#ahead = Promise.all(this.#lanes.map(readCopy));
+    this.#ahead = this.#readCopies();
   }
 
   /** Reads both copies, takes the longest log that they prove, and mends them. Never throws. */
   async open(): Promise<Opened> {
-    if (!this.#ahead) this.readAhead();
-    const copies = (await this.#ahead) ?? [];
+    const copies = await (this.#ahead ?? this.#readCopies());
     this.#ahead = null;
     const readable = copies.filter((copy) => copy !== null);
     const { lines, entries, trouble } = adopt(readable, (n) => this.#header(n), this.#options.format);
@@ -215,6 +214,10 @@ export class DurableLog implements LogStore {
     }
     const [kind] = this.#lanes.map(({ failing }) => failing);
     if (kind && this.#lanes.every(({ failing }) => failing)) trouble.push(sentences.nothingSaved(kind));
+  }
+
+  #readCopies(): Promise<(Copy | null)[]> {
+    return Promise.all(this.#lanes.map(readCopy));
   }
 
   async #rewriteAll(): Promise<{ trouble: StoreTrouble[]; durable: boolean }> {

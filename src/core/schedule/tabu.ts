@@ -62,8 +62,7 @@ export function walk(shop: Shop, from: readonly number[], { chance, isOver, onBe
     if (moves.length === 0) return;
     const move = choose(shop, moves, best, (one) => undone.forbids(one, step), chance);
     undone.note(move, step);
-    shop.move(move);
-    if (!shop.measure()) throw new Error('A move that closes no circle has closed one.');
+    make(shop, move);
   }
 }
 
@@ -123,12 +122,16 @@ function choose(
   return chosen;
 }
 
+function make(shop: Shop, move: Move): void {
+  shop.move(move);
+  if (!shop.measure()) throw new Error('A move that closes no circle has closed one.');
+}
+
 /** A few moves by lot, away from where the walk got stuck. */
 function shake(shop: Shop, chance: () => number): void {
   for (let i = 0; i < SHAKES; i++) {
     const moves = shop.moves(chance);
     if (moves.length === 0) return;
-    shop.move(moves[Math.floor(chance() * moves.length)]!);
-    shop.measure();
+    make(shop, moves[Math.floor(chance() * moves.length)]!);
   }
 }

@@ -80,6 +80,35 @@ test('drawn problems get the best of all plans, or the proof that there is none'
   expect(possible).toBeLessThan(40);
 });
 
+test('prices of very different size beside a long evening are told apart, and no answer is worse than the one before', () => {
+  let possible = 0;
+  for (let seed = 1; seed <= 40; seed++) {
+    const drawn = draw(seed);
+    const farAway = { from: 4000, to: 4001, amount: 0 };
+    const project: Project = {
+      ...drawn,
+      resources: [{ capacity: 2, absences: [farAway] }, ...drawn.resources.slice(1)],
+      lags: drawn.lags.map((lag) =>
+        lag.pricePerUnit === undefined
+          ? lag
+          : { ...lag, pricePerUnit: lag.pricePerUnit < 1.5 ? 0.05 * lag.pricePerUnit : 40 },
+      ),
+      startWeights: (drawn.startWeights ?? []).map((weight) => weight / 200),
+    };
+    const costs: number[] = [];
+    const plan = schedule(project, {
+      ...patience(5000),
+      onBetter: (better) => better.kind === 'schedule' && costs.push(better.cost),
+    });
+    if (plan.kind === 'none') continue;
+    possible++;
+    expect(plan.cost, `seed ${seed}`).toBeCloseTo(leastPrice(project) ?? NaN, 6);
+    expect(plan.proven, `seed ${seed}`).toBe(true);
+    expect(costs, `seed ${seed}`).toEqual(costs.toSorted((a, b) => b - a));
+  }
+  expect(possible).toBeGreaterThan(10);
+});
+
 test('an earlier plan that still holds is where the thinking begins', () => {
   const drawn = Array.from({ length: 20 }, (_, seed) => draw(seed));
   const project = drawn.find((each) => schedule(each, patience(5000)).kind === 'schedule');

@@ -6,9 +6,8 @@
 // Well under a millisecond for an evening, so it is what answers at once and what judges orders.
 
 import type { Lag, Project } from '../schedule/types.ts';
+import { LIMIT_PRICE, Ties } from './ties.ts';
 
-/** A lag priced from here on is a limit that lateness breaks; below, a wish. */
-export const LIMIT_PRICE = 20;
 /** Below this it is only a pot kept hot for nothing. */
 const IDLE_PRICE = 0.5;
 
@@ -16,6 +15,12 @@ const IDLE_PRICE = 0.5;
 const TRIES_PER_PART = 160;
 
 const NO_FLOORS: ReadonlyMap<number, number> = new Map();
+
+/**
+ * Whose turn comes before the order's: only what a running step leaves no choice (the stand after its process), or all
+ * that a limit ties to what has happened, in the order in which the limits end.
+ */
+export type Before = 'musts' | 'dues';
 
 export interface Placement {
   starts: number[];
@@ -26,83 +31,36 @@ export interface Placement {
   late: number;
 }
 
-type Arc = { other: number; distance: number; price: number | null };
-
 export class Insertion {
-  private readonly count: number;
-  private readonly ahead: Arc[][];
-  private readonly behind: Arc[][];
-  /** The part of each activity: those it is tied to by greatest distances. */
-  private readonly parts: number[][];
-  private readonly partOf: number[];
+  private readonly ties: Ties;
   private readonly horizon: number;
   readonly project: Project;
   private floors: ReadonlyMap<number, number> = NO_FLOORS;
 
   constructor(project: Project) {
     this.project = project;
-    this.count = project.activities.length;
-    this.ahead = Array.from({ length: this.count }, () => []);
-    this.behind = Array.from({ length: this.count }, () => []);
-    for (const { from, to, distance, pricePerUnit } of project.lags) {
-      const price = pricePerUnit ?? null;
-      this.ahead[from]?.push({ other: to, distance, price });
-      this.behind[to]?.push({ other: from, distance, price });
-    }
+    this.ties = new Ties(project);
     const away = project.resources.flatMap(({ absences }) => absences?.map(({ to }) => to) ?? []);
     const given = project.activities.map((one) => Math.max(one.earliestStart ?? 0, one.fixedStart ?? 0));
     const work = project.activities.reduce((sum, { duration }) => sum + duration, 0);
     this.horizon = Math.ceil(2 * work + 60 + Math.max(0, ...given, ...away));
-    this.partOf = this.findParts();
-    this.parts = this.listParts();
   }
 
-  /** Activities joined by a greatest distance between two that can both move. */
-  private findParts(): number[] {
-    const root = Array.from({ length: this.count }, (_, i) => i);
-    const find = (i: number): number => {
-      let at = i;
-      while ((root[at] ?? at) !== at) at = root[at] ?? at;
-      return at;
-    };
-    for (const { from, to, distance, pricePerUnit } of this.project.lags) {
-      const movable =
-        this.project.activities[to]?.fixedStart === undefined &&
-        this.project.activities[from]?.fixedStart === undefined;
-      if (distance < 0 && movable && (pricePerUnit === undefined || pricePerUnit >= LIMIT_PRICE))
-        root[find(from)] = find(to);
-    }
-    return root.map((_, i) => find(i));
-  }
-
-  private listParts(): number[][] {
-    const parts = new Map<number, number[]>();
-    this.partOf.forEach((part, i) => parts.set(part, [...(parts.get(part) ?? []), i]));
-    const ordered = new Map([...parts].map(([part, members]) => [part, this.ordered(members)]));
-    return this.partOf.map((part) => ordered.get(part) ?? []);
-  }
-
-  /** Within a part, by least distances: who must begin first is placed first. */
-  private ordered(part: readonly number[]): number[] {
-    const depth = new Map(part.map((i) => [i, 0]));
-    for (let round = 0; round < part.length; round++)
-      for (const i of part)
-        for (const { other, distance } of this.ahead[i] ?? [])
-          if (distance >= 0 && other !== i && depth.has(other))
-            depth.set(
-              other,
-              Math.min(9999, Math.max(depth.get(other) ?? 0, (depth.get(i) ?? 0) + Math.max(1, distance))),
-            );
-    return part.toSorted((a, b) => (depth.get(a) ?? 0) - (depth.get(b) ?? 0) || a - b);
+  get hasDues(): boolean {
+    return this.ties.hasDues;
   }
 
   /**
    * Puts everything in by this order of activities, those that have a floor not before it; null where the limits
    * cannot be kept.
    */
-  place(order: readonly number[], floors?: ReadonlyMap<number, number>): Placement | null {
+  place(
+    order: readonly number[],
+    floors?: ReadonlyMap<number, number>,
+    before: Before = 'musts',
+  ): Placement | null {
     this.floors = floors ?? NO_FLOORS;
-    const starts = Array.from({ length: this.count }, () => -1);
+    const starts = Array.from({ length: this.project.activities.length }, () => -1);
     const use = this.project.resources.map(() => new Int16Array(this.horizon));
     this.project.resources.forEach(({ absences }, resource) =>
       absences?.forEach(({ from, to, amount }) => this.fillUse(use, resource, from, to, amount)),
@@ -110,7 +68,9 @@ export class Insertion {
     this.project.activities.forEach(({ fixedStart }, i) => {
       if (fixedStart !== undefined) this.put(i, fixedStart, starts, use, 1);
     });
-    for (const first of order) {
+    for (const held of this.ties.held)
+      if ((starts[held] ?? -1) < 0 && !this.placePart([held], starts, use)) return null;
+    for (const first of before === 'dues' ? [...this.ties.due, ...order] : order) {
       if ((starts[first] ?? -1) >= 0) continue;
       if (!this.placeAfterWhatComesFirst(first, starts, use, new Set())) return null;
     }
@@ -125,12 +85,12 @@ export class Insertion {
     use: Int16Array[],
     asked: Set<number>,
   ): boolean {
-    const part = this.parts[i] ?? [];
-    const root = this.partOf[i] ?? i;
+    const part = this.ties.parts[i] ?? [];
+    const root = this.ties.partOf[i] ?? i;
     asked.add(root);
     for (const member of part)
-      for (const { other, distance } of this.behind[member] ?? []) {
-        const its = this.partOf[other] ?? other;
+      for (const { other, distance } of this.ties.behind[member] ?? []) {
+        const its = this.ties.partOf[other] ?? other;
         if (distance < 0 || asked.has(its) || (starts[other] ?? -1) >= 0) continue;
         if (!this.placeAfterWhatComesFirst(other, starts, use, asked)) return false;
       }
@@ -147,6 +107,7 @@ export class Insertion {
         const start = this.firstPlace(i, Math.max(floor.get(i) ?? 0, this.earliest(i, starts)), use);
         if (start === null) return false;
         const tooLate = this.tooLate(i, start, starts, elastic);
+        if (tooLate === 'never') return false;
         if (tooLate) {
           floor.set(tooLate.other, (starts[tooLate.other] ?? 0) + tooLate.by);
           again = true;
@@ -162,26 +123,31 @@ export class Insertion {
 
   private earliest(i: number, starts: readonly number[]): number {
     let bound = Math.max(this.project.activities[i]?.earliestStart ?? 0, this.floors.get(i) ?? 0);
-    for (const { other, distance, price } of this.behind[i] ?? []) {
+    for (const { other, distance, price } of this.ties.behind[i] ?? []) {
       const start = starts[other] ?? -1;
       if (start >= 0 && (price === null || distance >= 0)) bound = Math.max(bound, start + distance);
     }
     return bound;
   }
 
-  /** Who among the placed ones would have to begin later for `i` to begin here; undefined: nobody, or nobody who can. */
+  /**
+   * Who among the placed ones would have to begin later for `i` to begin here; undefined: nobody, or nobody who can;
+   * 'never': one who is under way, and the limit may not be broken.
+   */
   private tooLate(
     i: number,
     start: number,
     starts: readonly number[],
     elastic: boolean,
-  ): { other: number; by: number } | undefined {
-    for (const { other, distance, price } of this.ahead[i] ?? []) {
+  ): { other: number; by: number } | 'never' | undefined {
+    for (const { other, distance, price } of this.ties.ahead[i] ?? []) {
       const placed = starts[other] ?? -1;
       if (distance > 0 || placed < 0 || start + distance <= placed) continue;
-      const fixed = this.project.activities[other]?.fixedStart !== undefined;
+      const fixed = this.ties.isHeld(other);
+      if (price === null && fixed) return 'never';
       if (price !== null && (price < LIMIT_PRICE || fixed || elastic)) continue;
-      if (this.partOf[other] === this.partOf[i] && !fixed) return { other, by: start + distance - placed };
+      if (this.ties.partOf[other] === this.ties.partOf[i] && !fixed)
+        return { other, by: start + distance - placed };
     }
     return undefined;
   }
@@ -249,7 +215,7 @@ export class Insertion {
   }
 
   private breaks(i: number, start: number, starts: readonly number[]): boolean {
-    return (this.ahead[i] ?? []).some(
+    return (this.ties.ahead[i] ?? []).some(
       ({ other, distance }) => start + distance > (starts[other] ?? 0) && (starts[other] ?? -1) >= 0,
     );
   }

@@ -129,15 +129,18 @@ export function replanEvening(
   return told({ ...option, found }, effort);
 }
 
+/** Of the time to think, what orders have; the scheduler has the rest. */
+const ORDERS_SHARE = 0.15;
+
 /** Orders first, then the scheduler itself from the best of them. */
 function bestFound(
   model: Model,
   orders: readonly (readonly string[])[],
   effort: EveningEffort,
 ): Found | null {
-  const found = bestOrder(model, orders, { ...effort, budgetMs: 0.6 * effort.budgetMs });
+  const found = bestOrder(model, orders, { ...effort, budgetMs: ORDERS_SHARE * effort.budgetMs });
   const order = found?.order ?? orders[0] ?? [];
-  return improved(model, found, order, { ...effort, budgetMs: 0.4 * effort.budgetMs });
+  return improved(model, found, order, { ...effort, budgetMs: (1 - ORDERS_SHARE) * effort.budgetMs });
 }
 
 /** What another scheduler may be asked, what our own finds in so much time, and the plan that an answer makes. */

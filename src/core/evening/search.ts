@@ -4,9 +4,10 @@
 import { schedule } from '../schedule/index.ts';
 import type { Effort, Schedule } from '../schedule/types.ts';
 import { lots } from './chance.ts';
-import { Insertion, LIMIT_PRICE, type Placement } from './insertion.ts';
+import { Insertion, type Before, type Placement } from './insertion.ts';
 import type { Piece } from './pieces.ts';
 import { PER_MIN, type Act, type Model } from './situation.ts';
+import { LIMIT_PRICE } from './ties.ts';
 
 /** How long to think, and who may think besides our own search. */
 export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {
@@ -45,13 +46,14 @@ function servedIn(unload: number, { acts }: Model): number {
 interface Attempt {
   order: number[];
   floors: Map<number, number>;
+  before: Before;
 }
 
 /**
  * A batch order in the ways worth trying: jars that wait in or for a canner, what is hot already, then batch after
  * batch; and where something is hot, the lifting put off by more and more.
  */
-function spelled(order: readonly string[], model: Model): Attempt[] {
+function spelled(order: readonly string[], model: Model, hasDues: boolean): Attempt[] {
   const rank = new Map(order.map((batch, i) => [batch, i]));
   const rankOf = ({ pieces: [first] }: Act): number =>
     Math.min(99, ...(first?.batches.map((batch) => rank.get(batch) ?? 99) ?? []));
@@ -72,10 +74,12 @@ function spelled(order: readonly string[], model: Model): Attempt[] {
   const acts = sorted.map(([, , i]) => i);
   const lifting = sorted.filter(([urgent]) => urgent === 0 || urgent === 2).map(([, , i]) => i);
   const contested = lifting.length > 0 && sorted.some(([urgent]) => urgent === 3);
-  return (contested ? PUT_OFF : [0]).map((minutes) => ({
+  const ways = (contested ? PUT_OFF : [0]).map((minutes): Attempt => ({
     order: acts,
     floors: new Map(lifting.map((act) => [act, servedIn(act, model) + minutes * PER_MIN])),
+    before: 'musts',
   }));
+  return hasDues ? [...ways, ...ways.map((way): Attempt => ({ ...way, before: 'dues' }))] : ways;
 }
 
 /** Ways to change an order a little: one batch moved to another place. */
@@ -117,8 +121,8 @@ export function bestOrder(
     if (tried.has(name)) return false;
     tried.add(name);
     let won = false;
-    for (const { order: acts, floors } of spelled(order, model)) {
-      const placement = insertion.place(acts, floors);
+    for (const { order: acts, floors, before } of spelled(order, model, insertion.hasDues)) {
+      const placement = insertion.place(acts, floors, before);
       if (!placement || (best && placement.cost >= best.placement.cost - 1e-9)) continue;
       best = { placement, order, by: 'own', proven: false };
       won = true;
@@ -162,8 +166,8 @@ export function keptTo(
     }),
   );
   let best: Found | null = null;
-  for (const { order: acts, floors } of spelled(order, model)) {
-    const placement = insertion.place(acts, new Map([...stays, ...floors]));
+  for (const { order: acts, floors, before } of spelled(order, model, insertion.hasDues)) {
+    const placement = insertion.place(acts, new Map([...stays, ...floors]), before);
     if (placement && (!best || placement.cost < best.placement.cost))
       best = { placement, order, by: 'own', proven: false };
   }

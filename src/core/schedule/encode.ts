@@ -20,21 +20,27 @@ export type Encoded = {
   /** The variable whose value is the cost times `scale`. */
   readonly cost: number;
   readonly scale: number;
+  /** False where prices had to be rounded. */
+  readonly isExact: boolean;
   readonly orders: readonly Order[];
 };
 
-const MOST_COST = 2 ** 29;
+const MOST_COST = 2 ** 30;
 
-/** Null when the lags and pairs alone leave no way. */
-export function encode(problem: Problem): Encoded | null {
-  const { count, horizon } = problem;
+/**
+ * Null when the lags and pairs alone leave no way. Nothing that costs more than `ceiling` is looked for: the lower it
+ * is, the finer prices can be told apart.
+ */
+export function encode(problem: Problem, ceiling = Infinity): Encoded | null {
+  const { count } = problem;
+  const horizon = Math.min(problem.horizon, isNeverPaidBack(problem) ? Math.floor(ceiling) : Infinity);
   const distances = new Distances(count, problem.hard);
   const pairs = pairsOf(problem);
   const open = orderForced(problem, distances, pairs);
   if (!distances.isPossible) return null;
 
   const least = [...problem.earliest];
-  const greatest = [...problem.latest];
+  const greatest = problem.latest.map((start, i) => Math.min(start, horizon - durationOf(problem, i)));
   const variable = (from: number, to: number) => (greatest.push(to), least.push(from) - 1);
   const end = variable(leastEnd(problem, distances, headsOf(problem, distances)), horizon);
   const lags: Distance[] = problem.hard.map(({ from, to, distance }) => ({ from, to, distance }));
@@ -49,10 +55,19 @@ export function encode(problem: Problem): Encoded | null {
       if (distances.between(a, b) >= durationOf(problem, a))
         lags.push({ from: a, to: b, distance: durationOf(problem, a) });
 
-  const stretches = problem.soft.map(() => variable(0, 2 * horizon));
+  const stretches = problem.soft.map(({ from, to, distance }) =>
+    variable(0, Math.max(0, greatest[from]! + distance - least[to]!)),
+  );
   const terms = costTerms(problem, end, stretches);
   const isPlain = terms.length === 1;
-  const scale = isPlain ? 1 : scaleFor(terms, horizon);
+  const worst = terms.reduce(
+    (sum, { variable: one, price }) =>
+      sum + Math.abs(price) * Math.max(Math.abs(least[one]!), Math.abs(greatest[one]!)),
+    0,
+  );
+  const { scale, isExact } = isPlain
+    ? { scale: 1, isExact: true }
+    : scaleFor(terms, Math.min(ceiling, worst));
   const cost = isPlain ? end : variable(-MOST_COST, MOST_COST);
   const orders = open.map(([first, second]) => ({ first, second, variable: variable(0, 1) }));
   for (const { first, second, variable: order } of orders)
@@ -63,8 +78,13 @@ export function encode(problem: Problem): Encoded | null {
   addResources(problem, engine);
   problem.soft.forEach((lag, i) => engine.addRule(stretchRule(engine, lag, stretches[i]!)));
   if (!isPlain) engine.addRule(costRule(engine, terms, cost, scale));
-  return { engine, end, cost, scale, orders };
+  return { engine, end, cost, scale, isExact, orders };
 }
+
+/** Nothing lowers the cost, so that no plan ends after what it costs. */
+const isNeverPaidBack = ({ project, soft }: Problem): boolean =>
+  (project.startWeights ?? []).every((weight) => weight >= 0) &&
+  soft.every(({ pricePerUnit }) => pricePerUnit >= 0);
 
 const durationOf = (problem: Problem, i: number): number => problem.project.activities[i]!.duration;
 
@@ -143,13 +163,12 @@ function costTerms(problem: Problem, end: number, stretches: readonly number[]):
 }
 
 /** Prices are counted in whole parts of a unit, as fine as the numbers allow. */
-function scaleFor(terms: readonly Priced[], horizon: number): number {
-  const total = terms.reduce((sum, { price }) => sum + Math.abs(price) * 2 * horizon, 0);
+function scaleFor(terms: readonly Priced[], most: number): { scale: number; isExact: boolean } {
   const isWhole = (scale: number) =>
     terms.every(({ price }) => Math.abs(price * scale - Math.round(price * scale)) < 1e-6);
   let scale = [1, 10, 100, 1000].find(isWhole) ?? 10_000;
-  while (total * scale > MOST_COST) scale /= 10;
-  return scale;
+  while (most * scale > MOST_COST) scale /= 10;
+  return { scale, isExact: isWhole(scale) };
 }
 
 function costRule(engine: Engine, terms: readonly Priced[], cost: number, scale: number): Linear {

@@ -29,9 +29,12 @@ const AFTER_FIRST: readonly Manner[] = ['earliest', 'busiest', 'busiest', 'busie
 const ROOMS = [1.2, 1.5, 2.5, 5];
 
 const never = () => false;
+const FIRST_ERRAND = { manner: 'soonest', mostConflicts: FIRST_CONFLICTS, isOver: never } as const;
 
 export class Thinking {
   answer: Schedule = { kind: 'none', proven: false, by: 'own' };
+  /** There is nothing left to look for. */
+  private isClosed = false;
   private readonly problem: Problem;
   private readonly encoded: Encoded;
   private readonly effort: Effort;
@@ -50,29 +53,32 @@ export class Thinking {
     this.neighbourhood = new Neighbourhood(problem, encoded, this.chance);
   }
 
-  /** The earlier plan if it still holds, else its order of work, else the earliest start first. */
+  /** Does an earlier plan still hold? Then it is where the thinking begins. */
+  standsOn(starts: readonly number[]): boolean {
+    this.prefer(starts);
+    const same = starts.flatMap((start, i) => [2 * i, start, 2 * i + 1, -start]);
+    return this.run({ ...FIRST_ERRAND, granted: same }) === 'found';
+  }
+
+  /** A first plan: by the earlier one's order of work, else the earliest start first. */
   begin(): void {
     const { warmStarts } = this.effort;
-    const errand = { manner: 'soonest', mostConflicts: FIRST_CONFLICTS, isOver: never } as const;
-    if (warmStarts?.length === this.problem.count) {
+    if (warmStarts?.length === this.problem.count && !this.standsOn(warmStarts)) {
       const { preferred } = this.encoded.engine.branching;
-      this.prefer(warmStarts);
-      const same = warmStarts.flatMap((start, i) => [2 * i, start, 2 * i + 1, -start]);
-      if (this.run({ ...errand, granted: same }) !== 'found')
-        this.run({ ...errand, granted: this.neighbourhood.orders(preferred) });
+      this.run({ ...FIRST_ERRAND, granted: this.neighbourhood.orders(preferred) });
     }
     const { engine, end } = this.encoded;
     const least = engine.leastEver(end);
     for (const room of ROOMS)
-      if (this.answer.kind === 'none' && !this.answer.proven)
-        this.run({ ...errand, granted: [2 * end + 1, -Math.ceil(room * least)] });
+      if (this.answer.kind === 'none' && !this.isClosed)
+        this.run({ ...FIRST_ERRAND, granted: [2 * end + 1, -Math.ceil(room * least)] });
   }
 
   improve(): void {
     const isOver = () => this.spent() >= this.effort.budgetMs;
     this.walkShop();
     let wholes = 0;
-    for (let turn = 0; !this.answer.proven && !isOver(); turn++) {
+    for (let turn = 0; !this.isClosed && !isOver(); turn++) {
       const isPart = this.answer.kind === 'schedule' && this.encoded.orders.length > 0;
       if (isPart && turn % (PARTS_PER_WHOLE + 1) > 0) this.thinkPart(isOver);
       else this.run(this.wholeErrand(wholes++, isOver));
@@ -108,34 +114,37 @@ export class Thinking {
     const { engine } = this.encoded;
     const outcome = engine.search(errand);
     if (outcome === 'none') this.close();
-    if (outcome === 'found')
+    if (outcome === 'found') {
+      const reckoned = engine.value(this.encoded.cost);
       this.accept(Array.from({ length: this.problem.count }, (_, i) => engine.value(i)));
+      this.demandLessThan(reckoned);
+    }
     return outcome;
   }
 
   /** Local search over the orders of work where the problem is a job shop. */
   private walkShop(): void {
-    const shop = this.answer.kind === 'schedule' && !this.answer.proven ? Shop.of(this.problem) : null;
+    const shop = this.answer.kind === 'schedule' && !this.isClosed ? Shop.of(this.problem) : null;
     if (!shop || this.answer.kind === 'none') return;
     const share = this.effort.budgetMs * (this.problem.count > LARGE_SHOP ? 0.7 : 0.5);
     walk(shop, this.answer.starts, {
       chance: this.chance,
       isOver: () => this.spent() >= share,
       onBetter: (starts) => {
-        if (
-          this.answer.kind === 'schedule' &&
-          makespanOf(this.problem.project, starts) < this.answer.makespan
-        )
-          this.accept(starts);
+        const makespan = makespanOf(this.problem.project, starts);
+        if (this.answer.kind !== 'schedule' || makespan >= this.answer.makespan) return;
+        this.accept(starts);
+        this.demandLessThan(makespan);
       },
       least: this.leastCost(),
     });
   }
 
-  /** A better plan: tells it, leans on it from now on, and asks only for better ones still. */
+  /** A better plan: tells it, leans on it from now on. Where prices were rounded, what seemed better need not be. */
   private accept(starts: readonly number[]): void {
     const { project } = this.problem;
     const cost = costOf(project, starts);
+    if (this.answer.kind === 'schedule' && cost >= this.answer.cost) return;
     const lowerBound = Math.min(cost, this.leastCost());
     const answer = {
       kind: 'schedule',
@@ -146,9 +155,13 @@ export class Thinking {
     } as const;
     this.answer = { ...answer, proven: false, by: 'own' };
     this.prefer(starts);
-    const { engine, cost: variable, scale } = this.encoded;
-    if (!engine.demand(2 * variable + 1, 1 - Math.round(cost * scale))) this.close();
     this.effort.onBetter?.(this.answer, this.spent());
+  }
+
+  /** Asks only for better ones from now on. */
+  private demandLessThan(reckoned: number): void {
+    const { engine, cost } = this.encoded;
+    if (!engine.demand(2 * cost + 1, 1 - reckoned)) this.close();
   }
 
   private prefer(starts: readonly number[]): void {
@@ -158,15 +171,17 @@ export class Thinking {
       preferred[variable] = starts[first]! < starts[second]! ? 1 : 0;
   }
 
+  /** Rounded prices bound nothing. */
   private leastCost(): number {
-    return this.encoded.engine.leastEver(this.encoded.cost) / this.encoded.scale;
+    const { engine, cost, scale, isExact } = this.encoded;
+    return isExact ? engine.leastEver(cost) / scale : -Infinity;
   }
 
+  /** Nothing better is possible, or nothing at all: for certain, but where prices had to be rounded. */
   private close(): void {
+    this.isClosed = true;
     const { answer } = this;
-    this.answer =
-      answer.kind === 'none'
-        ? { ...answer, proven: true }
-        : { ...answer, lowerBound: answer.cost, proven: true };
+    if (answer.kind === 'none') this.answer = { ...answer, proven: true };
+    else if (this.encoded.isExact) this.answer = { ...answer, lowerBound: answer.cost, proven: true };
   }
 }

@@ -3,16 +3,15 @@
 import { consequenceOf, type CommandId } from '../../machines/dialogue/commands.ts';
 import { twinsOf } from '../../machines/dialogue/twins.ts';
 import type { NumberBounds, OpenCommand, OpenPhrase } from '../kitchen/ports.ts';
+import { sharedFillings } from './gaps.ts';
 import { expand, hasGap, type Filling, type Pattern } from './pattern.ts';
 
 export interface PhraseLanguage {
   patterns: Record<CommandId, readonly Pattern[]>;
-  gaps(
-    name: string,
-    noun: string | undefined,
-    fruits: readonly string[],
-    bounds: NumberBounds,
-  ): readonly Filling[];
+  /** A number, bare or with what is counted. */
+  numbered(n: number, noun: string | undefined): Filling;
+  /** The gaps that this language fills in its own way; the rest is in `gaps.ts`. */
+  gaps(name: string, noun: string | undefined, bounds: NumberBounds): readonly Filling[];
 }
 
 // Where the kitchen gives no narrower ones: a batch of two to six pounds in a pot filled to five inches.
@@ -79,9 +78,12 @@ function expandAll(
   bounds: NumberBounds,
 ): OpenPhrase[] {
   const named = open.fruits ?? fruits;
+  const fillings = (name: string, noun: string | undefined): readonly Filling[] =>
+    sharedFillings({ name, noun, fruits: named, bounds }, language.numbered) ??
+    language.gaps(name, noun, bounds);
   return language.patterns[open.command]
     .filter((pattern) => open.fruitNeeded !== true || hasGap(pattern, 'f'))
-    .flatMap((pattern) => expand(pattern, (name, noun) => language.gaps(name, noun, named, bounds)))
+    .flatMap((pattern) => expand(pattern, fillings))
     .filter(({ slots }) => slots.fruit === undefined || slots.fruit !== slots.insteadOf)
     .map(({ words, slots }) => ({ command: open.command, slots, words }));
 }

@@ -6,6 +6,7 @@
 
 import type { Term } from '../../machines/dialogue/answers.ts';
 import type { CommandId } from '../../machines/dialogue/commands.ts';
+import { upTo } from './gaps.ts';
 import { counted, numberWords } from './numbers.en.ts';
 import { expand, type Filling, type Pattern } from './pattern.ts';
 import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
@@ -127,23 +128,13 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'switch.batch': ['switch to [the] {f}', 'start the {f} [batch]', '[the] {f} next', '[the] {f}', ['the canner', { fruit: 'canner' }], ['switch to the canner', { fruit: 'canner' }]],
 };
 
-// Every minute to thirty, then by fives: nobody adds forty-three minutes to a simmer.
-const minutes = [...upTo(30), 35, 40, 45, 50, 55, 60, 70, 75, 80, 90];
-
 const english: PhraseLanguage = {
   patterns,
-  gaps(name, noun, fruits, bounds) {
+  numbered,
+  gaps(name, noun, bounds) {
     switch (name) {
-      case 'f':
-        return fruits.map((fruit) => ({ words: fruit.toLowerCase(), slots: { fruit } }));
-      case 'insteadOf':
-        return fruits.map((fruit) => ({ words: fruit.toLowerCase(), slots: { insteadOf: fruit } }));
-      case 'minutes':
-        return minutes.map((n) => numbered(n, noun));
       case 'thirty':
         return upTo(30).map((n) => numbered(n, noun));
-      case 'few':
-        return [1, 2, 3, 4, 5, 10, 15, 20].map((n) => numbered(n, noun));
       case 'ago':
         return agoFillings();
       case 'past':
@@ -154,8 +145,6 @@ const english: PhraseLanguage = {
         return awayFillings();
       case 'leave':
         return clockFillings(bounds.leave);
-      case 'jars':
-        return upTo(bounds.jars).map((n) => numbered(n, noun));
       case 'some': // a number that means nothing certain: "four jars sealed" must never pass for "all"
         return upTo(bounds.jars).map((n) => ({ ...numbered(n, noun), slots: {} }));
       case 'term':
@@ -185,10 +174,6 @@ function asked(forms: Readonly<Record<string, readonly string[]>>): Filling[] {
   return Object.entries(forms).flatMap(([term, patterns]) =>
     patterns.flatMap((pattern) => expand(pattern, () => []).map(({ words }) => ({ words, slots: { term } }))),
   );
-}
-
-function upTo(most: number): number[] {
-  return Array.from({ length: most }, (_, i) => i + 1);
 }
 
 function numbered(n: number, noun: string | undefined): Filling {

@@ -6,6 +6,7 @@ import type { Term } from '../../machines/dialogue/answers.ts';
 import type { CommandId } from '../../machines/dialogue/commands.ts';
 import type { FigureId, QuestionId } from '../core/guidance.ts';
 import type { SightId } from '../kitchen/sights.ts';
+import { upTo } from './gaps.ts';
 import { counted, numberBefore, numberWords } from './numbers.es.ts';
 import type { Filling, Pattern } from './pattern.ts';
 import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
@@ -135,16 +136,9 @@ const sights: { [Id in SightId]?: readonly string[] } = {
 
 const spanish: PhraseLanguage = {
   patterns,
-  gaps(name, noun, fruits, bounds) {
+  numbered,
+  gaps(name, _noun, bounds) {
     switch (name) {
-      case 'f':
-        return fruits.map((fruit) => ({ words: fruit.toLowerCase(), slots: { fruit } }));
-      case 'insteadOf':
-        return fruits.map((fruit) => ({ words: fruit.toLowerCase(), slots: { insteadOf: fruit } }));
-      case 'minutes':
-        return [...upTo(30), 35, 40, 45, 50, 55, 60, 70, 75, 80, 90].map((n) => numbered(n, noun));
-      case 'few':
-        return [1, 2, 3, 4, 5, 10, 15, 20].map((n) => numbered(n, noun));
       case 'ago':
         return [...upTo(10), 15, 20, 30].map((n) => ({
           words: counted(n, 'minuto'),
@@ -164,8 +158,6 @@ const spanish: PhraseLanguage = {
           words: clockWords(clock),
           slots: { clock },
         }));
-      case 'jars':
-        return upTo(bounds.jars).map((n) => numbered(n, noun));
       case 'term':
         return asked(spanishTerms satisfies Record<Term, readonly string[]>);
       case 'question':
@@ -217,10 +209,6 @@ function clockWords(clock: number): string {
   const part = (n: number) => (n === 15 ? 'cuarto' : n === 30 ? 'media' : numberWords(n));
   if (minute === 0) return hour(0);
   return minute <= 30 ? `${hour(0)} y ${part(minute)}` : `${hour(1)} menos ${part(60 - minute)}`;
-}
-
-function upTo(most: number): number[] {
-  return Array.from({ length: most }, (_, i) => i + 1);
 }
 
 function numbered(n: number, noun: string | undefined): Filling {

@@ -2,12 +2,10 @@
 
 import { numberWords } from './numbers.en.ts';
 import type { Filling } from './pattern.ts';
+import { KG_PER_OUNCE, M_PER_INCH, toFahrenheit } from './quantities.ts';
 import type { Interval, NumberBounds } from '../kitchen/ports.ts';
 
-// International pound, inch: exact by the 1959 agreement.
-const KG_PER_POUND = 0.45359237;
-const KG_PER_OUNCE = KG_PER_POUND / 16;
-const M_PER_INCH = 0.0254;
+const KG_PER_POUND = 16 * KG_PER_OUNCE;
 
 export function weights({ units, massKg }: NumberBounds): Filling[] {
   const said =
@@ -38,7 +36,9 @@ export function depths({ units, depthM }: NumberBounds): Filling[] {
 export function temperatures({ units, tempC }: NumberBounds): Filling[] {
   const said =
     units === 'us'
-      ? steps({ low: toF(tempC.low), high: toF(tempC.high) }, 1).flatMap((f): Said[] => hundreds(f, toC(f)))
+      ? steps({ low: toFahrenheit(tempC.low), high: toFahrenheit(tempC.high) }, 1).flatMap((f): Said[] =>
+          hundreds(f, toC(f)),
+        )
       : steps(tempC, 1).flatMap((c): Said[] => hundreds(c, c));
   return said.map(([words, tempCSaid]) => ({ words: `${words} degrees`, slots: { tempC: tempCSaid } }));
 }
@@ -101,10 +101,6 @@ function hundreds(n: number, value: number): Said[] {
     [numberWords(n), value],
     [`${numberWords(Math.floor(n / 100))} ${short}`, value],
   ];
-}
-
-function toF(celsius: number): number {
-  return (celsius * 9) / 5 + 32;
 }
 
 function toC(fahrenheit: number): number {

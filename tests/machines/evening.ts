@@ -11,21 +11,21 @@ import type { BatchPlan } from '../../src/core/types.ts';
 export const MIN = 60_000;
 export const HOUR = 60 * MIN;
 
-/** Five pounds of damson plums on a September evening, near the sea, unless asked otherwise. */
+/** Five pounds of damson plums on a September evening, near the sea. */
+export const damsons = {
+  fruit: 'damson',
+  product: 'butter',
+  fruitMassKg: 2.268,
+  jar: 'half-pint',
+  elevationM: 120,
+  keep: 'shelf',
+  pot: { diameterM: 0.28 },
+  burner: { powerW: 2000 },
+} as const;
+
+/** The same unless asked otherwise. */
 export function planOf(change: Record<string, unknown> = {}): BatchPlan {
-  return planBatch(
-    batchRequestSchema.parse({
-      fruit: 'damson',
-      product: 'butter',
-      fruitMassKg: 2.268,
-      jar: 'half-pint',
-      elevationM: 120,
-      keep: 'shelf',
-      pot: { diameterM: 0.28 },
-      burner: { powerW: 2000 },
-      ...change,
-    }),
-  );
+  return planBatch(batchRequestSchema.parse({ ...damsons, ...change }));
 }
 
 export type Evening = ReturnType<typeof evening>;

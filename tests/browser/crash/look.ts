@@ -7,6 +7,7 @@ import { actorsOf } from '../../../src/kitchen/kitchenView.ts';
 import type { LogEntry } from '../../../src/kitchen/ports.ts';
 import { planLink } from '../../../src/app/plan/share.ts';
 import { decode } from '../../../src/store/decode.ts';
+import { damsons } from '../../machines/evening.ts';
 
 export interface Look {
   /** As the page shows it. */
@@ -68,16 +69,7 @@ export function said(
   return { folded, states, clockUntil: until === undefined ? '' : String(Math.round(until)) };
 }
 
-const request = batchRequestSchema.parse({
-  fruit: 'damson',
-  product: 'butter',
-  fruitMassKg: 2.268,
-  jar: 'half-pint',
-  elevationM: 120,
-  keep: 'shelf',
-  pot: { diameterM: 0.28 },
-  burner: { powerW: 2000 },
-});
+const request = batchRequestSchema.parse(damsons);
 
 /** Quick enough for the work of hands, and for a day of rest. */
 const PACE = { atWork: 60, atRest: 3600 };

@@ -3,6 +3,7 @@
 import type { Page } from 'playwright-core';
 import { batchRequestSchema } from '../../../src/core/index.ts';
 import { planLink } from '../../../src/app/plan/share.ts';
+import { damsons } from '../../machines/evening.ts';
 import { withSix, type SavedKitchen } from './kitchens.ts';
 import type { Stage } from './stage.ts';
 
@@ -11,16 +12,6 @@ export interface Leaf {
   open(stage: Stage): Promise<void>;
 }
 
-const REQUEST = {
-  fruit: 'damson',
-  product: 'butter',
-  fruitMassKg: 2.268,
-  jar: 'half-pint',
-  elevationM: 120,
-  keep: 'shelf',
-  pot: { diameterM: 0.28 },
-  burner: { powerW: 2000 },
-};
 const PRACTICE = '/?practice=1&voice=bundled';
 
 /** Every sheet, each over a kitchen where it can be had; and the planning page empty, filled in, and refusing the shelf. */
@@ -105,7 +96,7 @@ async function openPractice(stage: Stage): Promise<void> {
 }
 
 function openPlan(change: object): Leaf['open'] {
-  const request = batchRequestSchema.parse({ ...REQUEST, ...change });
+  const request = batchRequestSchema.parse({ ...damsons, ...change });
   const { hash } = new URL(planLink(request, 'http://localhost/'));
   return async (stage) => {
     await stage.open(null, { path: PRACTICE + hash });

@@ -367,6 +367,21 @@ const read: FreshRecipe[] = [
     url: null,
     how: 'repeated',
   },
+  {
+    id: 'apple-marmalade',
+    name: 'apple marmalade, 8 cups thinly sliced apples, 1 orange, 1 1/2 cups water, 5 cups sugar (written down last)',
+    product: 'marmalade',
+    pectin: 'none',
+    fruit: 'apple',
+    put: { preparedKg: 8 * 0.109 }, // SR28, sliced
+    sugarKg: 5 * SUGAR_CUP,
+    parts: [{ kg: 0.159, solubleSolidsPct: 12 }, water(1.5 * WATER_CUP), lemon(2 * TBSP)],
+    makes: { halfPints: { low: 6, high: 7 } },
+    publisher: 'Mississippi State University Extension Service',
+    title: 'Apple marmalade',
+    url: null,
+    how: 'repeated',
+  },
 ];
 
 const LB = 0.45359; // kg

@@ -2,6 +2,8 @@
 //
 // First run, the calculator as it stood when they were written down: 29 of 31 inside, median error 1.9 %; of the 20 that
 // were read, 18 inside and 3.2 %; of the 11 from memory, all inside and 1.6 %. The widest range was 20.14 %.
+// The apple marmalade was written down later, before its own first run: inside, 7 % off. With it 30 of 32, 2.1 %; of the 21
+// read, 19 inside and 4.1 %.
 
 import { describe, expect, it } from 'vitest';
 import { freshRecipes } from './data/fresh.ts';

@@ -16,7 +16,7 @@ import type { Effort, Schedule } from './types.ts';
 
 /** Turns of thinking over a part of the plan between two of the whole. */
 const PARTS_PER_WHOLE = 12;
-const PART_CONFLICTS = 300;
+const PART_CONFLICTS = 120;
 /** So much is thought before the clock is first asked: an answer a little late is better than none. */
 const FIRST_CONFLICTS = 50;
 /** A job shop with more work than this is too large to be searched through: most of the time goes to the walk. */
@@ -42,7 +42,7 @@ export class Thinking {
   private readonly chance: () => number;
   private readonly neighbourhood: Neighbourhood;
   /** How much better, as a part of the cost, the next plan is asked to be while parts are thought over. */
-  private ambition = 0.01;
+  private ambition = 0.05;
 
   constructor(problem: Problem, encoded: Encoded, effort: Effort, began: number) {
     this.problem = problem;
@@ -92,7 +92,7 @@ export class Thinking {
   private thinkPart(isOver: () => boolean): void {
     const granted = [...this.asked(), ...this.neighbourhood.draw(this.encoded.engine.branching.preferred)];
     const outcome = this.run({ manner: 'busiest', mostConflicts: PART_CONFLICTS, isOver, granted });
-    this.ambition = outcome === 'found' ? Math.min(0.02, this.ambition * 1.5) : this.ambition * 0.97;
+    this.ambition = outcome === 'found' ? Math.min(0.05, this.ambition * 1.5) : this.ambition * 0.85;
     this.neighbourhood.learn(outcome !== 'gaveUp');
   }
 

@@ -40,12 +40,15 @@ export interface MouthParts {
   /** The browser's own, if there is a local one. Tests that want the bundled voice give null. */
   own: (name: string | null, language: MouthSettings['language']) => Promise<Voice | null>;
   settings?: Partial<MouthSettings>;
+  breathMs?: number;
 }
 
 const NO_SOUND = 'This browser gives no sound. Everything that would be said stands on the screen.';
 const NO_VOICE = 'The voice could not be loaded. Everything it would say stands on the screen.';
 /** A sentence does not wait longer than this for a voice that is still loading. */
 const VOICE_PATIENCE_MS = 15_000;
+/** Between one thing said and the next: time to take it in, to answer, and to hear that another begins. Chosen by ear, no source. */
+const BREATH_MS = 550;
 /** While the cook speaks over it, a quarter of the amplitude: 12 dB less, still to be followed. */
 const DUCKED = 0.25;
 
@@ -70,6 +73,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
   let turn: symbol | null = null;
   let ducked = false;
   let inDanger = false;
+  let endBreath: () => void = () => {};
 
   async function chooseVoice(): Promise<Voice> {
     const own = await parts.own(settings.speaker, settings.language);
@@ -116,7 +120,18 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
       outcome = await sayWith(await voice, words, mine);
     }
     if (turn === mine) speaking.tell(null);
+    if (turn === mine && outcome === 'spoken' && !inDanger) await breath();
     return outcome;
+  }
+
+  function breath(): Promise<void> {
+    return new Promise((resolve) => {
+      const timer = setTimeout(() => endBreath(), parts.breathMs ?? BREATH_MS);
+      endBreath = () => {
+        clearTimeout(timer);
+        resolve();
+      };
+    });
   }
 
   /** The rules of what is said for a number or a sign are English; other catalogues write their words out. */
@@ -143,6 +158,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
   }
 
   function cut(): void {
+    endBreath();
     saying?.cut();
     sounding?.stop();
     [turn, saying, sounding] = [null, null, null];

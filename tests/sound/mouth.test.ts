@@ -63,7 +63,7 @@ function setUp(change: Partial<MouthParts> = {}) {
     string
   >;
   const bundled = createBundledVoice(synthesiser, player);
-  const mouth = createMouth({ player, sounds, bundled, own: async () => null, ...change });
+  const mouth = createMouth({ player, sounds, bundled, own: async () => null, breathMs: 0, ...change });
   const states: MouthState[] = [];
   const speaking: boolean[] = [];
   mouth.onState((state) => states.push(state));
@@ -123,6 +123,41 @@ describe('being talked over', () => {
     void say('Wait 2 min.');
     await settle();
     expect(own).toEqual(['Wait two minutes.']);
+  });
+});
+
+describe('drawing breath', () => {
+  const breathing = () => {
+    const { mouth, tape, speaking } = setUp({ breathMs: 60_000 });
+    const over: string[] = [];
+    const speak = async (urgency: 'step' | 'danger') => {
+      void mouth.speak({ id: 1, text: 'One.', urgency }).then((outcome) => over.push(outcome));
+      await settle();
+      tape.at(-1)!.end('ended');
+      await settle();
+    };
+    return { mouth, speaking, over, speak };
+  };
+
+  it('is not over before a breath, and listens meanwhile', async () => {
+    const { speaking, over, speak } = breathing();
+    await speak('step');
+    expect(over).toEqual([]);
+    expect(speaking.at(-1)).toBe(false);
+  });
+
+  it('gives its breath up at once when it is cut, for a danger or for the cook', async () => {
+    const { mouth, over, speak } = breathing();
+    await speak('step');
+    mouth.cut();
+    await settle();
+    expect(over).toEqual(['spoken']);
+  });
+
+  it('does not breathe after a danger', async () => {
+    const { over, speak } = breathing();
+    await speak('danger');
+    expect(over).toEqual(['spoken']);
   });
 });
 

@@ -54,6 +54,7 @@ function mouthWith(own: Voice | null) {
     bundled,
     own: async (_name, language) => (language === 'es' ? own : null),
     settings: { language: 'es' },
+    breathMs: 0,
   });
   mouth.onState((state) => states.push(state));
   return { mouth, bundled, states };

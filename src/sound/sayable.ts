@@ -90,7 +90,7 @@ const QUANTITY = new RegExp(
   String.raw`(?<![\w.,/])(?:(−|-)?(${NUMBER})\s*(?:–|-|\bto\b)\s*)?(−|-)?(?:${AMOUNT})(?:\s?(${UNIT})(?![\w°])(?!\s+(?:the|a|an|all|each|your)\b))?(?![\w/])`,
   'g',
 );
-const CLOCK_TIME = /\b(\d{1,2}):(\d{2})(?:\s*([ap])\.?m\.?)?(?![\d:])/gi;
+const CLOCK_TIME = /\b(\d{1,2}):(\d{2})(?:\s*([ap])\.?m\.?)?(?!\d|:\d)/gi;
 
 /** Plain words with the punctuation that makes a voice pause; the same words come back unchanged. */
 export function sayable(written: string): string {

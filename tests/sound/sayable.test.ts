@@ -58,6 +58,7 @@ describe('signs and short forms are said', () => {
     ['It’s “thick”', "It's thick"],
     ['back at 8:05 pm', 'back at eight oh five p m'],
     ['back at 9:00', "back at nine o'clock"],
+    ['pear on at 11:21: all fits', 'pear on at eleven twenty one: all fits'],
     ['back at 12:30', 'back at twelve thirty'],
     ['two litres, ten centimetres', 'two liters, ten centimeters'],
     ['Sterilise the jars; sterilised jars', 'Sterilize the jars; sterilized jars'],

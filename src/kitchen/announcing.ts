@@ -1,6 +1,6 @@
 // Drives a real mouth by the announcer's queue: carries out its actions and tells it when each is over.
 
-import type { Effect, Urgency } from '../../machines/kitchen/effects.ts';
+import type { Effect, Message, Urgency } from '../../machines/kitchen/effects.ts';
 import { openQuestion, silence, type Announcements, type Line } from './announcements.ts';
 import { announce, type AnnounceInput } from './announcer.ts';
 import type { Catalogue, Mouth } from './ports.ts';
@@ -72,7 +72,7 @@ export function createAnnouncer({ mouth, catalogue, now, onCaption, onTrouble }:
     messages,
     urgency,
   }: Extract<AnnounceAction, { type: 'speak' }>): Promise<Spoken> {
-    const text = messages.map((message) => catalogue().text(message)).join(' ');
+    const text = inOneBreath(messages, catalogue());
     onCaption({ text, speaking: true, urgency });
     const outcome = await mouth.speak({ id, text, urgency });
     onCaption({ text, speaking: false, urgency });
@@ -102,3 +102,16 @@ export function createAnnouncer({ mouth, catalogue, now, onCaption, onTrouble }:
 }
 
 type Spoken = 'spoken' | 'cut' | 'failed';
+
+/** Of several sentences about one batch only the first bears its name. */
+function inOneBreath(messages: readonly Message[], catalogue: Catalogue): string {
+  const nameOf = (message: Message | undefined) =>
+    message?.key === 'kitchen.named' ? message.params?.['name'] : undefined;
+  return messages
+    .map((message, i) => {
+      const name = nameOf(message);
+      const again = name !== undefined && name === nameOf(messages[i - 1]);
+      return again ? String(message.params?.['words']) : catalogue.text(message);
+    })
+    .join(' ');
+}

@@ -77,6 +77,26 @@ describe('the announcer', () => {
     ]);
   });
 
+  it('says the name of a batch once in a breath', async () => {
+    const { announcer, say, end, said } = setUp({
+      text: ({ key, params }) => (key === 'kitchen.named' ? `${params?.['name']}: ${params?.['words']}` : key),
+    });
+    const about = (name: string, words: string) =>
+      announcer.effect({
+        type: 'say',
+        message: { key: 'kitchen.named', params: { name, words } },
+        urgency: 'step',
+        about: 'b1',
+        slot: words,
+      });
+    say('first', 'step', { about: 'pear' });
+    about('Plum', 'Skim it.');
+    about('Plum', 'Push it aside.');
+    about('Pear', 'Stir.');
+    await end();
+    expect(said.at(-1)!.text).toBe('Plum: Skim it. Push it aside. Pear: Stir.');
+  });
+
   it('lets a danger through a sentence, and then says the sentence', async () => {
     const { announcer, say, end, heard } = setUp();
     say('mash');

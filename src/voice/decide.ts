@@ -29,8 +29,21 @@ export const CALLED_BARS: Record<Consequence, Bar> = {
   safety: BARS.safety,
 };
 
-/** Natural log by which a sentence must be ahead of those that sound alike; a lost boil, which costs minutes and no jar its safety, by less. */
-const LEAD = { safety: 3, boilDropped: 1 };
+/** Natural log by which a sentence must be ahead of those that sound alike. */
+const LEAD = 3;
+
+/**
+ * What says that a boil was lost, or was none: heard by mistake it costs minutes and no jar its safety, so it needs no
+ * more than a step. The shortest of them must still be a little ahead of what sounds alike; the others have words
+ * enough of their own. Gives the lead; null for all else, and for a boil that began later, where a wrong number of
+ * minutes would shorten the clock.
+ */
+function leadOfLostBoil({ command, slots }: OpenPhrase): number | null {
+  if (command === 'canner.boilDropped') return 1;
+  const voids =
+    command === 'boil.droppedEarlier' || (command === 'boil.saidTooEarly' && slots.agoMinutes === undefined);
+  return voids ? -Infinity : null;
+}
 
 const CALLED_FUSED_BARS: Record<Consequence, Bar> = {
   ask: { heard: 0.3, unsure: 0.1 },
@@ -76,7 +89,6 @@ export function decide(
   return decideFused(readings, book, ms, bars === CALLED_BARS ? CALLED_FUSED_BARS : FUSED_BARS);
 }
 
-/** A lost boil heard by mistake costs minutes and no jar its safety, so it needs no more than a step. */
 function decideFused(
   reading: FusedReading,
   book: OpenBook,
@@ -89,12 +101,12 @@ function decideFused(
   if (best === null || phrase === undefined) return { kind: 'nothing', ms };
   const confidence = fusedConfidence(best.evidence);
   const { words, command, slots } = phrase;
-  const bar = bars[command === 'canner.boilDropped' ? 'step' : consequenceOf(command)];
+  const lost = leadOfLostBoil(phrase);
+  const bar = bars[lost !== null ? 'step' : consequenceOf(command)];
   if (confidence < bar.unsure) return { kind: 'nothing', ms };
   // What safety hangs on must sound more like itself than like any word that is one sound away.
   const plain =
-    consequenceOf(command) !== 'safety' ||
-    reading.sounds.rival(words) < -LEAD[command === 'canner.boilDropped' ? 'boilDropped' : 'safety'];
+    consequenceOf(command) !== 'safety' || reading.sounds.rival(words) < -(lost ?? LEAD);
   const sure =
     confidence >= bar.heard || (confidence >= UNMISTAKABLE.confidence && unmistakable(reading, best));
   const kind = sure && plain ? 'heard' : 'unsure';
@@ -136,6 +148,20 @@ function mattersMost(command: CommandId): boolean {
 
 function disagree({ raw, clean }: Readings, meaning: (words: string) => string): boolean {
   return raw.words !== null && clean.words !== null && meaning(raw.words) !== meaning(clean.words);
+}
+
+/**
+ * Natural log of how likely a sentence is before anything is heard, but for a constant: each command as likely as any
+ * other, and each of its sentences as any other of its own. Without it what can be asked in six hundred ways is heard
+ * six hundred times as easily as "hush".
+ */
+export function priorIn(book: OpenBook): (words: string) => number {
+  const ways = new Map<CommandId, number>();
+  for (const { command } of book.values()) ways.set(command, (ways.get(command) ?? 0) + 1);
+  return (words) => {
+    const command = book.get(words)?.command;
+    return command === undefined ? 0 : -Math.log(ways.get(command)!);
+  };
 }
 
 /** A sentence that is not in the book, as the page's own words are, means itself. */

@@ -75,7 +75,7 @@ export function fused({ sounds, votes }: FusedReading, meaning: (words: string) 
   return {
     words: best.words,
     evidence: {
-      lack: (sounds.free - best.score) / best.sounds,
+      lack: (sounds.free - best.fit) / best.sounds,
       margin: Math.min(MOST_MARGIN, best.total - (other?.total ?? -Infinity)),
       weakest: Math.min(MOST_WEAKEST, sounds.weakest(best.words)),
       clear: sounds.free / sounds.steps,

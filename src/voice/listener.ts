@@ -1,7 +1,7 @@
 // The ear itself, the same in the page's worker and under `npm run hear`: sound in, hearings out.
 
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
-import { BARS, CALLED_BARS, decide, meaningIn, openBook, type AllReadings, type OpenBook } from './decide.ts';
+import { BARS, CALLED_BARS, decide, meaningIn, openBook, priorIn, type AllReadings, type OpenBook } from './decide.ts';
 import type { Suppressor } from './denoise.ts';
 import { SUPPRESSOR_FRAME } from './frames.ts';
 import { inDoubt } from './fused.ts';
@@ -115,8 +115,11 @@ export class Listener {
   }
 
   #open(): void {
+    const sentences = [...this.#book.keys(), ...this.#own];
+    const { reader, recogniser } = this.#parts;
     // With the network at work the classic recogniser is only asked to choose among its best sentences.
-    (this.#parts.reader ?? this.#parts.recogniser).expect([...this.#book.keys(), ...this.#own]);
+    if (reader) reader.expect(sentences, priorIn(this.#book));
+    else recogniser.expect(sentences);
   }
 
   /** Takes 480 samples at 48 kHz. Calls must not overlap: await each before the next. */

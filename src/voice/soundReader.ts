@@ -29,13 +29,22 @@ export interface SoundReading {
 
 export interface Ranked {
   words: string;
-  /** Natural log of its probability, with the price of its length. */
+  /** Natural log of its probability as it sounds, with the price of its length. */
+  fit: number;
+  /** The same with how likely it was before it was heard. */
   score: number;
   sounds: number;
 }
 
+/** The sentences that were open when a clip came, while others may be opened. */
+interface Open {
+  graph: SoundGraph;
+  places: ReadonlyMap<string, number>;
+  priors: readonly number[];
+}
+
 /** Natural log, for each sound of a sentence: without it the shorter of two sentences wins too often. */
-export const SOUND_PRICE = 1.75;
+export const SOUND_PRICE = 2;
 const KEPT = 60;
 
 export class SoundReader {
@@ -43,14 +52,17 @@ export class SoundReader {
   readonly #dictionary: Dictionary;
   #graph: SoundGraph = soundGraph([], () => []);
   #places: ReadonlyMap<string, number> = new Map();
+  #priors: readonly number[] = [];
 
   constructor(network: PhoneNetwork, dictionary: Dictionary) {
     this.network = network;
     this.#dictionary = dictionary;
   }
 
-  expect(sentences: readonly string[]): void {
+  /** `prior` is the natural log of how likely a sentence is before anything is heard; all alike where it is not given. */
+  expect(sentences: readonly string[], prior: (words: string) => number = () => 0): void {
     this.#graph = soundGraph(sentences, (word) => this.#dictionary.of(word));
+    this.#priors = this.#graph.sentences.map(({ words }) => prior(words));
     this.#places = new Map(this.#graph.sentences.map(({ words }, index) => [words, index]));
   }
 
@@ -69,16 +81,22 @@ export class SoundReader {
 
   /** `clip` is 16 kHz; null for one that is too short to hold a word. */
   async read(clip: Float32Array): Promise<SoundReading | null> {
-    const [graph, places] = [this.#graph, this.#places];
+    const open = { graph: this.#graph, places: this.#places, priors: this.#priors };
     const listened = await this.network.listen(clip);
-    return listened && this.#reading(listened, graph, places);
+    return listened && this.#reading(listened, open);
   }
 
-  #reading({ outputs }: Listened, graph: SoundGraph, places: ReadonlyMap<string, number>): SoundReading {
+  #reading({ outputs }: Listened, { graph, places, priors }: Open): SoundReading {
     const { sentences, free } = forwardScores(outputs, graph);
-    const priced = (index: number) => sentences[index]! + SOUND_PRICE * graph.sentences[index]!.shortest;
+    const fitOf = (index: number) => sentences[index]! + SOUND_PRICE * graph.sentences[index]!.shortest;
+    const scoreOf = (index: number) => fitOf(index) + priors[index]!;
     const ranked = graph.sentences
-      .map(({ words, shortest }, index) => ({ words, score: priced(index), sounds: shortest }))
+      .map(({ words, shortest }, index) => ({
+        words,
+        fit: fitOf(index),
+        score: scoreOf(index),
+        sounds: shortest,
+      }))
       .sort((a, b) => b.score - a.score)
       .slice(0, KEPT);
     return {
@@ -89,7 +107,7 @@ export class SoundReader {
       knowsVoice: this.network.bend !== null,
       scoreOf: (words) => {
         const index = places.get(words);
-        return index === undefined ? -Infinity : priced(index);
+        return index === undefined ? -Infinity : scoreOf(index);
       },
       weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
       rival: (words) => {

@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { commandsOf } from './commandsOf.ts';
 import { consequenceOf, type CommandId } from '../../machines/dialogue/commands.ts';
 import type { OpenPhrase } from '../../src/kitchen/ports.ts';
-import { BARS, decide, openBook } from '../../src/voice/decide.ts';
+import { BARS, decide, openBook, priorIn } from '../../src/voice/decide.ts';
+import type { FusedReading } from '../../src/voice/fused.ts';
 import type { Reading } from '../../src/voice/recogniser.ts';
 
 const phrase = (words: string, command: CommandId, slots: OpenPhrase['slots'] = {}): OpenPhrase => ({
@@ -122,5 +123,52 @@ describe('where two commands share a sentence', () => {
   it('the first that was given keeps it', () => {
     const shared = openBook([phrase('full boil', 'canner.fullBoil'), phrase('full boil', 'pot.rollingBoil')]);
     expect(shared.get('full boil')?.command).toBe('canner.fullBoil');
+  });
+});
+
+/** The network is sure of the sentence, and `rival` (natural log) says how far one that only sounds like it is ahead. */
+const sounding = (said: string, rival: number): FusedReading => ({
+  votes: null,
+  sounds: {
+    ranked: [{ words: said, fit: -2, score: -2, sounds: 14 }],
+    free: -4,
+    steps: 40,
+    sounding: 17,
+    knowsVoice: false,
+    scoreOf: () => -2,
+    weakest: () => 0.5,
+    rival: () => rival,
+  },
+});
+
+describe('what sounds alike', () => {
+  const lost = openBook([
+    phrase('full boil', 'canner.fullBoil'),
+    phrase('the boil dropped', 'canner.boilDropped'),
+    phrase('the boil dropped two minutes ago', 'boil.droppedEarlier', { agoMinutes: 2 }),
+    phrase('i said full boil too early', 'boil.saidTooEarly'),
+    phrase('i said full boil too early it was two minutes ago', 'boil.saidTooEarly', { agoMinutes: 2 }),
+  ]);
+  const kind = (said: string, rival: number) => decide(sounding(said, rival), lost, 400).kind;
+
+  it.each([
+    ['full boil', -4, 'heard'],
+    ['full boil', -2, 'unsure'],
+    ['the boil dropped', -2, 'heard'],
+    ['the boil dropped', 0, 'unsure'],
+    ['the boil dropped two minutes ago', 2, 'heard'],
+    ['i said full boil too early', 2, 'heard'],
+    ['i said full boil too early it was two minutes ago', -2, 'unsure'],
+  ])('"%s" with its rival at %d is %s', (said, rival, expected) => {
+    expect(kind(said, rival)).toBe(expected);
+  });
+});
+
+describe('what is likely before anything is heard', () => {
+  it('is shared by the commands, however many ways there are to say each', () => {
+    const prior = priorIn(book);
+    expect(prior('full boil')).toBeCloseTo(0);
+    expect(prior('add seven minutes')).toBeCloseTo(-Math.log(2));
+    expect(prior('not in the book')).toBe(0);
   });
 });

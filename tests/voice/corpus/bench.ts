@@ -1,4 +1,4 @@
-// Measures the ear on the corpus and prints the table: `npm run bench:voice -- [--side test|tuning] [--per 2] [--each 1] [--levels quiet,10] [--dump FILE]`.
+// Measures the ear on the corpus and prints the table: `npm run bench:voice -- [--side test|tuning] [--per 2] [--each 1] [--levels quiet,10] [--voices NAME,NAME] [--dump FILE]`.
 
 import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
@@ -17,6 +17,7 @@ const { values } = parseArgs({
     per: { type: 'string', default: '2' },
     each: { type: 'string', default: '1' },
     levels: { type: 'string', default: 'quiet,20,10,5,0' },
+    voices: { type: 'string' },
     dump: { type: 'string' },
   },
 });
@@ -29,7 +30,9 @@ const meaning = (words: string): string => {
   return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
 };
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
-const corpus = clips(side, book, voices(), Number(values.per), Number(values.each));
+const named = values.voices?.split(',');
+const speakers = voices().filter(({ name }) => named?.includes(name) ?? true);
+const corpus = clips(side, book, speakers, Number(values.per), Number(values.each));
 
 const trials: Trial[] = [];
 await trialsOf(

@@ -123,10 +123,15 @@ export class ToldEar implements Ear {
     return () => {};
   }
 
+  /** An ear of flesh has heard this. */
+  tell(hearing: Hearing) {
+    this.#listener(hearing);
+  }
+
   /** The cook says a sentence; it is heard only if it can be said now. */
   hear(words: string, confidence = 0.99) {
     const phrase = this.phrases.find((open) => open.words === words);
-    this.#listener(
+    this.tell(
       phrase
         ? {
             kind: 'heard',

@@ -6,8 +6,8 @@ import { launchKitchen, type Kitchen } from '../../browser/harness/kitchen.ts';
 import { FRUITS, type RobotEvening } from './evening.ts';
 import { openPromptListener } from './listener.ts';
 
-/** Silence that ends an utterance, ms; and a step of the robot's world, ms of wall time. */
-const PAUSE_MS = 700;
+/** Silence that ends an utterance, ms (the page draws breath for longer); and a step of the robot's world, ms of wall time. */
+const PAUSE_MS = 480;
 const STEP_MS = 250;
 const LOUD_RMS = 0.004;
 const MARGIN_MS = 250;

@@ -1,7 +1,7 @@
 // Three batches at once, one pair of hands: a cook that knows only what it hears brings every jar to the shelf.
 
 import { expect, test } from 'vitest';
-import { eveningByWords, type Turn } from './byWords.ts';
+import { byWords, eveningAtOneTable, type Turn } from './table.ts';
 import { robotEvening } from './evening.ts';
 
 test('three batches by word alone, with a runny plate, a lost boil, an errand and a lid that stays up', async () => {
@@ -12,7 +12,7 @@ test('three batches by word alone, with a runny plate, a lost boil, an errand an
     unsealed: 'crab apple',
   };
   const { plans, cook, prompts } = robotEvening(mischief);
-  const { turns } = await eveningByWords(plans, cook, prompts);
+  const { turns } = await eveningAtOneTable(plans, cook, byWords(prompts));
   expect([...cook.ends.keys()].toSorted()).toEqual(['crab apple', 'damson plum', 'pear']);
   for (const end of cook.ends.values()) expect(end).not.toMatch(/spoilt/);
   expect(cook.ends.get('crab apple')).toMatch(/kept cold/);

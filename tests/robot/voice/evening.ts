@@ -16,7 +16,7 @@ export interface RobotEvening {
 }
 
 /** The kitchen's own sentences about the work; what it answers to questions is not asked for here. */
-const HEARD = /^(batch|canner|dialogue|kitchen|evening)\./;
+const HEARD = /^(batch|canner|dialogue|kitchen|evening|how|bare)\./;
 /** Sentences made of other sentences: heard as those. */
 const MADE_OF_OTHERS =
   /\.why$|whatNext|kitchen\.named|evening\.(words|advice|because|change|plan|work|and|then|gather|away)/;
@@ -38,7 +38,7 @@ export function robotEvening(mischief: Mischief, seed = 7): RobotEvening {
     (key) => HEARD.test(key) && !MADE_OF_OTHERS.test(key),
   );
   const cook = new RobotCook(world, jars, mischief);
-  return { plans, cook, prompts: promptsOf(keys, names, FREE_WORDS) };
+  return { plans, cook, prompts: promptsOf(keys, names, [...FREE_WORDS, ...names, 'or', 'and']) };
 }
 
 /** Words of what the page may say back of the cook's own. */

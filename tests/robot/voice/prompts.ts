@@ -81,7 +81,7 @@ export function promptsOf(
       ...sentences.flatMap(({ said }) => [...said]),
       ...GAP_WORDS,
       ...names.flatMap(split),
-      ...freeWords,
+      ...freeWords.flatMap(split),
     ]),
   ].filter((word) => word !== '');
   const patterns = sentences.map(({ key, parts }) => ({
@@ -137,7 +137,8 @@ function read(said: string, patterns: readonly { key: MessageKey; pattern: RegEx
         : [];
     });
     const longest = fits.sort((a, b) => b.to - a.to)[0];
-    if (longest) found.push(longest.prompt);
+    // What follows in one breath without a name is about the same.
+    if (longest) found.push({ ...longest.prompt, name: longest.prompt.name ?? found.at(-1)?.name ?? null });
     at = longest?.to ?? heard.indexOf(' ', at) + 1;
   }
   return found;

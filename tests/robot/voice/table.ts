@@ -5,11 +5,11 @@ import { setImmediate as turnOfTheLoop } from 'node:timers/promises';
 import type { BatchPlan } from '../../../src/core/types.ts';
 import { onThisThread } from '../../../src/kitchen/evening/openPlanner.ts';
 import type { LiveKitchen } from '../../../src/kitchen/live.ts';
-import type { Mouth, Utterance } from '../../../src/kitchen/ports.ts';
+import type { Ear, Mouth, Utterance } from '../../../src/kitchen/ports.ts';
 import { kitchenAtWork } from '../../kitchen/atWork.ts';
 import { HandClock, ToldEar } from '../../kitchen/memory.ts';
 import type { RobotCook } from './cook.ts';
-import { plain, type Prompts } from './prompts.ts';
+import { plain, type Prompt, type Prompts } from './prompts.ts';
 
 /** Of slow, clear speech: about 150 words a minute. */
 const MS_PER_LETTER = 70;
@@ -78,17 +78,35 @@ export interface Evening {
   minutes: number;
 }
 
+/** What is between the two: what either says reaches the other by this. */
+export interface Between {
+  ear: Ear;
+  toCook(text: string): Promise<readonly Prompt[]>;
+  toKitchen(sentence: string): Promise<void>;
+}
+
+/** Nothing is between them: every word arrives. */
+export function byWords(prompts: Prompts): Between {
+  const ear = new ToldEar();
+  return {
+    ear,
+    toCook: async (text) => prompts.promptsIn(plain(text)),
+    async toKitchen(sentence) {
+      ear.hear(sentence);
+    },
+  };
+}
+
 /** Cooks the batches from set up to put away; throws where an evening does not end. */
-export async function eveningByWords(
+export async function eveningAtOneTable(
   plans: readonly BatchPlan[],
   cook: RobotCook,
-  prompts: Prompts,
+  { ear, toCook, toKitchen }: Between,
   mostHours = 40,
   onTurn: (turns: readonly Turn[]) => void = () => {},
 ): Promise<Evening> {
   const start = Date.UTC(2026, 8, 12, 15);
   const clock = new HandClock(start);
-  const ear = new ToldEar();
   const mouth = new TimedMouth(clock);
   const live = await kitchenAtWork({ clock, ear, mouth, planner: onThisThread() });
   for (const plan of plans) await live.plan(plan);
@@ -101,7 +119,7 @@ export async function eveningByWords(
     await settle();
     const heard = mouth.passes();
     await settle();
-    if (heard !== null) cook.hears(prompts.promptsIn(plain(heard)));
+    if (heard !== null) cook.hears(await toCook(heard));
     cook.passes(stepMs / 60_000, stepMs / 60_000);
     if (heard !== null) onTurn(turns);
     if (mouth.speaks) continue;
@@ -110,7 +128,7 @@ export async function eveningByWords(
     const from = clock.now();
     clock.turn(sentence.length * MS_PER_LETTER);
     turns.push({ who: 'cook', text: sentence, from, to: clock.now() });
-    ear.hear(sentence);
+    await toKitchen(sentence);
     await settle();
   }
   live.close();

@@ -105,8 +105,7 @@ function decideFused(
   const bar = bars[lost !== null ? 'step' : consequenceOf(command)];
   if (confidence < bar.unsure) return { kind: 'nothing', ms };
   // What safety hangs on must sound more like itself than like any word that is one sound away.
-  const plain =
-    consequenceOf(command) !== 'safety' || reading.sounds.rival(words) < -(lost ?? LEAD);
+  const plain = consequenceOf(command) !== 'safety' || reading.sounds.rival(words) < -(lost ?? LEAD);
   const sure =
     confidence >= bar.heard || (confidence >= UNMISTAKABLE.confidence && unmistakable(reading, best));
   const kind = sure && plain ? 'heard' : 'unsure';

@@ -1,7 +1,16 @@
 // The ear itself, the same in the page's worker and under `npm run hear`: sound in, hearings out.
 
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
-import { BARS, CALLED_BARS, decide, meaningIn, openBook, priorIn, type AllReadings, type OpenBook } from './decide.ts';
+import {
+  BARS,
+  CALLED_BARS,
+  decide,
+  meaningIn,
+  openBook,
+  priorIn,
+  type AllReadings,
+  type OpenBook,
+} from './decide.ts';
 import type { Suppressor } from './denoise.ts';
 import { SUPPRESSOR_FRAME } from './frames.ts';
 import { inDoubt } from './fused.ts';

@@ -79,7 +79,8 @@ describe('the announcer', () => {
 
   it('says the name of a batch once in a breath', async () => {
     const { announcer, say, end, said } = setUp({
-      text: ({ key, params }) => (key === 'kitchen.named' ? `${params?.['name']}: ${params?.['words']}` : key),
+      text: ({ key, params }) =>
+        key === 'kitchen.named' ? `${params?.['name']}: ${params?.['words']}` : key,
     });
     const about = (name: string, words: string) =>
       announcer.effect({

@@ -18,6 +18,8 @@ export interface Acted {
 export interface KeeperListener {
   /** The event is on disk and has acted. */
   acted(acted: Acted): void;
+  /** The log was read anew, because an entry that another tab wrote had not come. */
+  caughtUp?(): void;
   trouble(trouble: StoreTrouble): void;
   /** What tells this build from any other: what another build kept of the state is not believed. Without it nothing is kept. */
   madeBy?: string | undefined;
@@ -31,6 +33,7 @@ export class LogKeeper {
   #queue: Promise<unknown> = Promise.resolve();
   /** What the leading tab writes while this one reads the log: some of it comes too late to be read. Null once it is open. */
   #toldMeanwhile: LogEntry[] | null = [];
+  #left = false;
   readonly #checkpoints = new Checkpoints();
   readonly #store: LogStore;
   readonly #listener: KeeperListener;
@@ -46,11 +49,7 @@ export class LogKeeper {
 
   /** Takes up the log where it was left. Resolves with the last instant anybody was known to listen. */
   async open(): Promise<number | null> {
-    const { entries, lastSeenAt, trouble } = await this.#store.open();
-    this.#log = this.#checkpoints.open(entries, await this.#lastCheckpoint());
-    this.#noteCheckpoint();
-    const meanwhile = this.#toldMeanwhile ?? [];
-    this.#toldMeanwhile = null;
+    const { lastSeenAt, trouble, meanwhile } = await this.#read();
     for (const entry of meanwhile) this.follow(entry);
     for (const one of trouble) this.#listener.trouble(one);
     return lastSeenAt;
@@ -58,15 +57,41 @@ export class LogKeeper {
 
   /** Follows an entry that another tab has written. */
   follow(entry: LogEntry): void {
-    if (this.#toldMeanwhile) {
-      this.#toldMeanwhile.push(entry);
-      return;
-    }
-    if (entry.seq !== this.#log.entries.length + 1) return;
-    this.#act(entry);
+    if (this.#toldMeanwhile) this.#toldMeanwhile.push(entry);
+    else if (entry.seq === this.#next) this.#act(entry);
+    else if (entry.seq > this.#next) void this.#catchUp(entry);
   }
 
-  /** Resolves when the event has acted, with false when no machine takes it now. */
+  /** Its log is about to be closed. */
+  leave(): void {
+    this.#left = true;
+  }
+
+  get #next(): number {
+    return this.#log.entries.length + 1;
+  }
+
+  async #read() {
+    const { entries, lastSeenAt, trouble } = await this.#store.open();
+    this.#log = this.#checkpoints.open(entries, await this.#lastCheckpoint());
+    this.#noteCheckpoint();
+    const meanwhile = this.#toldMeanwhile ?? [];
+    this.#toldMeanwhile = null;
+    return { lastSeenAt, trouble, meanwhile };
+  }
+
+  /** One before this entry never came: written while nobody listened yet, or by another build. The log has it. */
+  async #catchUp(entry: LogEntry): Promise<void> {
+    this.#toldMeanwhile = [entry];
+    const { trouble, meanwhile } = await this.#read();
+    if (this.#left) return; // the log was closed under our hands: what we read is no log
+    // What is still missing is on no disk yet; the next entry asks again.
+    for (const one of meanwhile) if (one.seq === this.#next) this.#act(one);
+    for (const one of trouble) this.#listener.trouble(one);
+    this.#listener.caughtUp?.();
+  }
+
+  /** Resolves when the event has acted, with false when no machine takes it now or the log is only looked at. */
   tell(event: KitchenEvent, source: EntrySource): Promise<boolean> {
     const told = this.#queue.then(() => this.#tell(event, source));
     this.#queue = told.catch(() => undefined);
@@ -92,9 +117,10 @@ export class LogKeeper {
     const checked = kitchenEventSchema.parse(event) as KitchenEvent;
     // Time passes every second; only the seconds that change something are worth remembering.
     if (!this.#isTaken(checked)) return false;
-    const entry: LogEntry = { seq: this.#log.entries.length + 1, event: checked, source };
-    const { trouble } = await this.#store.append(entry);
+    const entry: LogEntry = { seq: this.#next, event: checked, source };
+    const { trouble, refused } = await this.#store.append(entry);
     for (const one of trouble) this.#listener.trouble(one);
+    if (refused) return false;
     this.#act(entry);
     return true;
   }

@@ -124,6 +124,10 @@ export class LiveKitchen {
     this.#stopBeat();
     const keeper = (this.#opening = new LogKeeper(store, {
       acted: (acted) => this.#acted(acted, leads),
+      caughtUp: () => {
+        this.#picture.of(keeper.log);
+        this.#refresh();
+      },
       trouble: ({ kind, says }) => this.trouble(`store-${kind}`, says, true),
       madeBy: this.#ports.madeBy,
     }));
@@ -139,6 +143,7 @@ export class LiveKitchen {
 
   close(): void {
     this.#stopBeat();
+    this.#opening?.leave();
     this.#announcer.hush();
   }
 

@@ -33,7 +33,8 @@ export type StoreTrouble = {
 export interface LogStore {
   /** Everything that survived, in order, with what had to be repaired. Never throws: trouble comes back as data. */
   open(): Promise<{ entries: LogEntry[]; lastSeenAt: number | null; trouble: StoreTrouble[] }>;
-  append(entry: LogEntry): Promise<{ trouble: StoreTrouble[] }>;
+  /** `refused` where the log is only looked at: the entry must not act either. */
+  append(entry: LogEntry): Promise<{ trouble: StoreTrouble[]; refused?: boolean }>;
   /** A heartbeat, so that the next start knows since when nobody was listening. Cheap, best effort. */
   seen(at: number): void;
   /** The whole log as a file the cook can keep. */

@@ -92,12 +92,12 @@ export class DurableLog implements LogStore {
 
   /**
    * Resolves when the entry is on disk (see PATIENCE_MS); `durable` is false where no place took it: it is then
-   * kept in memory and written as soon as a place takes it.
+   * kept in memory and written as soon as a place takes it. `refused` is true where this log only looks.
    * @throws where the entry does not follow the last one or could not be read back.
    */
-  async append(entry: LogEntry): Promise<{ trouble: StoreTrouble[]; durable: boolean }> {
+  async append(entry: LogEntry): Promise<{ trouble: StoreTrouble[]; durable: boolean; refused?: boolean }> {
     if (!this.#opened) throw new Error('The log must be opened before anything is written to it.');
-    if (this.#looking) return { trouble: [sentences.mirroring()], durable: false };
+    if (this.#looking) return { trouble: [sentences.mirroring()], durable: false, refused: true };
     if (entry.seq !== this.#lines.length) {
       throw new RangeError(`Entry ${entry.seq} cannot follow entry ${this.#lines.length - 1}.`);
     }

@@ -185,6 +185,50 @@ describe('a tab that mirrors', () => {
     await opened;
     expect(live.view.canners[0]?.state).toBe('comingToFullBoil');
   });
+
+  test('reads the log anew where an entry never came', async () => {
+    const { kitchen } = twoBatchesLoaded();
+    log = new MemoryLog(kitchen.slice(0, -3));
+    await live.open(log, false);
+    log.entries = kitchen;
+    for (const entry of kitchen.slice(-1)) live.follow(entry);
+    await settle();
+    expect(live.view.canners[0]?.state).toBe('comingToFullBoil');
+  });
+
+  test('waits for the next entry where the disk has the missing one not yet', async () => {
+    const { kitchen } = twoBatchesLoaded();
+    log = new MemoryLog(kitchen.slice(0, -3));
+    const read = vi.spyOn(log, 'open');
+    await live.open(log, false);
+    for (const entry of kitchen.slice(-2, -1)) live.follow(entry);
+    await settle();
+    expect(read).toHaveBeenCalledTimes(2);
+    log.entries = kitchen.slice(0, -2);
+    for (const entry of kitchen.slice(-2)) live.follow(entry);
+    await settle();
+    expect(live.view.canners[0]?.state).toBe('comingToFullBoil');
+  });
+
+  test('takes nothing over from a log that was closed while it read', async () => {
+    const { kitchen } = twoBatchesLoaded();
+    log = new MemoryLog(kitchen.slice(0, -3));
+    await live.open(log, false);
+    const before = live.view.canners;
+    for (const entry of kitchen.slice(-1)) live.follow(entry);
+    log.entries = [];
+    live.close();
+    await settle();
+    expect(live.view.canners).toEqual(before);
+  });
+
+  test('does not move at a tap, and says that it only looks on', async () => {
+    log.append = async () => ({ trouble: [{ kind: 'readonly', says: 'Only looking on.' }], refused: true });
+    await live.open(log, false);
+    await live.plan(planOf());
+    expect(live.view.batches).toEqual([]);
+    expect(live.view.notices.map(({ text }) => text)).toEqual(['Only looking on.']);
+  });
 });
 
 describe('taking back', () => {

@@ -27,7 +27,7 @@ export class MemoryLog implements LogStore {
     return { entries: [...this.entries], lastSeenAt: this.lastSeenAt, trouble: [] };
   }
 
-  async append(entry: LogEntry) {
+  async append(entry: LogEntry): ReturnType<LogStore['append']> {
     this.entries.push(entry);
     return { trouble: [] };
   }

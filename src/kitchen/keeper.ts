@@ -19,7 +19,7 @@ export interface KeeperListener {
   /** The event is on disk and has acted. */
   acted(acted: Acted): void;
   /** The log was read anew, because an entry that another tab wrote had not come. */
-  caughtUp?(): void;
+  caughtUp?(log: Folded): void;
   trouble(trouble: StoreTrouble): void;
   /** What tells this build from any other: what another build kept of the state is not believed. Without it nothing is kept. */
   madeBy?: string | undefined;
@@ -88,7 +88,7 @@ export class LogKeeper {
     // What is still missing is on no disk yet; the next entry asks again.
     for (const one of meanwhile) if (one.seq === this.#next) this.#act(one);
     for (const one of trouble) this.#listener.trouble(one);
-    this.#listener.caughtUp?.();
+    this.#listener.caughtUp?.(this.#log);
   }
 
   /** Resolves when the event has acted, with false when no machine takes it now or the log is only looked at. */

@@ -17,7 +17,7 @@ import { openEvening } from './evening/open.ts';
 import { Expecting } from './expecting.ts';
 import { happenings, lastTold } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
-import { byWhatMatters, movesBetween, wordsForRewrite } from './moves.ts';
+import { movesBetween, wordsFor } from './moves.ts';
 import { doingOf } from './naming.ts';
 import { look } from './look.ts';
 import { Journal } from './journal.ts';
@@ -124,10 +124,7 @@ export class LiveKitchen {
     this.#stopBeat();
     const keeper = (this.#opening = new LogKeeper(store, {
       acted: (acted) => this.#acted(acted, leads),
-      caughtUp: () => {
-        this.#picture.of(keeper.log);
-        this.#refresh();
-      },
+      caughtUp: (log) => this.#picture.of(log), // the next beat shows it
       trouble: ({ kind, says }) => this.trouble(`store-${kind}`, says, true),
       madeBy: this.#ports.madeBy,
     }));
@@ -256,17 +253,14 @@ export class LiveKitchen {
     await this.#tell({ type: 'kitchen.returned', at: now, awaySince: lastSeenAt }, 'clock');
   }
 
-  #acted({ before, step, entry }: Acted, leads: boolean): void {
+  #acted(acted: Acted, leads: boolean): void {
+    const { before, step, entry } = acted;
     this.#picture.of(step);
     if (leads) {
       if (entry.source !== 'clock' || step.rewritten) this.#evening?.happened();
       for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
       if (entry.source !== 'clock') this.#announcer.happened();
-      const effects = step.rewritten
-        ? wordsForRewrite(before.kitchen, step.kitchen, entry.event, (id) =>
-            doingOf(id, this.#picture.actors, this.#ports.catalogue()),
-          )
-        : byWhatMatters(step.effects);
+      const effects = wordsFor(acted, (id) => doingOf(id, this.#picture.actors, this.#ports.catalogue()));
       for (const effect of effects.flatMap((one) => this.#evening?.worded(one) ?? [one]))
         this.#speaker.say(effect);
       this.#ports.onEntry?.(entry);

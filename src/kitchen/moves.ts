@@ -6,6 +6,7 @@ import { minutesLeft } from '../../machines/canner/rules.ts';
 import type { Effect, Message, Urgency } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { CannerSnapshot, Kitchen } from '../../machines/kitchen/kitchen.ts';
+import type { Acted } from './keeper.ts';
 
 export function movesBetween(before: Kitchen, after: Kitchen): string[] {
   const batches = Object.entries(after.batches).filter(([id, snapshot]) => {
@@ -25,7 +26,7 @@ const rank: Record<Urgency, number> = { danger: 0, clock: 1, step: 2, teaching: 
  * What one step asks for, the gravest words first. Time that passes concerns everybody at once, and on waking the
  * mouth must not begin with whoever happens to come first. A sound stays before the words it calls for.
  */
-export function byWhatMatters(effects: readonly Effect[]): Effect[] {
+function byWhatMatters(effects: readonly Effect[]): Effect[] {
   const rankOf = (effect: Effect) => (effect.type === 'say' ? rank[effect.urgency] : -1);
   return effects.toSorted((a, b) => rankOf(a) - rankOf(b));
 }
@@ -36,6 +37,12 @@ const untimedStates: readonly CannerState[] = ['comingToFullBoil', 'boilLost'];
 const afterTheCanner: readonly BatchState[] = ['resting', 'checkingSeals', 'puttingAway', 'putAway'];
 
 type Doing = (id: string) => string;
+
+/** What is said after one step of the log. */
+export function wordsFor({ before, step, entry }: Acted, doing: Doing): Effect[] {
+  if (!step.rewritten) return byWhatMatters(step.effects);
+  return wordsForRewrite(before.kitchen, step.kitchen, entry.event, doing);
+}
 
 /**
  * What is said when the past was read anew. A time that was served, or was running, and now does not

@@ -193,6 +193,7 @@ describe('a tab that mirrors', () => {
     log.entries = kitchen;
     for (const entry of kitchen.slice(-1)) live.follow(entry);
     await settle();
+    await turn(1_000);
     expect(live.view.canners[0]?.state).toBe('comingToFullBoil');
   });
 

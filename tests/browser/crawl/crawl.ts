@@ -1,6 +1,7 @@
 // The whole crawl: two browsers, one with text of 100 %, one of 200 %, each through every screen; then rain, keys and paint.
 
 import { loadavg } from 'node:os';
+import { kept } from './kept.ts';
 import { noContrast, contrastOf, type Contrast } from './contrast.ts';
 import { noRain, rainOn, randomOf, type Rain } from './droplets.ts';
 import { toldApart, viewOf, type View } from './colourBlind.ts';
@@ -27,6 +28,10 @@ export interface CrawlOptions {
   /** What of it: a whole crawl takes long, and can be had in pieces. */
   parts?: readonly Part[];
   drops: number;
+  /** Where the rain begins: a second piece of it is another rain. */
+  seed?: number;
+  /** Where a walk is written down after each kitchen, to go on from there when it is broken off. */
+  keep?: string;
   devices?: readonly Device[];
   say(what: string): void;
 }
@@ -40,6 +45,12 @@ interface Told {
   keys: Keys;
 }
 
+/** What one browser's walk has come to; only one of the two looks closer. */
+interface Walk {
+  toll: Toll;
+  told: Told | null;
+}
+
 export async function crawl(options: CrawlOptions): Promise<TableRow[]> {
   const { folder, every, from = 0, parts = PARTS, drops, say, devices = DEVICES } = options;
   const all = everyKitchen();
@@ -51,17 +62,15 @@ export async function crawl(options: CrawlOptions): Promise<TableRow[]> {
   try {
     const rows: TableRow[] = [];
     if (parts.includes('see')) {
-      const told: Told = { contrast: noContrast(), views: [], keys: noKeys() };
-      const [one = noToll(), two = noToll()] = await Promise.all(
-        ([100, 200] as const).map((text) =>
-          seeAll(theatre, text, all, kitchens, devices, text === 100 ? told : null, say),
-        ),
+      const walks = await Promise.all(
+        ([100, 200] as const).map((text) => seeAll(theatre, text, all, kitchens, { ...options, devices })),
       );
-      rows.push(...seenRows(added(one, two)), ...contrastRows(told.contrast));
-      rows.push(toldRow(toldApart(told.views)), keyRow(told.keys));
+      const told = walks[0]?.told;
+      rows.push(...seenRows(walks.map(({ toll }) => toll).reduce(added)));
+      if (told) rows.push(...contrastRows(told.contrast), toldRow(toldApart(told.views)), keyRow(told.keys));
     }
     if (parts.includes('rain')) {
-      const rain = await rainOnAll(theatre, kitchens, devices, drops, say);
+      const rain = await rainOnAll(theatre, kitchens, devices, options.seed ?? 1, drops, say);
       const bare = options.unguardedFolder;
       const unguarded = bare ? await rainUnguarded(bare, kitchens, drops, say) : null;
       rows.push(...rainRows(rain, unguarded));
@@ -83,15 +92,18 @@ async function seeAll(
   text: Look['text'],
   all: readonly SavedKitchen[],
   kitchens: readonly SavedKitchen[],
-  devices: readonly Device[],
-  told: Told | null,
-  say: (what: string) => void,
-): Promise<Toll> {
+  { devices, keep, say }: CrawlOptions & { devices: readonly Device[] },
+): Promise<Walk> {
   const stage = await theatre.stage(text);
+  const walk = kept<Walk>(keep && `${keep}-${text}`, {
+    toll: noToll(),
+    told: text === 100 ? { contrast: noContrast(), views: [], keys: noKeys() } : null,
+  });
+  const { toll, told } = walk.found;
   const darkroom = told && (await Darkroom.open(stage.context));
-  const toll = noToll();
   let saidFaults = 0;
   for (const [i, kitchen] of kitchens.entries()) {
+    if (i < walk.gone) continue;
     const theme = i % 2 ? 'dark' : 'bright';
     await stage.open(kitchen);
     await everyDevice(stage, kitchen.name, text, theme, i, toll);
@@ -103,17 +115,20 @@ async function seeAll(
     await everyDevice(stage, six.name, text, theme, i + 1, toll);
     for (const { row, what } of toll.faults.slice(saidFaults)) say(`${row}: ${what}`);
     saidFaults = toll.faults.length;
+    walk.step();
     if ((i + 1) % 10 === 0)
       say(
         `${text} % text: ${i + 1} of ${kitchens.length} kitchens, ${toll.screens} looks, ${toll.axeRuns} by axe, ${toll.faults.length} faults`,
       );
   }
   for (const [i, leaf] of everyLeaf(all).entries()) {
+    if (kitchens.length + i < walk.gone) continue;
     await leaf.open(stage);
     await everyDevice(stage, leaf.name, text, i % 2 ? 'dark' : 'bright', i, toll);
+    walk.step();
   }
   await stage.close();
-  return toll;
+  return walk.found;
 
   async function everyDevice(
     on: Stage,
@@ -158,6 +173,7 @@ async function rainOnAll(
   theatre: Theatre,
   kitchens: readonly SavedKitchen[],
   devices: readonly Device[],
+  first: number,
   drops: number,
   say: (what: string) => void,
 ): Promise<Rain> {
@@ -175,7 +191,7 @@ async function rainOnAll(
     }
     await stage.close();
   };
-  await Promise.all([cloud(1), cloud(2)]);
+  await Promise.all([cloud(first), cloud(first + 1)]);
   return rain;
 }
 

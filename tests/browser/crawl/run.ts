@@ -1,4 +1,4 @@
-// npm run crawl -- [--folder dist] [--every 1] [--from 0] [--drops 100000] [--parts see,rain,paint]: drives the built page through every screen it can show and prints what was measured.
+// npm run crawl -- [--folder dist] [--every 1] [--from 0] [--drops 100000] [--parts see,rain,paint] [--seed 1] [--keep FILE]: drives the built page through every screen it can show and prints what was measured.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { loadavg, tmpdir } from 'node:os';
@@ -15,6 +15,8 @@ const { values } = parseArgs({
     from: { type: 'string', default: '0' },
     parts: { type: 'string', default: PARTS.join(',') },
     drops: { type: 'string', default: '100000' },
+    seed: { type: 'string', default: '1' },
+    keep: { type: 'string' },
   },
 });
 const every = Math.max(1, Number(values.every) || 1);
@@ -34,6 +36,8 @@ try {
     from: Math.max(0, Number(values.from) || 0),
     parts: PARTS.filter((part) => values.parts.split(',').includes(part)),
     drops,
+    seed: Math.max(1, Math.floor(Number(values.seed)) || 1),
+    ...(values.keep && { keep: values.keep }),
     say,
   });
   console.log(`\n${table(rows)}\n${faultsOf(rows)}`);

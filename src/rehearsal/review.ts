@@ -22,8 +22,23 @@ const RAN_OVER_KG = 0.02;
 
 export function review(scene: Scene): Finding[] {
   const found = [...ofThePot(scene), ...ofThePlate(scene), ...ofTheCanner(scene), ...ofTheJars(scene)];
-  return found.length > 0 ? found : [plain('clean')];
+  if (found.length > 0) return found;
+  if (!scene.told.some(({ event }) => COOKING.has(event.type))) return [plain('notYet')];
+  return [plain(isOver(scene) ? 'clean' : 'cleanSoFar')];
 }
+
+/** Before the first of these there was nothing that could have been late or missed. */
+const COOKING: ReadonlySet<Type> = new Set<Type>([
+  'pot.rollingBoil',
+  'pot.thick',
+  'canner.fullBoil',
+  'jars.filled',
+]);
+
+/** The last that can be missed is a lid that did not hold; a batch not for the shelf ends with its jars. */
+const isOver = (scene: Scene): boolean =>
+  when(scene, 'seals.allHeld').length + when(scene, 'seals.failed').length > 0 ||
+  (scene.batch.processMinutes === null && when(scene, 'jars.filled').length > 0);
 
 const plain = (key: string, params?: Record<string, number>): Finding => finding(key, params, false);
 const grave = (key: string, params?: Record<string, number>): Finding => finding(key, params, true);

@@ -62,6 +62,8 @@ export const rehearsalWords = {
   'rehearse.nothing':
     'The pretend pot of a batch stands here from its plan on, until the page is opened anew.',
 
+  'review.notYet': 'Nothing to tell yet. What is late or missed will stand here as you cook.',
+  'review.cleanSoFar': 'So far nothing was late and nothing was missed.',
   'review.clean': 'Nothing was late and nothing was missed.',
   'review.boilTooEarly':
     'You said rolling boil before it was one. Foam and fruit would not have been hot right through.',

@@ -64,6 +64,8 @@ export const rehearsalWords = {
   'rehearse.nothing':
     'La olla de mentira de una tanda está aquí desde su plan, hasta que la página se abre de nuevo.',
 
+  'review.notYet': 'Aún no hay nada que contar. Lo que llegue tarde o se olvide saldrá aquí.',
+  'review.cleanSoFar': 'Hasta ahora nada llegó tarde y nada se olvidó.',
   'review.clean': 'Nada llegó tarde y nada se olvidó.',
   'review.boilTooEarly':
     'Dijo hervor a borbotones antes de que lo fuera. La espuma y la fruta no habrían estado calientes del todo.',

@@ -55,6 +55,14 @@ export class HandCook {
       throw new Error(`${command}: ${who} is ${await this.stateOf(who)}, not ${state}`);
   }
 
+  /** Holds the yes of the question that is put, if one is; true when it was there. */
+  async saysYes(): Promise<boolean> {
+    const yes = this.page.locator('.answers .choice').first();
+    if (!(await yes.isVisible())) return false;
+    await this.#hold(yes);
+    return true;
+  }
+
   async toTheSimmer(): Promise<void> {
     await this.does('setup.ready', 'damson plum', 'mashing');
     await this.does('mash.done', 'damson plum', 'comingToBoil');

@@ -72,6 +72,16 @@ describe('the stove of a rehearsal', () => {
 });
 
 describe('the review', () => {
+  test('praises nothing before anything could have gone wrong, and calls nothing over before it is', () => {
+    expect(keys(begun())).toEqual(['review.notYet']);
+    expect(keys(happens(begun(), 1, 'setup.ready'))).toEqual(['review.notYet']);
+    let scene = happens(begun(), 1, 'mash.done');
+    let minute = 1;
+    while (scene.marks.rollingSince === null && minute < 60)
+      scene = happens(scene, (minute += 1), 'pot.stirred');
+    expect(keys(happens(scene, minute + 0.5, 'pot.rollingBoil'))).toEqual(['review.cleanSoFar']);
+  });
+
   const canned = (heatOnAt: number, fullBoilAt: number, outAt: number): Scene => {
     let scene = happens(begun(), 0, 'setup.ready');
     scene = happens(scene, 1, 'mash.done');

@@ -1,6 +1,6 @@
 // The corner of a practice kitchen where the simulated stove stands: a button, and the sheet behind it.
 
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useReducer, useRef, useState } from 'react';
 import type { Message } from '../../../machines/kitchen/effects.ts';
 import type { KitchenView } from '../../kitchen/view.ts';
 import type { AppProps } from '../actions.ts';
@@ -10,6 +10,7 @@ import {
   surfaceOf,
   cannerSurfaceOf,
   type Act,
+  type Finding,
   type Heat,
   type Place,
   type Scene,
@@ -70,12 +71,21 @@ export function RehearsalCorner({
 }
 
 function Stove({ view, rehearsal, catalogue }: CornerProps) {
+  // What a hand does is seen at once, not at the clock's next beat.
+  const [, seeAtOnce] = useReducer((acts: number) => acts + 1, 0);
   const scene = rehearsal.at(view.now);
   const word = (key: string) => catalogue.text({ key });
   if (!scene) return <p>{word('rehearse.nothing')}</p>;
-  const does = (done: Act) => rehearsal.act(done, view.now);
+  const does = (done: Act) => {
+    rehearsal.act(done, view.now);
+    seeAtOnce();
+  };
+  const review = <Review findings={rehearsal.review(view.now)} catalogue={catalogue} />;
+  // Once the jars are out, how it went is what the sheet is opened for.
+  const isDone = scene.told.some(({ event }) => event.type === 'jars.out' || event.type === 'batch.stopped');
   return (
     <div className="rehearsal">
+      {isDone && review}
       <p>{word('rehearse.says')}</p>
       <Vessel
         scene={scene}
@@ -93,18 +103,24 @@ function Stove({ view, rehearsal, catalogue }: CornerProps) {
       />
       <Seen scene={scene} place="plate" catalogue={catalogue} />
       <Seen scene={scene} place="jars" catalogue={catalogue} />
-      <section>
-        <h3>{word('rehearse.review')}</h3>
-        <ul>
-          {rehearsal.review(view.now).map(({ message, grave }) => (
-            <li key={message.key} className={grave ? 'grave' : undefined}>
-              {grave && <strong>{word('rehearse.grave')} </strong>}
-              {catalogue.text(message)}
-            </li>
-          ))}
-        </ul>
-      </section>
+      {!isDone && review}
     </div>
+  );
+}
+
+function Review({ findings, catalogue }: Pick<AppProps, 'catalogue'> & { findings: Finding[] }) {
+  return (
+    <section className="review">
+      <h3>{catalogue.text({ key: 'rehearse.review' })}</h3>
+      <ul>
+        {findings.map(({ message, grave }) => (
+          <li key={message.key} className={grave ? 'grave' : undefined}>
+            {grave && <strong>{catalogue.text({ key: 'rehearse.grave' })} </strong>}
+            {catalogue.text(message)}
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 

@@ -99,7 +99,7 @@ function Drawing({ scene, box, catalogue, units }: Omit<StageProps, 'clock'> & {
 }
 
 /** Name and clock of the glance zone on a phone, in CSS pixels. */
-const PHONE_SLOT_PX = 212;
+const PHONE_SLOT_PX = 182;
 
 /** On a phone, what stands on the bench takes the place of the clock when there is none. */
 function standing(scene: Scene, box: Box, clock: boolean): Box {

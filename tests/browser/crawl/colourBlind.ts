@@ -10,6 +10,8 @@ type Eyes = (typeof EYES)[number];
 
 export interface View {
   name: string;
+  /** Where the chart of the thing in view stands, as the page tells it: on another screen of one state only clock and voids differ. */
+  state: string;
   /** What the glance zone says. */
   words: string;
   /** The picture in lightness alone, by eyes. */
@@ -42,7 +44,18 @@ export async function viewOf(
     grids[type] = await darkroom.grid(await stage.page.locator('.vessel').screenshot(), ACROSS, DOWN);
   }
   await stage.devtools.send('Emulation.setEmulatedVisionDeficiency', { type: 'none' });
-  return { name: kitchen.name, words, grids };
+  return { name: kitchen.name, state: await stage.page.evaluate(stateInView), words, grids };
+}
+
+/** While its jars are in the canner, a batch stands where the canner stands. */
+function stateInView(): string {
+  const { kitchen = '' } = document.documentElement.dataset;
+  const states = kitchen.split('; ').map((pair) => pair.split(': '));
+  const of = (who: string) => states.find(([name]) => name === who)?.[1] ?? 'none';
+  const looksAt = document.querySelector<HTMLElement>('main.stove')?.dataset['looksAt'];
+  if (looksAt === 'canner') return `canner ${of('canner')}`;
+  const [name = '', state = ''] = states[0] ?? [];
+  return state === 'processing' ? `canner with ${name}: ${of('canner')}` : `${name} ${state}`;
 }
 
 export interface Told {
@@ -57,6 +70,7 @@ export function toldApart(views: readonly View[]): Told {
   const told: Told = { pairs: 0, least: Infinity, faults: [] };
   views.forEach((a, i) => {
     for (const b of views.slice(i + 1)) {
+      if (a.state === b.state) continue;
       told.pairs += 1;
       if (a.words === b.words) told.faults.push(`the same words: “${a.name}” and “${b.name}”`);
       for (const eyes of EYES) {

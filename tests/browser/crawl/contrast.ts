@@ -1,7 +1,7 @@
 // The contrast of every word on the screen, from the pixels that are painted: drawings, halos and all.
 
 import type { Darkroom } from './pixels.ts';
-import { see } from './seen.ts';
+import { see, type Text } from './seen.ts';
 import { sayLook, type Look } from './sizes.ts';
 import type { Stage } from './stage.ts';
 
@@ -29,8 +29,31 @@ export async function contrastOf(
   look: Look,
   contrast: Contrast,
 ): Promise<void> {
-  const { page } = stage;
   await stage.turnTo(look);
+  const first = await measured(stage, darkroom);
+  // A clock that runs on between two pictures is not where it was: what is wrong once is looked at again.
+  const again = first.some(isWrong) ? await measured(stage, darkroom) : [];
+  for (const one of first) {
+    const { text, ratio } =
+      again.find(({ text: { words, part } }) => words === one.text.words && part === one.text.part) ?? one;
+    const best = Math.max(ratio, one.ratio);
+    contrast.words += 1;
+    contrast.least = Math.min(contrast.least, best);
+    if (isBig(text)) contrast.leastBig = Math.min(contrast.leastBig, best);
+    if (isWrong({ text, ratio: best }))
+      contrast.faults.push(`${name} (${sayLook(look)}): “${text.words}” ${best.toFixed(1)}:1`);
+  }
+}
+
+interface Measured {
+  text: Text;
+  ratio: number;
+}
+
+const isBig = ({ part }: Text): boolean => part === 'clock' || part === 'act' || part === 'label';
+const isWrong = ({ text, ratio }: Measured): boolean => ratio < (isBig(text) ? LEAST_BIG : LEAST);
+
+async function measured({ page }: Stage, darkroom: Darkroom): Promise<Measured[]> {
   const { texts, page: size } = await see(page);
   const shown = await page.screenshot();
   const sheet = await page.addStyleTag({ content: CLEAR });
@@ -38,14 +61,8 @@ export async function contrastOf(
   await sheet.evaluate((style) => (style as HTMLElement).remove());
   const onScreen = texts.filter(({ y, h }) => y >= 0 && y + h <= size.h);
   const ratios = await darkroom.contrasts(shown, cleared, onScreen);
-  for (const [i, ratio] of ratios.entries()) {
+  return ratios.flatMap((ratio, i) => {
     const text = onScreen[i];
-    if (!text || ratio === Infinity) continue;
-    const big = text.part === 'clock' || text.part === 'act' || text.part === 'label';
-    contrast.words += 1;
-    contrast.least = Math.min(contrast.least, ratio);
-    if (big) contrast.leastBig = Math.min(contrast.leastBig, ratio);
-    if (ratio < (big ? LEAST_BIG : LEAST))
-      contrast.faults.push(`${name} (${sayLook(look)}): “${text.words}” ${ratio.toFixed(1)}:1`);
-  }
+    return text && ratio !== Infinity ? [{ text, ratio }] : [];
+  });
 }

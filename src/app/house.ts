@@ -130,6 +130,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
 
   async function changeRole(next: Role): Promise<void> {
     live.close();
+    live.calm('store-readonly'); // what a tap was answered while this tab only looked on
     if (next === 'mirroring') ear.stop();
     await log.close();
     log = kitchenLog(which.name, next === 'leading' ? 'cook' : 'look');

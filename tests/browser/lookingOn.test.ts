@@ -38,7 +38,8 @@ test('a second tab looks on, misses an entry and finds it again, and cooks once 
   expect(await onlooker.sees('damson plum', 'settingUp')).toBe(true);
 
   await page.locator('.controls button.main').first().click();
-  await page.waitForTimeout(1_000);
+  const looksOn = page.locator('.notice', { hasText: 'only looks on' });
+  await expect.poll(() => looksOn.count()).toBe(2); // that it does, and the answer to the tap
   expect(await onlooker.stateOf('damson plum')).toBe('settingUp');
   expect(await cook.stateOf('damson plum')).toBe('settingUp');
 
@@ -48,7 +49,10 @@ test('a second tab looks on, misses an entry and finds it again, and cooks once 
   await cook.does('mash.done', 'damson plum', 'comingToBoil');
   expect(await onlooker.sees('damson plum', 'comingToBoil')).toBe(true);
 
-  await page.getByRole('button', { name: 'Take over' }).click();
+  const takeOver = page.getByRole('button', { name: 'Take over' });
+  await takeOver.click();
+  await takeOver.waitFor({ state: 'hidden' }); // until then this tab only looks on
   await onlooker.does('pot.rollingBoil', 'damson plum', 'simmering');
   expect(await cook.sees('damson plum', 'simmering')).toBe(true);
+  expect(await looksOn.count()).toBe(0);
 });

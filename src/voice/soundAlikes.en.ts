@@ -12,6 +12,8 @@ const alike: Readonly<Record<string, readonly string[]>> = {
   dropped: ['shopped', 'dried'],
   stopped: ['stepped', 'shopped'],
   holds: ['folds', 'cold'],
+  thick: ['quick', 'sick', 'stick'],
+  canner: ['cupboard', 'corner'],
 };
 
 /** The sentence with one word put for another that sounds like it. */

@@ -60,7 +60,7 @@ describe('a safety word and any other', () => {
     );
     const met = new Set(near.map(({ pair }) => pair));
     expect(Object.keys(borne).filter((pair) => !met.has(pair))).toEqual([]);
-  });
+  }, 300_000); // some seconds alone, minutes beside other work
 
   it('"rolling boil" has nothing near it that means the boil was lost', () => {
     const lost = openPhrases([{ command: 'canner.boilDropped' }], []).map(({ words }) =>

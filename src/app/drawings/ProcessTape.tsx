@@ -10,7 +10,7 @@ interface ProcessTapeProps extends Box {
   voidWord: string;
 }
 
-/** Lower than this, a tape has no room for a word in it: the strike through a void run tells by itself. */
+/** Lower than this, a tape has no room for a word in it: the strike through a void run tells by itself. Nor where no clock runs: there the words below stand close. */
 const WORD_FROM_PX = 20;
 
 export function ProcessTape({ w, h, now, clock, voids, voidWord }: ProcessTapeProps) {
@@ -26,7 +26,7 @@ export function ProcessTape({ w, h, now, clock, voids, voidWord }: ProcessTapePr
           from={x(run.from)}
           to={x(run.to)}
           h={h}
-          word={i === voids.length - 1 && h >= WORD_FROM_PX ? voidWord : ''}
+          word={clock && i === voids.length - 1 && h >= WORD_FROM_PX ? voidWord : ''}
         />
       ))}
       {clock && (

@@ -53,7 +53,8 @@ function stateInView(): string {
   const states = kitchen.split('; ').map((pair) => pair.split(': '));
   const of = (who: string) => states.find(([name]) => name === who)?.[1] ?? 'none';
   const looksAt = document.querySelector<HTMLElement>('main.stove')?.dataset['looksAt'];
-  if (looksAt === 'canner') return `canner ${of('canner')}`;
+  const isCanner = looksAt !== undefined && looksAt.startsWith('canner');
+  if (isCanner) return `canner ${of('canner')}`;
   const [name = '', state = ''] = states[0] ?? [];
   return state === 'processing' ? `canner with ${name}: ${of('canner')}` : `${name} ${state}`;
 }

@@ -58,6 +58,7 @@ class PageEar implements Ear, LearningEar {
 
   learn(): Promise<VoiceProfile | null> {
     if (this.#worker === null) return Promise.resolve(null);
+    this.#waitingFor('learnt')?.(null); // who asked before is not left waiting
     this.#tell({ kind: 'learn' });
     return new Promise((resolve) => (this.#awaited.learnt = resolve));
   }
@@ -65,6 +66,7 @@ class PageEar implements Ear, LearningEar {
   useProfile(profile: VoiceProfile | null): Promise<boolean> {
     this.#profile = profile;
     if (this.#worker === null) return Promise.resolve(true); // used as soon as the ear is open
+    this.#waitingFor('used')?.(false);
     this.#tell({ kind: 'use', profile });
     return new Promise((resolve) => (this.#awaited.used = resolve));
   }

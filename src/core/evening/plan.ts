@@ -94,7 +94,14 @@ export function planEvening(request: EveningRequest, effort: EveningEffort): Eve
   const orders = firstOrders(request);
   const all = choices(request);
   const share = { ...effort, budgetMs: (0.6 * effort.budgetMs) / all.length };
-  const options = all.map((choice) => search(optionOf(request, choice, NOTHING_YET, 0), orders, share));
+  const end = effort.now() + effort.budgetMs;
+  /** Where there is a plan and the time is over, the rest is for the better answer. Without a time nothing is left out. */
+  const isOver = () => effort.budgetMs > 0 && effort.now() >= end;
+  const options: Option[] = [];
+  for (const choice of all) {
+    if (options.some(({ found }) => found) && isOver()) break;
+    options.push(search(optionOf(request, choice, NOTHING_YET, 0), orders, share));
+  }
   // Sharing a load ties two hot chains together: it must win something to be worth it.
   const [alone, ...shared] = options;
   const chosen = shared.reduce<Option | undefined>(
@@ -103,6 +110,7 @@ export function planEvening(request: EveningRequest, effort: EveningEffort): Eve
     alone,
   );
   if (!chosen) return empty(request, 0);
+  if (chosen.found && isOver()) return told(chosen, effort);
   const order = chosen.found?.order ?? orders[0] ?? [];
   const found = improved(chosen.model, chosen.found, order, { ...effort, budgetMs: 0.4 * effort.budgetMs });
   return told({ ...chosen, found }, effort);

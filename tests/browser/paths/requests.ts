@@ -2,18 +2,10 @@
 
 import { batchRequestSchema } from '../../../src/core/index.ts';
 import type { BatchRequest } from '../../../src/core/request.ts';
+import { damsons } from '../../machines/evening.ts';
 
 const request = (fruit: string, product: 'butter' | 'jam'): BatchRequest =>
-  batchRequestSchema.parse({
-    fruit,
-    product,
-    fruitMassKg: 2.268,
-    jar: 'half-pint',
-    elevationM: 120,
-    keep: 'shelf',
-    pot: { diameterM: 0.28 },
-    burner: { powerW: 2000 },
-  });
+  batchRequestSchema.parse({ ...damsons, fruit, product });
 
 export const requests: BatchRequest[] = [
   request('damson', 'butter'), // must be strained, and blended

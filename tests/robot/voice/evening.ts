@@ -1,8 +1,8 @@
 // An evening of three batches for the robot cook: what is planned, and what really is in the pots.
 
-import { batchRequestSchema, planBatch } from '../../../src/core/index.ts';
 import type { BatchPlan } from '../../../src/core/types.ts';
 import { englishMessages, type MessageKey } from '../../../src/words/en.ts';
+import { planOf } from '../../machines/evening.ts';
 import { RobotCook, type Mischief } from './cook.ts';
 import { promptsOf, type Prompts } from './prompts.ts';
 import { World } from './world.ts';
@@ -47,17 +47,5 @@ const FREE_WORDS =
     ' ',
   );
 
-function planned(fruit: string): BatchPlan {
-  return planBatch(
-    batchRequestSchema.parse({
-      fruit,
-      product: 'butter',
-      fruitMassKg: 1.6,
-      jar: 'half-pint',
-      elevationM: 100,
-      keep: 'shelf',
-      pot: { diameterM: 0.28 },
-      burner: { powerW: 3500 },
-    }),
-  );
-}
+const planned = (fruit: string): BatchPlan =>
+  planOf({ fruit, fruitMassKg: 1.6, elevationM: 100, burner: { powerW: 3500 } });

@@ -147,7 +147,7 @@ function whyAllowed(mix: Mix, row: ProcessRow): string {
   const acid = mix.acid?.neededForShelf
     ? `with its lemon juice or citric acid ${mix.pot.fruit.name} is acid enough`
     : `${mix.pot.fruit.name} is acid enough of its own`;
-  return `${capital(acid)}, and a published time covers ${row.says}.`;
+  return `${capital(acid)}, and a published time covers it: ${row.says}.`;
 }
 
 /** The process of a batch that goes to the shelf; null for one that may not, or is kept cold. */

@@ -145,7 +145,7 @@ export const planWords = {
   'screen.plan.canner.value':
     '{loads, plural, one {one load} other {# loads}} of up to {jarsPerLoad}, {water} of water',
   'screen.plan.cannerOn': 'Canner on',
-  'screen.plan.cannerOn.value': '{minutes} min before the jars are full',
+  'screen.plan.cannerOn.value': '{minutes} before the jars are full',
   'screen.plan.process': 'Process',
   'screen.plan.sterilise': 'Boil the empty jars first',
   'screen.plan.clean': 'Empty jars',

@@ -148,7 +148,7 @@ export const planWords = {
   'screen.plan.canner.value':
     '{loads, plural, one {una carga} other {# cargas}} de hasta {jarsPerLoad}, {water} de agua',
   'screen.plan.cannerOn': 'Encender la olla de conservas',
-  'screen.plan.cannerOn.value': '{minutes} min antes de que los tarros estén llenos',
+  'screen.plan.cannerOn.value': '{minutes} antes de que los tarros estén llenos',
   'screen.plan.process': 'Procesar',
   'screen.plan.sterilise': 'Hierva antes los tarros vacíos',
   'screen.plan.clean': 'Tarros vacíos',

@@ -16,11 +16,19 @@ import {
 } from '../../machines/dialogue/commands.ts';
 import { terms, answerTo } from '../../machines/dialogue/answers.ts';
 import { isReadBack } from '../../machines/dialogue/words.ts';
+import { quantityOf } from '../../src/words/quantities.ts';
+import { spanish } from '../../src/words/es.ts';
 import { englishTerms } from '../../src/words/terms.en.ts';
 
 const us = createCatalogue('en', 'us');
 const metric = createCatalogue('en', 'metric');
 const keys = Object.keys(englishMessages) as MessageKey[];
+
+/** Any word for a unit, written out or short. */
+const UNIT =
+  /^(min|minutes?|minutos?|seconds?|segundos?|hours?|horas?|kg|lb|oz|ft|in|m|cm|mm|l|ml|cups?|°[cf])$/i;
+const prefixed = (language: string, messages: Readonly<Record<string, string>>) =>
+  Object.fromEntries(Object.entries(messages).map(([key, words]) => [`${language} ${key}`, words]));
 
 const tryOut = (messages: Record<string, string>) => catalogueOf({ ...english, messages }, 'us');
 
@@ -45,6 +53,17 @@ describe('the catalogue', () => {
     expect(words.text({ key: 'jars', params: { jars: 1 } })).toBe('One jar');
     expect(words.text({ key: 'jars', params: { jars: 9 } })).toBe('Nine jars');
     expect(words.text({ key: 'm', params: { minutes: 20 } })).toBe('Twenty to go');
+  });
+
+  it('never writes a unit after a quantity, which says its own', () => {
+    const languages = { ...prefixed('en', englishMessages), ...prefixed('es', spanish.messages) };
+    const twice = Object.entries(languages).filter(([, words]) =>
+      [...words.matchAll(/\{(\w+)\} ([\p{L}°]+)/gu)].some(
+        ([, parameter = '', next = '']) => quantityOf(parameter) !== null && UNIT.test(next),
+      ),
+    );
+    expect(twice.map(([key]) => key)).toEqual([]);
+    expect(UNIT.test('min') && UNIT.test('minutos') && !UNIT.test('minded')).toBe(true);
   });
 
   it('keeps figures on the screens, where they are read', () => {

@@ -1,14 +1,16 @@
 // The planning page: what the cook has on the left, the plan it makes on the right, alive as it is typed.
 
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { BatchRequest } from '../../core/request.ts';
 import type { AppProps, Arrival } from '../actions.ts';
 import { emptyDraft, examples, fromRequest, type Draft } from './draft.ts';
 import { EveningPanel } from '../evening/EveningPanel.tsx';
 import { FirstRun } from './FirstRun.tsx';
+import { Gist } from './Gist.tsx';
 import { Inputs } from './Inputs.tsx';
 import { forgetLink } from './share.ts';
 import { outcomeOf, type Outcome } from './outcome.ts';
+import { refusal, wanting } from './noPlan.ts';
 import { PlanSheet } from './PlanSheet.tsx';
 import { ShareRow } from './ShareRow.tsx';
 import { Rail } from '../stove/Rail.tsx';
@@ -27,6 +29,7 @@ export function PlanPage(props: PlanPageProps) {
     arrival?.kind === 'request' ? fromRequest(arrival.request) : startingDraft(view.batches),
   );
   const outcome = useMemo(() => outcomeOf(draft, view.learned), [draft, view.learned]);
+  const out = useRef<HTMLElement>(null);
   const take = (next: Arrival) => {
     setCame(next);
     if (next.kind === 'request') setDraft(fromRequest(next.request));
@@ -60,14 +63,17 @@ export function PlanPage(props: PlanPageProps) {
       <main>
         <ExampleRow catalogue={catalogue} onTake={setDraft} onClear={() => setDraft(emptyDraft)} />
         <div className="plan-columns">
-          <Inputs
-            draft={draft}
-            onChange={setDraft}
-            outcome={outcome}
-            settings={settings}
-            catalogue={catalogue}
-          />
-          <section className="plan-out" aria-label={word('screen.plan.title')}>
+          <div>
+            <Inputs
+              draft={draft}
+              onChange={setDraft}
+              outcome={outcome}
+              settings={settings}
+              catalogue={catalogue}
+            />
+            <Gist outcome={outcome} catalogue={catalogue} onOpen={() => out.current?.scrollIntoView()} />
+          </div>
+          <section ref={out} className="plan-out" aria-label={word('screen.plan.title')}>
             <Out outcome={outcome} {...props} />
             {outcome.kind === 'plan' && (
               <StartBar
@@ -158,31 +164,16 @@ function Out({ outcome, settings, catalogue }: PlanPageProps & { outcome: Outcom
     case 'refused':
       return (
         <div className="plan-empty">
-          <p role="status">{outcome.troubles.other ?? catalogue.text({ key: 'screen.plan.refused' })}</p>
+          <p role="status">{refusal(outcome, catalogue)}</p>
         </div>
       );
     case 'waiting':
       return (
         <div className="plan-empty">
-          <p role="status">
-            {catalogue.text({
-              key: 'screen.plan.missing',
-              params: {
-                what: listed(
-                  outcome.missing.map((field) => catalogue.text({ key: `screen.plan.missing.${field}` })),
-                ),
-              },
-            })}
-          </p>
+          <p role="status">{wanting(outcome, catalogue)}</p>
         </div>
       );
   }
-}
-
-function listed(items: string[]): string {
-  return new Intl.ListFormat('en', { type: 'conjunction' }).format(
-    items.map((item) => item.charAt(0).toLowerCase() + item.slice(1)),
-  );
 }
 
 function StartBar({

@@ -37,7 +37,7 @@ export type Word = (key: string, params?: Record<string, string | number>) => st
 export type ShownPlan = BatchPlan & { facts?: PlanFacts };
 
 export function figureGroups(plan: ShownPlan, units: Units, catalogue: Catalogue): FigureGroup[] {
-  const word: Word = (key, params) => catalogue.text(params ? { key, params } : { key });
+  const word = wordOf(catalogue);
   const reasons = reasonsOf(plan, units, word);
   const figure: Make = (label, value, key, also) => {
     const why = reasons[key];
@@ -232,6 +232,25 @@ function sayBestBy(place: PlanFacts['bestBy']['place'], units: Units, word: Word
     room: sayLength(storage.freezer.value.headspaceInches * 25.4, units),
   });
 }
+
+/** "5–7 half-pints" */
+export function sayJars({ jars }: BatchPlan, catalogue: Catalogue): string {
+  const word = wordOf(catalogue);
+  const count = sayRange(jars.count, (n) => trim(n, 1), word);
+  return `${count} ${word(`screen.plan.size.${jars.size}`, { count: 2 }).toLowerCase()}`;
+}
+
+/** "Then simmer 18–40 min" */
+export function saySimmer(plan: BatchPlan, catalogue: Catalogue): string {
+  const word = wordOf(catalogue);
+  const label = word(boilsHard(plan) ? 'screen.plan.hardBoil' : 'screen.plan.simmer').toLowerCase();
+  return `${label} ${sayRange(plan.simmerMinutes, sayDuration, word)}`;
+}
+
+const wordOf =
+  (catalogue: Catalogue): Word =>
+  (key, params) =>
+    catalogue.text(params ? { key, params } : { key });
 
 function sayRange(range: Range, say: (n: number) => string, word: Word): string {
   const [low, high] = [say(range.low), say(range.high)];

@@ -71,13 +71,13 @@ function inPage(): Seen {
     return false;
   };
 
-  /** A bar that stays while the page is scrolled under it. */
-  const bar = [...root.querySelectorAll('*')].find((one) => getComputedStyle(one).position === 'sticky');
-  const barTop = bar?.getBoundingClientRect().top ?? Infinity;
-  const barBottom = bar?.getBoundingClientRect().bottom ?? -Infinity;
-  /** Under that bar: seen once the page is scrolled on. */
+  /** The bars that stay while the page is scrolled under them. */
+  const bars = [...root.querySelectorAll('*')]
+    .filter((one) => getComputedStyle(one).position === 'sticky' && isShown(one))
+    .map((bar) => ({ bar, ...boxOf(bar) }));
+  /** Under such a bar: seen once the page is scrolled on. */
   const isUnderBar = (element: Element, box: Box): boolean =>
-    bar !== undefined && !bar.contains(element) && box.y + box.h > barTop && box.y < barBottom;
+    bars.some(({ bar, y, h }) => !bar.contains(element) && box.y + box.h > y && box.y < y + h);
   const isHidden = (element: Element, box: Box) => isScrolledOut(element, box) || isUnderBar(element, box);
 
   const isOnTop = (element: Element): boolean => {

@@ -45,7 +45,19 @@ def telephone(path):
         return SPELLING['abcdefghijklmnopqrstuvwxyz'.index(name[0])].replace('-', ' ') if name[0].isalpha() else None
     if name in PLAIN:
         return name.replace('-', ' ').replace('im ', "i'm ")
-    return None
+    return PROMPTS.get(f'{room}/{name}') or PROMPTS.get(name)
+
+
+PROMPTS = {}
+
+
+def prompts(folder):
+    """What the longer telephone prompts say: core-sounds-en.txt of the package's source, laid in the folder."""
+    told = Path(folder, 'core-sounds-en.txt')
+    for line in told.read_text().splitlines() if told.exists() else ():
+        name, _, text = line.partition(': ')
+        words = re.sub(r'\b\d\b', lambda found: NUMBERS[int(found[0])], text.lower())
+        PROMPTS[name] = ' '.join(re.sub("[^a-z' ]", ' ', words).split())
 
 
 def described(path):
@@ -96,6 +108,7 @@ def dictionary(path):
 
 def main(folder, dictionary_path, out):
     ways = dictionary(dictionary_path)
+    prompts(folder)
     rows = []
     for pattern, words_of in SOURCES:
         for path in sorted(Path(folder).rglob(pattern)):

@@ -1,4 +1,4 @@
-"""Trains the phoneme network on the spoken sentences: python3 train.py DATADIR OUTDIR --until SECONDS [--from network.pt].
+"""Trains the phoneme network on the spoken sentences: python3 train.py DATADIR OUTDIR --until SECONDS [--from network.pt or phones.onnx].
 
 DATADIR holds train and check of synth.py, and where there are any recorded.npz and digits.npz of recorded.py.
 Prints a table as it goes; leaves network.onnx (8-bit weights), network.pt and fixture.json in OUTDIR at every line of it.
@@ -24,6 +24,8 @@ BATCH = 160
 RECORDED_TURNS = 10
 # Batches are a multiple of 0.3 s long: each new length costs the Fourier transform a plan.
 GRAIN = 4800
+# Seconds; what is longer would make its batch too large.
+LONGEST = 7
 TOP_RATE = 2e-3
 # How much the second head, halfway up, counts.
 HALFWAY_SHARE = 0.3
@@ -40,6 +42,7 @@ class Corpus:
         rows = [line.split('\t') for line in (folder / f'{name}.tsv').read_text().splitlines()]
         sound, lengths, said = np.load(folder / f'{name}.npy'), [int(row[0]) for row in rows], [row[2] for row in rows]
         use = np.flatnonzero([row[1] not in but for row in rows])
+        self.spoken = len(rows)
         if recorded is not None:
             use = np.concatenate([use, np.tile(len(lengths) + np.arange(len(recorded['lengths'])), turns)])
             sound = np.concatenate([sound, recorded['sound']])
@@ -242,7 +245,7 @@ def gathered(folder, but=()):
         sound, lengths = part['sound'], part['lengths']
         ends = np.cumsum(lengths)
         for voice, length, end, phones in zip(part['voices'], lengths, ends, part['phones']):
-            if str(voice) not in but:
+            if str(voice) not in but and length < LONGEST * RATE:
                 out['sound'].append(expanded(sound[end - length : end]))
                 out['lengths'].append(int(length))
                 out['phones'].append(str(phones))
@@ -286,6 +289,66 @@ def check_digits(network, folder, filters, window):
     return 'digits ' + ', '.join(f'{voice} {price}: {100 * np.mean(list_):.0f} %' for (price, voice), list_ in sorted(right.items()))
 
 
+def unfold(network, path, clips):
+    """The weights of the page's file, with the normalisation it had folded in drawn out again from some clips."""
+    from onnx import load, numpy_helper
+
+    stored = {part.name: torch.from_numpy(numpy_helper.to_array(part).copy()).to(device) for part in load(path).graph.initializer}
+    places = dict(network.named_modules())
+    norms = []
+    for name in {key.rpartition('.')[0] for key in stored}:
+        place = f'blocks.{name}' if name[0].isdigit() else name
+        conv, bias = places[place], stored[f'{name}.b']
+        conv.weight.data = stored[f'{name}.w'].float() * stored[f'{name}.s'][:, None, None]
+        norm = places.get(f'{place}_norm')
+        if norm is None:
+            conv.bias.data = bias
+            continue
+        norm.weight.data.fill_(1)
+        norm.bias.data = bias.clone()
+        norm.running_mean.zero_()
+        norm.running_var.fill_(1 - norm.eps)
+        norms.append((conv, norm))
+    network.eval()
+    for _ in range(20):
+        x, counts = next(clips)
+        met = {}
+        hooks = [conv.register_forward_hook(lambda conv, _, out: met.__setitem__(conv, out.detach().double())) for conv, _ in norms]
+        with torch.no_grad():
+            network(x, counts)
+        for hook in hooks:
+            hook.remove()
+        for conv, norm in norms:
+            norm.seen = getattr(norm, 'seen', 0) + torch.stack([met[conv].mean((0, 2)), met[conv].pow(2).mean((0, 2))]) / 20
+    for conv, norm in norms:
+        mean, square = norm.seen.float()
+        var = (square - mean * mean).clamp(min=1e-6)
+        norm.bias.data += mean
+        norm.weight.data = (var + norm.eps).sqrt()
+        norm.running_mean, norm.running_var = mean.clone(), var.clone()
+        del norm.seen
+    network.train()
+
+
+def kept(network, corpus, filters, window, most=2.5):
+    """Which clips may stay: all synthesised ones, and recordings that lack less than `most` (natural log) for each sound.
+
+    Some files' names lie about what is said in them.
+    """
+    network.eval()
+    fits = torch.zeros(len(corpus.lengths), device=device)
+    with torch.no_grad():
+        for batch in corpus.batches(200, False):
+            dry, lengths = corpus.dry(batch, torch.ones(len(batch), device=device))
+            sound = F.pad(dry, (4000, 3200))
+            sound = unit(F.pad(sound, (0, -(sound.shape[1] - WINDOW) % GRAIN)))
+            x, counts = features(sound + 0.01 * torch.randn_like(sound), lengths + 7200, filters, window)
+            logs, counts = network(x, counts)
+            fits[batch] = F.ctc_loss(logs.permute(2, 0, 1), corpus.phones[batch], counts, corpus.counts[batch], reduction='none') / corpus.counts[batch]
+    network.train()
+    return ((fits < most) | (torch.arange(len(fits), device=device) < corpus.spoken))[corpus.use]
+
+
 def train(folder, out, until, begin_from, but, turns):
     torch.manual_seed(SEED)
     torch.backends.cudnn.allow_tf32 = True
@@ -294,7 +357,11 @@ def train(folder, out, until, begin_from, but, turns):
     throats = [mel_filters(warp).to(device) for warp in np.linspace(0.9, 1.12, 23)]
     window = torch.hann_window(WINDOW, device=device)
     network = Network().to(device)
-    if begin_from:
+    if begin_from and begin_from.endswith('.onnx'):
+        unfold(network, begin_from, (features(*kitchen(corpus, batch), filters, window) for batch in corpus.batches(BATCH, True)))
+        corpus.use = corpus.use[kept(network, corpus, filters, window)]
+        print(f'{len(corpus.use)} utterances keep to what is said of them', flush=True)
+    elif begin_from:
         network.load_state_dict(torch.load(begin_from, map_location=device))
     top_rate = TOP_RATE / 2 if begin_from else TOP_RATE
     print(f'{sum(p.numel() for p in network.parameters())} weights, {len(corpus.use)} utterances', flush=True)

@@ -7,7 +7,7 @@ import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { fused } from '../../../src/voice/fused.ts';
 import { clips, type Clip } from './clips.ts';
 import { endangers, outcomeOf, trialsOf, type Trial } from './measure.ts';
-import { voices, type Side } from './voices.ts';
+import { HEARD_IN_TRAINING, voices, type Side } from './voices.ts';
 
 const FRUITS = ['damson', 'pear', 'crab apple'];
 
@@ -31,7 +31,7 @@ const meaning = (words: string): string => {
 };
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
 const named = values.voices?.split(',');
-const speakers = voices().filter(({ name }) => named?.includes(name) ?? true);
+const speakers = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
 const corpus = clips(side, book, speakers, Number(values.per), Number(values.each));
 
 const trials: Trial[] = [];

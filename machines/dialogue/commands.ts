@@ -155,6 +155,14 @@ export interface Understood {
   slots: Slots;
 }
 
+/** Laid together once: it is asked for a thousand times at every step. */
+const consequences: Record<CommandId, Consequence> = {
+  ...batchCommands,
+  ...cannerCommands,
+  ...correctionCommands,
+  ...talkCommands,
+};
+
 export function consequenceOf(command: CommandId): Consequence {
-  return { ...batchCommands, ...cannerCommands, ...correctionCommands, ...talkCommands }[command];
+  return consequences[command];
 }

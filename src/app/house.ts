@@ -18,6 +18,7 @@ import { tongueOf } from './tongue.ts';
 import { isLearner, keptProfile } from './learner.ts';
 import { mannersOf, granted, speakersOf } from './speech.ts';
 import type { Preferences } from './preferences.ts';
+import { inItsOwnTask } from './inItsOwnTask.ts';
 import { tieMouthToEar } from './speaking.ts';
 import { eveningPreference } from './evening/preference.ts';
 import type { Which } from './which.ts';
@@ -83,6 +84,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
       for (const listener of entryListeners) listener(entry);
     },
     planner: openPlanner(),
+    later: inItsOwnTask(),
     eveningSettings: eveningPreference.now,
     setAway: (away) => eveningPreference.change({ away }),
     manners: () => mannersOf(settings().speech),

@@ -3,6 +3,7 @@
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { SayIt } from './choices.ts';
 import type { Planner } from './evening/planner.ts';
+import type { Later } from './errands.ts';
 import type { EveningSettings } from './evening/settings.ts';
 import type { Verbosity } from './fading.ts';
 import type { Journal } from './journal.ts';
@@ -44,6 +45,8 @@ export interface LivePorts {
   /** Keeps when the cook is away; null: here all evening. The change is told by `replan`. */
   setAway?: (away: EveningSettings['away']) => void;
   manners?: () => Manners;
+  /** Runs work in a task of its own, first come first served; left out: at once. */
+  later?: Later;
   /** What was said, as it was left and as it grows. */
   journal?: Journal;
   /** Grants a wish, and says so in the new manner; or says that it is as slow, or loud, as can be. */

@@ -12,6 +12,7 @@ import { Calling } from './calling.ts';
 import { eventTold } from './told.ts';
 import { Conversation, type Did } from './conversation.ts';
 import { Doubt } from './doubt.ts';
+import { Errands } from './errands.ts';
 import type { Evening } from './evening/evening.ts';
 import { openEvening } from './evening/open.ts';
 import { Expecting } from './expecting.ts';
@@ -20,6 +21,7 @@ import { LogKeeper, type Acted } from './keeper.ts';
 import { movesBetween, wordsFor } from './moves.ts';
 import { doingOf } from './naming.ts';
 import { look } from './look.ts';
+import { Lookout } from './lookout.ts';
 import { Journal } from './journal.ts';
 import { Notices, sentenceOf } from './notices.ts';
 import { Picture } from './picture.ts';
@@ -45,17 +47,19 @@ export class LiveKitchen {
   readonly #quiet: QuietHours;
   readonly calling: Calling;
   readonly #notices = new Notices();
-  readonly #listeners = new Set<() => void>();
   #keeper: LogKeeper | null = null;
   #opening: LogKeeper | null = null;
   #stopBeat: () => void = () => {};
   readonly #speaker: Speaker;
-  #view: KitchenView;
+  readonly #errands: Errands;
+  readonly #lookout: Lookout<KitchenView>;
   readonly #expecting: Expecting;
   readonly #evening: Evening | null;
 
   constructor(ports: LivePorts) {
     this.#ports = ports;
+    this.#errands = new Errands(ports.later);
+    this.#lookout = new Lookout(() => this.#look(), this.#errands);
     const now = () => ports.clock.now();
     this.#expecting = new Expecting(ports);
     this.#picture = new Picture({ now, wall: ports.wall, sayIt: ports.sayIt });
@@ -103,6 +107,7 @@ export class LiveKitchen {
       called: () => this.#conversation.called(),
     });
     ports.ear.onHearing((hearing) => {
+      this.#errands.now('listen'); // it is understood by what is open now
       if (hearing.kind !== 'nothing') this.#quiet.cookIsAbout(now());
       this.#conversation.hear(hearing);
       this.calling.heard(hearing);
@@ -114,7 +119,6 @@ export class LiveKitchen {
       say: (effect) => this.#speaker.say(effect),
       changed: () => this.#refresh(),
     });
-    this.#view = this.#look();
   }
 
   // --- In ---
@@ -150,9 +154,7 @@ export class LiveKitchen {
   }
 
   /** The gesture has come: what waited to be said is said. */
-  startSpeaking(): void {
-    this.#speaker.start();
-  }
+  readonly startSpeaking = (): void => this.#speaker.start();
 
   async plan(plan: BatchPlan, source: EntrySource = 'touch'): Promise<void> {
     const events = planned(plan, this.#picture.actors.batches, this.#keeper?.log, this.#ports.clock.now());
@@ -169,6 +171,7 @@ export class LiveKitchen {
   /** The cook used a button or a key of the assistant itself. */
   async ask(command: TalkCommand, source: EntrySource): Promise<void> {
     this.#quiet.cookIsAbout(this.#ports.clock.now());
+    this.#errands.now('listen');
     await this.#conversation.press(command, source);
     this.#refresh();
   }
@@ -195,13 +198,10 @@ export class LiveKitchen {
   // --- Out ---
 
   get view(): KitchenView {
-    return this.#view;
+    return this.#lookout.view;
   }
 
-  subscribe(listener: () => void): () => void {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
-  }
+  readonly subscribe = (listener: () => void): (() => void) => this.#lookout.subscribe(listener);
 
   // --- The log moves ---
 
@@ -257,7 +257,9 @@ export class LiveKitchen {
     const { before, step, entry } = acted;
     this.#picture.of(step);
     if (leads) {
-      if (entry.source !== 'clock' || step.rewritten) this.#evening?.happened();
+      // First of the errands: a plan is worked out while the page draws.
+      if (entry.source !== 'clock' || step.rewritten)
+        this.#errands.put('plan', () => this.#evening?.happened());
       for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
       if (entry.source !== 'clock') this.#announcer.happened();
       const effects = wordsFor(acted, (id) => doingOf(id, this.#picture.actors, this.#ports.catalogue()));
@@ -281,9 +283,8 @@ export class LiveKitchen {
   }
 
   #refresh(): void {
-    this.#view = this.#look();
-    this.#expect();
-    for (const listener of this.#listeners) listener();
+    this.#lookout.moved();
+    this.#errands.put('listen', () => this.#expect());
   }
 
   #expect(): void {

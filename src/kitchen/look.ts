@@ -19,13 +19,14 @@ export interface Looked {
 }
 
 export function look({ ports, picture, conversation, evening, question, notices }: Looked): KitchenView {
+  const planned = evening?.view ?? null;
   return {
     now: ports.clock.now(),
     pace: ports.pace(),
     practice: ports.practice,
     focus: picture.focus,
-    ...dressed(picture.actors, evening?.view?.waits ?? []),
-    evening: evening?.view ?? null,
+    ...dressed(picture.actors, planned?.waits ?? []),
+    evening: planned,
     learned: picture.learned,
     showing: conversation.teaching.showing,
     question: question && { ...unnamed(question.say), urgency: question.urgency },

@@ -4,7 +4,7 @@ import type { BatchPlan, Range } from '../core/types.ts';
 import type { CommandId, Consequence, Understood } from '../../machines/dialogue/commands.ts';
 import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
 import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
-import type { EveningView } from './evening/evening.ts';
+import type { EveningView } from './evening/shownEvening.ts';
 import type { TalkLine } from './journal.ts';
 import type { StoveMemory } from './learning.ts';
 import type { Showing } from './teaching.ts';

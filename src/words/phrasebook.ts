@@ -40,14 +40,17 @@ export interface PhraseBook {
 export function createPhraseBook(language: PhraseLanguage): PhraseBook {
   // Opened anew at every step of the work, and mostly at the same commands: expanding them once is enough.
   const expanded = new Map<string, readonly OpenPhrase[]>();
+  const dependsOn = new Map<CommandId, Set<string>>();
 
   function phrasesOf(open: OpenCommand, fruits: readonly string[], bounds: NumberBounds) {
-    const key = JSON.stringify([open, fruits, bounds]);
-    const known = expanded.get(key);
+    const read = dependsOn.get(open.command);
+    const known = read && expanded.get(keyOf(open, fruits, bounds, read));
     if (known) return known;
     if (expanded.size >= MOST_EXPANDED) expanded.clear();
-    const phrases = expandAll(language, open, fruits, bounds);
-    expanded.set(key, phrases);
+    const reads = new Set<string>();
+    const phrases = expandAll(language, open, fruits, noting(bounds, reads));
+    dependsOn.set(open.command, reads);
+    expanded.set(keyOf(open, fruits, bounds, reads), phrases);
     return phrases;
   }
 
@@ -69,6 +72,27 @@ export function createPhraseBook(language: PhraseLanguage): PhraseBook {
         bounds,
       ),
   };
+}
+
+/** Only what its sentences depend on: the times of day that can be said move on by the minute, and most have none. */
+function keyOf(
+  open: OpenCommand,
+  fruits: readonly string[],
+  bounds: NumberBounds,
+  read: Set<string>,
+): string {
+  const within = Object.entries(bounds).filter(([name]) => read.has(name));
+  return JSON.stringify([open, fruits, within]);
+}
+
+/** The same bounds; what is asked of them is noted. */
+function noting(bounds: NumberBounds, reads: Set<string>): NumberBounds {
+  return new Proxy(bounds, {
+    get(target, name) {
+      reads.add(String(name));
+      return Reflect.get(target, name);
+    },
+  });
 }
 
 function expandAll(

@@ -1,6 +1,6 @@
 // npm run replanning [-- --folder dist --kitchens 20]: six batches in the real page, told one thing after another. How
-// long until the first new plan is there, and how long is the page's own thread held up meanwhile? Fails where the first
-// answer comes after 50 ms in more than one of twenty.
+// long until the first new plan is there, and how long is the page's own thread held up from the touch until the last
+// plan is drawn? Fails where the first answer comes after 50 ms in more than one of twenty.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { loadavg, tmpdir } from 'node:os';
@@ -40,25 +40,44 @@ interface Held {
   workedMs: number;
 }
 
-/** The page's own worker, with a mark when it is asked and when it answers; nothing else is changed. */
+interface First {
+  /** A plan made anew; else the first one of the evening. */
+  anew: boolean;
+  fromAsking: number;
+  fromTouch: number;
+}
+
+/** The page's own workers, with a mark when they are asked and when they answer; nothing else is changed. */
 const MARKS = `{
   const Real = globalThis.Worker;
   globalThis.__first = [];
+  let touchedAt = 0;
+  addEventListener('pointerup', () => {
+    touchedAt = performance.now();
+    performance.mark('plan:told');
+  }, true);
   const asked = new Map();
   globalThis.Worker = class extends Real {
     constructor(url, options) {
       super(url, options);
-      this.isPlanner = String(url).includes('planner');
-      if (!this.isPlanner) return;
+      if (!String(url).includes('planner')) return;
+      this.isPlanner = true;
       this.addEventListener('message', ({ data }) => {
-        performance.mark(data.last ? 'plan:last' : 'plan:first');
-        const at = asked.get(data.id);
-        if (!data.last && at !== undefined) globalThis.__first.push(performance.now() - at);
+        const question = asked.get(data.id + this.part);
+        performance.mark(this.part === 'first' ? 'plan:first' : 'plan:last');
+        if (this.part === 'first' && question)
+          globalThis.__first.push({
+            anew: question.anew,
+            fromAsking: performance.now() - question.at,
+            fromTouch: performance.now() - touchedAt,
+          });
       });
     }
     postMessage(message, ...rest) {
       if (this.isPlanner) {
-        asked.set(message.id, performance.now());
+        this.part = message.part;
+        const anew = Object.keys(message.ask.progress.tasks).length > 0;
+        asked.set(message.ask.id + message.part, { at: performance.now(), anew });
         performance.mark('plan:asked');
       }
       super.postMessage(message, ...rest);
@@ -66,8 +85,8 @@ const MARKS = `{
   };
 }`;
 
-const answered = (page: Page): Promise<number[]> =>
-  page.evaluate(() => (globalThis as unknown as { __first: number[] }).__first);
+const answered = (page: Page): Promise<First[]> =>
+  page.evaluate(() => (globalThis as unknown as { __first: First[] }).__first);
 
 /** Presses what the screen offers first at whoever is looked at, held where it wants to be held. */
 async function tellOne(page: Page): Promise<void> {
@@ -99,30 +118,25 @@ async function traced(devtools: CDPSession, act: () => Promise<void>): Promise<T
   return events;
 }
 
-/** The tasks of the page's own thread from each question to a little after its last answer; the one that asks apart. */
-function tasksOf(events: readonly TraceEvent[]): { asking: Held[]; after: Held[] } {
-  const marks = events.filter(({ name }) => name.startsWith('plan:'));
+/** After the last answer, what it draws. */
+const AFTER_US = 50_000;
+
+/** The tasks of the page's own thread from each touch to a little after its last answer: of the touch, and of the plan. */
+function tasksOf(events: readonly TraceEvent[]): { touch: Held[]; plan: Held[] } {
+  const marks = events.filter(({ name }) => name.startsWith('plan:')).toSorted((a, b) => a.ts - b.ts);
   const [mark] = marks;
-  const asking: Held[] = [];
-  const after: Held[] = [];
-  if (!mark) return { asking, after };
+  const [touch, plan]: Held[][] = [[], []];
   const tasks = events.filter(
     ({ name, ph, pid, tid }) =>
-      ph === 'X' && name.endsWith('RunTask') && pid === mark.pid && tid === mark.tid,
+      ph === 'X' && name.endsWith('RunTask') && pid === mark?.pid && tid === mark?.tid,
   );
-  const AFTER_US = 50_000;
   for (const { ts, dur = 0, tdur = 0 } of tasks) {
     const held = { wallMs: dur / 1000, workedMs: tdur / 1000 };
-    const holds = (at: number): boolean => ts <= at && at <= ts + dur;
-    if (marks.some((one) => one.name === 'plan:asked' && holds(one.ts))) asking.push(held);
-    else if (
-      marks.some(
-        (one) => one.name !== 'plan:asked' && (holds(one.ts) || (one.ts <= ts && ts - one.ts < AFTER_US)),
-      )
-    )
-      after.push(held);
+    const last = marks.findLast((one) => one.ts <= ts + dur);
+    if (!last || (last.name === 'plan:last' && ts - last.ts > AFTER_US)) continue;
+    (last.name === 'plan:told' || last.name === 'plan:asked' ? touch : plan)?.push(held);
   }
-  return { asking, after };
+  return { touch: touch ?? [], plan: plan ?? [] };
 }
 
 const theatre = await openTheatre(folder);
@@ -131,25 +145,27 @@ await stage.page.addInitScript(MARKS);
 await stage.page.setViewportSize({ width: 1280, height: 800 });
 const all = everyKitchen().filter(({ away, asks }) => !away && asks === null);
 const count = Math.min(Number(values.kitchens), all.length);
-const first: number[] = [];
-const asking: Held[] = [];
-const after: Held[] = [];
+const first: First[] = [];
+const opening: First[] = [];
+const touch: Held[] = [];
+const plan: Held[] = [];
 for (let i = 0; i < count; i++) {
   const kitchen = all[Math.floor((i * all.length) / count)];
   if (!kitchen) continue;
   await stage.open(withSix(kitchen), { fewWords: true });
   await stage.page.waitForTimeout(1_500);
-  const before = (await answered(stage.page)).length;
+  const before = await answered(stage.page);
+  opening.push(...before);
   const events = await traced(stage.devtools, async () => {
     for (let pot = 0; pot < BATCHES; pot++) {
       await tellOne(stage.page);
       await stage.page.keyboard.press('ArrowRight');
     }
   });
-  first.push(...(await answered(stage.page)).slice(before));
+  first.push(...(await answered(stage.page)).slice(before.length));
   const tasks = tasksOf(events);
-  asking.push(...tasks.asking);
-  after.push(...tasks.after);
+  touch.push(...tasks.touch);
+  plan.push(...tasks.plan);
 }
 await theatre.close();
 await rm(place, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });
@@ -161,11 +177,16 @@ const told = (title: string, held: readonly Held[]): string => {
   const most = (of: (one: Held) => number): string => Math.max(0, ...held.map(of)).toFixed(1);
   return `${title}: ${held.length} tasks, over ${HELD_MUST_MS} ms by the wall ${over(({ wallMs }) => wallMs)}, by the thread's own time ${over(({ workedMs }) => workedMs)}; longest ${most(({ wallMs }) => wallMs)} ms, own time ${most(({ workedMs }) => workedMs)} ms.`;
 };
+const spread = (numbers: readonly number[]): string =>
+  `50 % ${at(numbers, 0.5).toFixed(1)} ms, 95 % ${at(numbers, 0.95).toFixed(1)} ms, longest ${at(numbers, 1).toFixed(1)} ms`;
+const anew = first.filter((one) => one.anew).map(({ fromAsking }) => fromAsking);
 console.log(
-  `${count} kitchens of six batches, ${first.length} new plans, load ${loadavg()[0]?.toFixed(1)}: first answer 50 % ${at(first, 0.5).toFixed(1)} ms, 95 % ${at(first, 0.95).toFixed(1)} ms, longest ${at(first, 1).toFixed(1)} ms.`,
+  `${count} kitchens of six batches, load ${loadavg()[0]?.toFixed(1)}. First answer, ${anew.length} plans made anew: ${spread(anew)}; from the touch: ${spread(first.map(({ fromTouch }) => fromTouch))}.`,
 );
-console.log(told('What asks (the touch itself and what it draws)', asking));
-console.log(told('From an answer to 50 ms after it', after));
-const good = first.length >= count && at(first, 0.95) < FIRST_MUST_MS;
+const atFirst = [...opening, ...first].filter((one) => !one.anew).map(({ fromAsking }) => fromAsking);
+console.log(`First answer when an evening is opened, ${atFirst.length}: ${spread(atFirst)}.`);
+console.log(told('From a touch to the first answer', touch));
+console.log(told('From an answer to 50 ms after the last', plan));
+const good = anew.length >= count && at(anew, 0.95) < FIRST_MUST_MS;
 console.log(good ? 'The first answer is in time.' : 'FAILED: too few answers, or too late.');
 process.exit(good ? 0 : 1);

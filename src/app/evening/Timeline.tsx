@@ -3,7 +3,7 @@
 import { scaleTime } from 'd3-scale';
 import type { EveningRequest } from '../../core/evening/types.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
-import type { EveningView } from '../../kitchen/evening/evening.ts';
+import type { EveningView } from '../../kitchen/evening/shownEvening.ts';
 import { timeOfDay, timeOfPlan } from '../../kitchen/evening/times.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { rowsOf, type Row, type Stretch } from './rows.ts';

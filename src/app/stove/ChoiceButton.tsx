@@ -1,8 +1,15 @@
 // One thing the cook can do, as a touch target: a tap for a step, a hold for what a jar's safety hangs on.
 
+import type { MouseEvent } from 'react';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Choice } from '../../kitchen/view.ts';
 import { useHold } from './useHold.ts';
+
+/**
+ * A button that is pressed by hand is often gone a moment later; with the focus in it the page would have to be laid
+ * out once more on the way. A key takes the focus as ever.
+ */
+export const takesNoFocus = (event: MouseEvent): void => event.preventDefault();
 
 interface ChoiceButtonProps {
   choice: Choice;
@@ -18,7 +25,12 @@ export function ChoiceButton({ choice, digit, catalogue, onChoose }: ChoiceButto
     return <HoldButton label={label} digit={digit} main={choice.main} catalogue={catalogue} onDone={done} />;
   }
   return (
-    <button type="button" className={choice.main ? 'choice main' : 'choice'} onClick={done}>
+    <button
+      type="button"
+      className={choice.main ? 'choice main' : 'choice'}
+      onMouseDown={takesNoFocus}
+      onClick={done}
+    >
       <Digit digit={digit} />
       <span className="choice-label">{label}</span>
     </button>
@@ -40,7 +52,12 @@ export function HoldButton({ label, digit, main, catalogue, onDone }: HoldButton
     phase
   ];
   return (
-    <button type="button" className={`choice guarded ${main ? 'main' : ''} ${phase}`} {...handlers}>
+    <button
+      type="button"
+      className={`choice guarded ${main ? 'main' : ''} ${phase}`}
+      onMouseDown={takesNoFocus}
+      {...handlers}
+    >
       <span className="fill" aria-hidden="true" />
       <Digit digit={digit} />
       <span className="choice-label">{label}</span>

@@ -6,7 +6,7 @@ import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Choice, KitchenView } from '../../kitchen/view.ts';
 import type { Actions } from '../actions.ts';
 import { yesNo } from './question.ts';
-import { ChoiceButton, HoldButton } from './ChoiceButton.tsx';
+import { ChoiceButton, HoldButton, takesNoFocus } from './ChoiceButton.tsx';
 
 interface ControlsProps {
   question: KitchenView['question'];
@@ -128,6 +128,7 @@ export function TalkButton({ talk, command, letter, label, main }: TalkButtonPro
       type="button"
       className={main ? 'choice main' : 'choice small'}
       aria-keyshortcuts={letter}
+      onMouseDown={takesNoFocus}
       onClick={() => talk(command)}
     >
       <kbd className="digit" aria-hidden="true">

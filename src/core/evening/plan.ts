@@ -11,7 +11,7 @@ import { workOf } from './pieces.ts';
 import { rings, rowsOf, tasksOf } from './read.ts';
 import { bestOrder, better, improved, keptTo, neighbours, type EveningEffort, type Found } from './search.ts';
 import type { Schedule } from '../schedule/types.ts';
-import type { Choice, EveningPlan, EveningProgress, EveningRequest, EveningTask } from './types.ts';
+import type { Choice, EveningPlan, EveningProgress, EveningRequest, EveningTask, Standing } from './types.ts';
 
 const NOTHING_YET: EveningProgress = { tasks: {} };
 
@@ -30,6 +30,9 @@ const CAUTION: Caution = {
 
 /** A new order must win this many units (minutes times two) before the cook is told of it. */
 const STAY = 10;
+
+/** Of the time to think, what orders have; the scheduler has the rest. */
+const ORDERS_SHARE = 0.15;
 
 /** Evenings cooked in thought for each plan. */
 const JUDGED_EVENINGS = 120;
@@ -116,9 +119,12 @@ export function planEvening(request: EveningRequest, effort: EveningEffort): Eve
   return told({ ...chosen, found }, effort);
 }
 
-/** The rest of the evening, from what has happened: nothing under way moves, and little else. */
+/**
+ * The rest of the evening, from what has happened: nothing under way moves, and little else. Without a time to think,
+ * orders answer at once; with one the scheduler is asked too, and is followed where it wins enough to be worth a word.
+ */
 export function replanEvening(
-  plan: EveningPlan,
+  plan: Standing,
   progress: EveningProgress,
   now: number,
   effort: EveningEffort,
@@ -130,15 +136,16 @@ export function replanEvening(
   const kept = keptTo(option.model, still, started);
   // Where the order that stands makes something late, its neighbours are tried, however little time there is.
   const orders = kept && kept.placement.late === 0 ? [still] : [still, ...neighbours(still)];
-  const other = bestOrder(option.model, orders, effort);
+  const quick = bestOrder(option.model, orders, { ...effort, budgetMs: ORDERS_SHARE * effort.budgetMs });
+  const other = improved(option.model, quick, still, {
+    ...effort,
+    budgetMs: (1 - ORDERS_SHARE) * effort.budgetMs,
+  });
   const moved = other && (!kept || other.placement.cost < kept.placement.cost - STAY) ? other : kept;
   const found =
     moved ?? improved(option.model, null, still, { ...effort, budgetMs: Math.max(50, effort.budgetMs) });
   return told({ ...option, found }, effort);
 }
-
-/** Of the time to think, what orders have; the scheduler has the rest. */
-const ORDERS_SHARE = 0.15;
 
 /** Orders first, then the scheduler itself from the best of them. */
 function bestFound(

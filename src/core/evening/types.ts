@@ -189,6 +189,11 @@ export interface EveningPlan {
   choice: Choice;
 }
 
+/** What of an earlier plan the next one begins from. */
+export interface Standing extends Pick<EveningPlan, 'request' | 'order' | 'choice'> {
+  tasks: readonly Pick<EveningTask, 'id' | 'start'>[];
+}
+
 /** Which two batches share a load, and which canner takes whose jars. */
 export interface Choice {
   shared: readonly (readonly [string, string])[];

@@ -5,40 +5,25 @@ import { changesFor, instantOf } from '../../core/evening/index.ts';
 import type { Advice, EveningPlan } from '../../core/evening/types.ts';
 import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
 import type { Slots } from '../../../machines/dialogue/commands.ts';
-import type { KitchenEvent } from '../../../machines/kitchen/events.ts';
-import type { Actors } from '../kitchenView.ts';
-import { agendaOf, type AgendaLine } from './agenda.ts';
-import type { Planner } from './planner.ts';
-import { progressOf } from './progress.ts';
-import { inTheEvening, minuteOf, requestOf } from './request.ts';
+import { Asking, type AskingParts } from './asking.ts';
+import { minuteOf } from './request.ts';
 import { adviceWords, changeWords, listed, type Speech } from './saying.ts';
 import type { EveningSettings } from './settings.ts';
+import { ShownEvening, type EveningView } from './shownEvening.ts';
 import { nextTime, onTheWall, timeOfDay, timeOfPlan } from './times.ts';
 import { comingUp, gathered, handsAt, waitsIn, type Wait } from './waits.ts';
 
 type Say = Extract<Effect, { type: 'say' }>;
 
-export interface EveningView {
-  plan: EveningPlan;
-  waits: readonly Wait[];
-  /** Sentences of advice, with their reasons. */
-  advice: readonly string[];
-  /** The plan in short, as it is also spoken: what comes next, for whom and when. */
-  agenda: readonly AgendaLine[];
-}
-
-export interface EveningParts {
-  planner: Planner;
-  settings: () => EveningSettings;
+export interface EveningParts extends AskingParts {
   /** Left out: what the cook has for the evening cannot be changed by word. */
   setAway?: ((away: EveningSettings['away']) => void) | undefined;
-  now: () => number;
-  actors: () => Actors;
-  events: () => readonly KitchenEvent[];
   say(effect: Say): void;
   changed(): void;
   /** The sentence for a message, in the cook's language. */
   word(message: Message): string;
+  /** Another object once the cook's language or measures are others: sentences are put into words anew. */
+  tongue?: () => object;
   timeOf?: (instant: number) => string;
 }
 
@@ -48,17 +33,15 @@ const MINUTE_MS = 60_000;
 const FORESEE_MINUTES = 2;
 /** What can wait until then is told together. */
 const GATHER_MINUTES = 6;
-const SEED = 20;
 
 export class Evening {
   readonly #parts: EveningParts;
-  #beganAt: number | null = null;
+  readonly #asking: Asking;
+  readonly #shown = new ShownEvening();
   #plan: EveningPlan | null = null;
   /** The plan as the cook was last told of it. */
   #told: EveningPlan | null = null;
-  #asked = 0;
-  #askedAt = -Infinity;
-  #waits: Wait[] = [];
+  #waits: readonly Wait[] = [];
   /** What a chart called for, to be said when the plan comes to it. */
   #heldBack = new Map<string, Say>();
   #foreseen = new Set<string>();
@@ -67,17 +50,16 @@ export class Evening {
 
   constructor(parts: EveningParts) {
     this.#parts = parts;
-    parts.planner.onAnswer(({ id, plan, last }) => {
-      if (id === this.#asked) this.#take(plan, last);
-    });
+    this.#asking = new Asking(parts, this.#putOff, ({ plan, last }) => this.#take(plan, last));
   }
 
   get view(): EveningView | null {
     const plan = this.#plan;
     if (!plan) return null;
-    const advice = plan.advice.map((one) => this.#adviceWords(one, plan));
-    const agenda = plan.request.batches.length > 1 ? agendaOf(plan, this.#minuteOf(plan)) : [];
-    return { plan, waits: this.#waits, advice, agenda };
+    const now = this.#minuteOf(plan);
+    return this.#shown.of({ plan, waits: this.#waits, now, tongue: this.#parts.tongue?.() }, () =>
+      plan.advice.map((one) => this.#adviceWords(one, plan)),
+    );
   }
 
   /** "I leave at five for half an hour", "I am away for twenty minutes". */
@@ -120,24 +102,14 @@ export class Evening {
 
   /** Something happened, or the cook's evening was set otherwise: the plan is made anew. */
   happened(): void {
-    const { actors, now, planner, events, settings } = this.#parts;
-    const batches = actors().batches.filter(inTheEvening);
-    if (batches.length === 0) return this.#forget();
-    this.#beganAt ??= now();
-    const all = actors().batches.filter(({ id }) => batches.some((one) => one.id === id));
-    const request = requestOf(all, settings(), this.#beganAt);
-    const plan = this.#plan;
-    const progress = plan ? progressOf(plan, events(), actors(), now(), this.#putOff) : { tasks: {} };
-    this.#asked += 1;
-    this.#askedAt = now();
-    const minute = minuteOf(now(), this.#beganAt);
-    planner.ask({ id: this.#asked, request, plan, progress, now: minute, seed: SEED });
-    this.#look();
+    if (this.#asking.ask(this.#plan, this.#putOff)) this.#look();
+    else this.#forget();
   }
 
   beat(): void {
     const { now } = this.#parts;
-    if (this.#plan && now() - this.#askedAt >= LOOK_AGAIN_MS) this.happened();
+    // At the first beat, too: who comes back to an evening under way is not left without a plan until the next word.
+    if (now() - this.#asking.askedAt >= LOOK_AGAIN_MS) this.happened();
     this.#look();
     this.#callWhoIsDue();
     this.#foresee();
@@ -190,7 +162,6 @@ export class Evening {
   }
 
   #forget(): void {
-    this.#beganAt = null;
     this.#plan = null;
     this.#told = null;
     this.#waits = [];
@@ -202,13 +173,15 @@ export class Evening {
   #look(): void {
     const { now, actors } = this.#parts;
     const before = this.#waits;
-    this.#waits = this.#plan
+    const waits = this.#plan
       ? waitsIn(this.#plan, actors(), now()).map((wait) => ({
           ...wait,
           from:
             before.find(({ about, step }) => about === wait.about && step === wait.step)?.from ?? wait.from,
         }))
       : [];
+    // The same object while it says the same: what is drawn from it is not drawn anew.
+    if (JSON.stringify(waits) !== JSON.stringify(before)) this.#waits = waits;
   }
 
   /** What was put off is called for as soon as nothing is in its way. */

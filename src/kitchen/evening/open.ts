@@ -6,7 +6,7 @@ import { usualEvening } from './settings.ts';
 
 type Rest = Omit<
   ConstructorParameters<typeof Evening>[0],
-  'planner' | 'settings' | 'setAway' | 'now' | 'word'
+  'planner' | 'settings' | 'setAway' | 'now' | 'word' | 'tongue'
 >;
 
 export function openEvening(ports: LivePorts, rest: Rest): Evening | null {
@@ -17,6 +17,7 @@ export function openEvening(ports: LivePorts, rest: Rest): Evening | null {
         settings: eveningSettings,
         setAway: ports.setAway,
         word: (message) => ports.catalogue().text(message),
+        tongue: ports.catalogue,
         now: () => clock.now(),
         ...rest,
       })

@@ -1,30 +1,57 @@
-// Opens the planner in a worker; where there is none, the quick answer alone is worked out between two frames.
+// Opens the planner in workers; where there are none, the quick answer alone is worked out between two frames.
 
-import { answersTo, type Answer, type Ask, type Planner } from './planner.ts';
+import { answerTo, type Answer, type Answered, type Ask, type Planner } from './planner.ts';
+import type { Question, Reply } from './planner.worker.ts';
 
 export function openPlanner(): Planner {
   try {
-    return inWorker();
+    return inWorkers();
   } catch {
     return onThisThread(); // no module workers: an old browser plans by the quick answer alone
   }
 }
 
-function inWorker(): Planner {
-  const worker = new Worker(new URL('./planner.worker.ts', import.meta.url), { type: 'module' });
+/** One answers at once and one thinks: a new question need not wait until the last has been thought through. */
+function inWorkers(): Planner {
+  const [quick, thinking] = [openWorker(), openWorker()];
   let listener: (answer: Answer) => void = () => {};
+  let asked: Ask | null = null;
   let fallback: Planner | null = null;
-  worker.addEventListener('message', ({ data }: MessageEvent<Answer>) => listener(data));
-  worker.addEventListener('error', () => {
-    fallback ??= onThisThread();
-    fallback.onAnswer((answer) => listener(answer));
+  const answers = ({ id, plan }: Reply, last: boolean): boolean => {
+    if (id !== asked?.id) return false;
+    listener({ id, plan: whole(plan, asked), last });
+    return id === asked.id;
+  };
+  quick.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
+    // What the first answer tells may bring the next question; then there is nothing to think about in this one.
+    if (answers(data, false) && asked)
+      thinking.postMessage({ ask: asked, part: 'better' } satisfies Question);
   });
+  thinking.addEventListener('message', ({ data }: MessageEvent<Reply>) => answers(data, true));
+  for (const worker of [quick, thinking])
+    worker.addEventListener('error', () => {
+      fallback ??= onThisThread();
+      fallback.onAnswer((answer) => listener(answer));
+      if (asked) fallback.ask(asked);
+    });
   return {
-    ask: (ask) => (fallback ? fallback.ask(ask) : worker.postMessage(ask)),
+    ask(ask) {
+      asked = ask;
+      if (fallback) fallback.ask(ask);
+      else quick.postMessage({ ask, part: 'first' } satisfies Question);
+    },
     onAnswer: (next) => (listener = next),
-    close: () => worker.terminate(),
+    close() {
+      quick.terminate();
+      thinking.terminate();
+    },
   };
 }
+
+const openWorker = (): Worker =>
+  new Worker(new URL('./planner.worker.ts', import.meta.url), { type: 'module' });
+
+const whole = (plan: Answered, { request }: Ask): Answer['plan'] => ({ ...plan, request });
 
 export function onThisThread(): Planner {
   let listener: (answer: Answer) => void = () => {};
@@ -34,8 +61,8 @@ export function onThisThread(): Planner {
       newest = ask.id;
       setTimeout(() => {
         if (newest !== ask.id) return;
-        const { value } = answersTo(ask, () => performance.now()).next();
-        if (value) listener({ id: ask.id, plan: value, last: true });
+        const plan = answerTo(ask, 'first', () => performance.now());
+        listener({ id: ask.id, plan: whole(plan, ask), last: true });
       }, 0);
     },
     onAnswer: (next) => (listener = next),

@@ -1,19 +1,22 @@
 // The planner behind its door: asked with the evening as it is, answers with a plan, at once and then a better one.
 
 import { planEvening, planThatFits, replanEvening } from '../../core/evening/index.ts';
-import type { EveningPlan, EveningProgress, EveningRequest } from '../../core/evening/types.ts';
+import type { EveningPlan, EveningProgress, EveningRequest, Standing } from '../../core/evening/types.ts';
 
 /** What is known when a plan is wanted. */
 export interface Ask {
   id: number;
   request: EveningRequest;
-  /** The plan so far; null before the first. */
-  plan: EveningPlan | null;
+  /** Of the plan so far, what the next one begins from; null before the first. */
+  plan: Omit<Standing, 'request'> | null;
   progress: EveningProgress;
   /** Minute of the evening. */
   now: number;
   seed: number;
 }
+
+/** A plan without what was asked, which the asker has: so much less passes to a worker and back. */
+export type Answered = Omit<EveningPlan, 'request'>;
 
 export interface Answer {
   id: number;
@@ -31,20 +34,32 @@ export interface Planner {
 /** For the first answer, and for the better one after it, ms. */
 const AT_ONCE_MS = 30;
 const BETTER_MS = 600;
+/** The scheduler's own search is held against another's at 100 ms of a quick machine; a telephone is slower. */
+const BETTER_REPLAN_MS = 400;
 /** Evenings cooked in thought for the first answer; the better one takes the planner's own number. */
 const AT_ONCE_EVENINGS = 20;
 
-/** The answers to one ask, one after the other; the caller lets time pass between them. */
-export function* answersTo(ask: Ask, now: () => number): Generator<EveningPlan> {
+/** Which of the two answers: the one that is there at once, or the better one after it. */
+export type Part = 'first' | 'better';
+
+export function answerTo(ask: Ask, part: Part, now: () => number): Answered {
   const { request, plan, progress, seed } = ask;
-  const nothingYet = Object.keys(progress.tasks).length === 0;
-  const known = plan && { ...plan, request, order: withNew(plan.order, request) };
-  yield known && !nothingYet
-    ? replanEvening(known, progress, ask.now, { budgetMs: 0, now, seed, evenings: AT_ONCE_EVENINGS })
-    : planEvening(request, { budgetMs: AT_ONCE_MS, now, seed, evenings: AT_ONCE_EVENINGS });
-  yield known && !nothingYet
-    ? replanEvening(known, progress, ask.now, { budgetMs: BETTER_MS, now, seed })
-    : planThatFits(request, { budgetMs: BETTER_MS, now, seed });
+  const effort = { now, seed, ...(part === 'first' ? { evenings: AT_ONCE_EVENINGS } : {}) };
+  if (plan && Object.keys(progress.tasks).length > 0) {
+    const standing = { ...plan, request, order: withNew(plan.order, request) };
+    const budgetMs = part === 'first' ? 0 : BETTER_REPLAN_MS;
+    return bare(replanEvening(standing, progress, ask.now, { ...effort, budgetMs }));
+  }
+  return bare(
+    part === 'first'
+      ? planEvening(request, { ...effort, budgetMs: AT_ONCE_MS })
+      : planThatFits(request, { ...effort, budgetMs: BETTER_MS }),
+  );
+}
+
+function bare(plan: EveningPlan): Answered {
+  const { request: known, ...answered } = plan;
+  return known ? answered : plan;
 }
 
 /** A batch that came later goes last; one that is gone is gone. */

@@ -1,18 +1,24 @@
-// Plans off the main thread. A newer question ends the work on an older one.
+// Plans off the main thread. Of several questions that came while it thought, the newest alone is answered.
 
-import { answersTo, type Answer, type Ask } from './planner.ts';
+import { answerTo, type Answered, type Ask, type Part } from './planner.ts';
+
+export interface Question {
+  ask: Ask;
+  part: Part;
+}
+
+export interface Reply {
+  id: number;
+  plan: Answered;
+}
 
 let newest = 0;
 
-self.addEventListener('message', ({ data }: MessageEvent<Ask>) => {
-  newest = data.id;
-  const answers = answersTo(data, () => performance.now());
-  const next = (last: boolean): void => {
-    if (newest !== data.id) return;
-    const { value } = answers.next();
-    if (!value) return;
-    self.postMessage({ id: data.id, plan: value, last } satisfies Answer);
-    if (!last) setTimeout(() => next(true), 0); // lets a newer question in first
-  };
-  next(false);
+self.addEventListener('message', ({ data: { ask, part } }: MessageEvent<Question>) => {
+  newest = ask.id;
+  setTimeout(() => {
+    if (newest !== ask.id) return;
+    const plan = answerTo(ask, part, () => performance.now());
+    self.postMessage({ id: ask.id, plan } satisfies Reply);
+  }, 0);
 });

@@ -1,6 +1,7 @@
 // A sheet laid over the screen: the rest on demand. Escape or its button puts it away; a drop beside it does not.
 
-import { useEffect, useId, useRef } from 'react';
+import { startTransition, useEffect, useId, useRef } from 'react';
+import { afterPaint } from './afterPaint.ts';
 
 interface SheetProps {
   title: string;
@@ -14,16 +15,20 @@ interface SheetProps {
 export function Sheet({ title, closeLabel, tall, onClose, children }: SheetProps) {
   const ref = useRef<HTMLDialogElement>(null);
   const id = useId();
-  useEffect(() => {
-    const dialog = ref.current;
-    if (dialog && !dialog.open) dialog.showModal();
-  }, []);
+  useModal(ref, onClose);
   return (
-    <dialog ref={ref} className={tall ? 'sheet tall' : 'sheet'} aria-labelledby={id} onClose={onClose}>
+    <dialog
+      ref={ref}
+      open
+      className={tall ? 'sheet tall' : 'sheet'}
+      aria-labelledby={id}
+      // It is out of sight already: to take it down can wait until the screen below has been painted.
+      onClose={() => startTransition(onClose)}
+    >
       <div className="sheet-body">
         <header>
           <h2 id={id}>{title}</h2>
-          <button type="button" className="choice small" onClick={onClose}>
+          <button type="button" className="choice small" onClick={() => ref.current?.close()}>
             {closeLabel}
           </button>
         </header>
@@ -31,4 +36,31 @@ export function Sheet({ title, closeLabel, tall, onClose, children }: SheetProps
       </div>
     </dialog>
   );
+}
+
+/**
+ * Seen first, and modal a moment after: to make all behind it inert styles and lays out the whole page, which is a
+ * third of what opening costs. Escape counts from the first moment.
+ */
+function useModal(ref: React.RefObject<HTMLDialogElement | null>, onClose: () => void): void {
+  const close = useRef(onClose);
+  useEffect(() => {
+    close.current = onClose;
+  });
+  useEffect(() => {
+    const early = (event: KeyboardEvent) => event.key === 'Escape' && close.current();
+    window.addEventListener('keydown', early);
+    const settled = () => window.removeEventListener('keydown', early);
+    const callOff = afterPaint(() => {
+      const dialog = ref.current;
+      settled();
+      // An open dialog cannot be made modal; to take the attribute away, unlike closing it, tells nobody.
+      dialog?.removeAttribute('open');
+      dialog?.showModal();
+    });
+    return () => {
+      settled();
+      callOff();
+    };
+  }, [ref]);
 }

@@ -1,5 +1,6 @@
 // The contrast of every word on the screen, from the pixels that are painted: drawings, halos and all.
 
+import type { Page } from 'playwright-core';
 import type { Darkroom } from './pixels.ts';
 import { see, type Text } from './seen.ts';
 import { sayLook, type Look } from './sizes.ts';
@@ -19,8 +20,12 @@ const LEAST = 7;
 /** The house's own, for what is read from two metres through steam. */
 const LEAST_BIG = 10;
 
-const CLEAR =
-  '* { -webkit-text-fill-color: transparent !important; caret-color: transparent !important; } svg text { fill: transparent !important; }';
+const letters = (colour: string) =>
+  `* { -webkit-text-fill-color: ${colour} !important; caret-color: transparent !important; } svg text { fill: ${colour} !important; }`;
+
+/** A colour that nothing on the page has: what a drawing shares with the ink of a letter is told from it. */
+const MARK = letters('#f0f');
+const CLEAR = letters('transparent');
 
 export async function contrastOf(
   stage: Stage,
@@ -55,14 +60,19 @@ const isWrong = ({ text, ratio }: Measured): boolean => ratio < (isBig(text) ? L
 
 async function measured({ page }: Stage, darkroom: Darkroom): Promise<Measured[]> {
   const { texts, page: size } = await see(page);
-  const shown = await page.screenshot();
-  const sheet = await page.addStyleTag({ content: CLEAR });
-  const cleared = await page.screenshot();
-  await sheet.evaluate((style) => (style as HTMLElement).remove());
+  const marked = await shotWith(page, MARK);
+  const cleared = await shotWith(page, CLEAR);
   const onScreen = texts.filter(({ y, h }) => y >= 0 && y + h <= size.h);
-  const ratios = await darkroom.contrasts(shown, cleared, onScreen);
+  const ratios = await darkroom.contrasts(marked, cleared, onScreen);
   return ratios.flatMap((ratio, i) => {
     const text = onScreen[i];
     return text && ratio !== Infinity ? [{ text, ratio }] : [];
   });
+}
+
+async function shotWith(page: Page, content: string): Promise<Buffer> {
+  const sheet = await page.addStyleTag({ content });
+  const picture = await page.screenshot();
+  await sheet.evaluate((style) => (style as HTMLElement).remove());
+  return picture;
 }

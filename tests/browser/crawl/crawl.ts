@@ -210,7 +210,7 @@ async function rainUnguarded(
     const stage = await theatre.stage();
     const random = randomOf(3);
     for (const kitchen of kitchens.filter(({ asks }) => asks === null)) {
-      if (rain.droplets >= drops / 20 || rain.irreversible.length > 0) break;
+      if (rain.droplets >= drops / 20) break;
       const [phone] = DEVICES;
       if (phone) await rainOn(stage, kitchen, phone, Math.min(SHOWER, drops / 10), random, rain);
     }

@@ -4,6 +4,7 @@ import type { CDPSession } from 'playwright-core';
 import { consequenceOf, type CommandId } from '../../../machines/dialogue/commands.ts';
 import type { LogEntry } from '../../../src/kitchen/ports.ts';
 import { decode } from '../../../src/store/decode.ts';
+import { HOLD_MS, LIFT_BY_MS } from '../../../src/app/stove/hold.ts';
 import type { SavedKitchen } from './kitchens.ts';
 import type { Device } from './sizes.ts';
 import type { Stage } from './stage.ts';
@@ -69,20 +70,25 @@ interface Drop {
 
 /**
  * One event of rain, and how many drops it was. The shares and times are chosen by hand, no source: most drops touch
- * for milliseconds, many come at once, some run down the glass, some lie there for a second or more while others fall.
+ * for milliseconds, many come at once, some run over the glass, some lie there for a second or more while others fall.
+ * Few fall alone and slowly, and those are the worst: they are what a finger's tap is. What lies alone for as long as a
+ * finger holds goes as water goes, by running off; it does not lift off the glass.
  */
 async function splash(devtools: CDPSession, device: Device, random: Random): Promise<number> {
   const drop = (id: number): Drop => ({ id, x: random() * device.width, y: random() * device.height });
   const kind = random();
-  if (kind < 0.55) return fall(devtools, [drop(0)], random);
-  if (kind < 0.9)
+  if (kind < 0.53) return fall(devtools, [drop(0)], random);
+  if (kind < 0.88)
     return fall(
       devtools,
       Array.from({ length: 2 + Math.floor(random() * 5) }, (_, id) => drop(id)),
       random,
     );
-  if (kind < 0.997) return run(devtools, drop(0), device.height, random);
-  return lie(devtools, drop(9), drop, random);
+  if (kind < 0.975) return run(devtools, drop(0), device, random);
+  if (kind < 0.993) return dab(devtools, drop(0), random);
+  if (kind < 0.996) return lie(devtools, drop(9), drop, random);
+  if (kind < 0.999) return lieAndRun(devtools, drop(0), device, random);
+  return stay(devtools, drop(0), random);
 }
 
 const touch = (devtools: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', touchPoints: Drop[]) =>
@@ -99,19 +105,53 @@ async function fall(devtools: CDPSession, drops: Drop[], random: Random): Promis
   return drops.length;
 }
 
-/** Down the glass, to its edge at most: what runs off it is never heard of again. */
-async function run(
-  devtools: CDPSession,
-  { id, x, y }: Drop,
-  height: number,
-  random: Random,
-): Promise<number> {
-  const below = (step: number) => ({ id, x, y: Math.min(height - 1, y + step * random() * 30) });
+/** Down the glass, or along it where it leans, to its edge at most: what runs off it is never heard of again. */
+async function run(devtools: CDPSession, drop: Drop, device: Device, random: Random): Promise<number> {
   await Promise.all([
-    touch(devtools, 'touchStart', [{ id, x, y }]),
-    ...[1, 2, 3].map((step) => touch(devtools, 'touchMove', [below(step)])),
+    touch(devtools, 'touchStart', [drop]),
+    ...path(drop, device, random, 3).map((at) => touch(devtools, 'touchMove', [at])),
     touch(devtools, 'touchEnd', []),
   ]);
+  return 1;
+}
+
+/** Up to 30 px further each time, on one way: down, to the right or to the left. */
+function path({ id, x, y }: Drop, { width, height }: Device, random: Random, steps: number): Drop[] {
+  const way = random();
+  const [right, down] = way < 0.6 ? [0, 1] : way < 0.8 ? [1, 0.2] : [-1, 0.2];
+  const within = (value: number, size: number) => Math.min(size - 1, Math.max(0, value));
+  return Array.from({ length: steps }, (_, step) => {
+    const far = (step + random()) * 30;
+    return { id, x: within(x + right * far, width), y: within(y + down * far, height) };
+  });
+}
+
+/** A drop alone, no quicker than a finger and shorter than one that holds. */
+async function dab(devtools: CDPSession, drop: Drop, random: Random): Promise<number> {
+  await touch(devtools, 'touchStart', [drop]);
+  await pause(40 + 560 * random() ** 2);
+  await touch(devtools, 'touchEnd', []);
+  await pause(30);
+  return 1;
+}
+
+/** A drop alone that lies as long as a finger holds, grows, and runs off. */
+async function lieAndRun(devtools: CDPSession, drop: Drop, device: Device, random: Random): Promise<number> {
+  await touch(devtools, 'touchStart', [drop]);
+  await pause(HOLD_MS + (LIFT_BY_MS - HOLD_MS) * random());
+  for (const at of path(drop, device, random, 4)) {
+    await touch(devtools, 'touchMove', [at]);
+    await pause(16);
+  }
+  await touch(devtools, 'touchEnd', []);
+  return 1;
+}
+
+/** A drop alone that stays for longer than any finger. */
+async function stay(devtools: CDPSession, drop: Drop, random: Random): Promise<number> {
+  await touch(devtools, 'touchStart', [drop]);
+  await pause(LIFT_BY_MS + 200 + 800 * random());
+  await touch(devtools, 'touchEnd', []);
   return 1;
 }
 

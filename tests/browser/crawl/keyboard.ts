@@ -102,7 +102,7 @@ async function choicesIn(page: Page): Promise<Offered[]> {
     })),
   );
   await page.keyboard.press('Escape');
-  await page.waitForFunction(() => !document.querySelector('dialog[open]'));
+  await page.waitForFunction(() => !document.querySelector('dialog'));
   return offered;
 }
 

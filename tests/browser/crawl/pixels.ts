@@ -21,16 +21,17 @@ export class Darkroom {
   }
 
   /**
-   * The least contrast of each text: of its own colour against every pixel within two of its letters, found by
-   * comparing the page with a page whose letters are clear. Boxes and pictures in CSS pixels.
+   * The least contrast of each text: of its own colour against every pixel beside its letters, within two of them,
+   * found by comparing a page whose letters are marked with one whose letters are clear. What lies under a letter is
+   * not seen. Boxes and pictures in CSS pixels.
    */
   contrasts(
-    shown: Buffer,
+    marked: Buffer,
     cleared: Buffer,
     texts: { x: number; y: number; w: number; h: number; color: string }[],
   ): Promise<number[]> {
     return this.#page.evaluate(contrastsIn, {
-      shown: shown.toString('base64'),
+      marked: marked.toString('base64'),
       cleared: cleared.toString('base64'),
       texts,
     });
@@ -48,11 +49,11 @@ export class Darkroom {
 }
 
 async function contrastsIn({
-  shown,
+  marked,
   cleared,
   texts,
 }: {
-  shown: string;
+  marked: string;
   cleared: string;
   texts: { x: number; y: number; w: number; h: number; color: string }[];
 }): Promise<number[]> {
@@ -75,7 +76,7 @@ async function contrastsIn({
   const linear = (c: number) => (c / 255 <= 0.04045 ? c / 255 / 12.92 : ((c / 255 + 0.055) / 1.055) ** 2.4);
   const luminance = (r: number, g: number, b: number) =>
     0.2126 * linear(r) + 0.7152 * linear(g) + 0.0722 * linear(b);
-  const [a, b] = await Promise.all([read(shown), read(cleared)]);
+  const [a, b] = await Promise.all([read(marked), read(cleared)]);
   const NEAR = 2;
   return texts.map(({ x, y, w, h, color }) => {
     const [r = 0, g = 0, bl = 0] = colourOf(color);
@@ -95,13 +96,13 @@ async function contrastsIn({
       for (let px = left; px <= right; px++) {
         if (!isLetter((py * a.width + px) * 4)) continue;
         for (const [dx, dy] of [
-          [0, 0],
           [NEAR, 0],
           [-NEAR, 0],
           [0, NEAR],
           [0, -NEAR],
         ] as const) {
           const i = ((py + dy) * a.width + px + dx) * 4;
+          if (isLetter(i)) continue;
           const paper = luminance(b.data[i] ?? 0, b.data[i + 1] ?? 0, b.data[i + 2] ?? 0);
           least = Math.min(least, (Math.max(ink, paper) + 0.05) / (Math.min(ink, paper) + 0.05));
         }

@@ -3,7 +3,7 @@
 import { consequenceOf, type CommandId, type Consequence } from '../../machines/dialogue/commands.ts';
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import { confidenceOf, coveredBy } from './confidence.ts';
-import { fused, fusedConfidence, type Fused, type FusedReading } from './fused.ts';
+import { fused, fusedConfidence, MOST_MARGIN, type Fused, type FusedReading } from './fused.ts';
 import type { Reading } from './recogniser.ts';
 
 /** At `heard` and above it is acted on; at `unsure` and above it is asked back; below, nothing was said to the page. */
@@ -46,8 +46,8 @@ function leadOfLostBoil({ command, slots }: OpenPhrase): number | null {
 }
 
 const CALLED_FUSED_BARS: Record<Consequence, Bar> = {
-  ask: { heard: 0.3, unsure: 0.1 },
-  step: { heard: 0.35, unsure: 0.15 },
+  ask: { heard: 0.3, unsure: 0.15 },
+  step: { heard: 0.35, unsure: 0.2 },
   safety: { heard: 0.86, unsure: 0.3 },
 };
 
@@ -71,8 +71,8 @@ export type AllReadings = Readings | FusedReading;
 
 /** The same for the fused recognisers, whose confidence is another measure (tests/voice/corpus/MEASURED.md). */
 export const FUSED_BARS: Record<Consequence, Bar> = {
-  ask: { heard: 0.4, unsure: 0.15 },
-  step: { heard: 0.45, unsure: 0.2 },
+  ask: { heard: 0.4, unsure: 0.3 },
+  step: { heard: 0.45, unsure: 0.3 },
   safety: { heard: 0.86, unsure: 0.3 },
 };
 
@@ -104,8 +104,12 @@ function decideFused(
   const lost = leadOfLostBoil(phrase);
   const bar = bars[lost !== null ? 'step' : consequenceOf(command)];
   if (confidence < bar.unsure) return { kind: 'nothing', ms };
-  // What safety hangs on must sound more like itself than like any word that is one sound away.
-  const plain = consequenceOf(command) !== 'safety' || reading.sounds.rival(words) < -(lost ?? LEAD);
+  // What safety hangs on must sound more like itself than like any word that is one sound away, and its number unlike any other.
+  const grave = consequenceOf(command) === 'safety';
+  const counts = Object.values(slots).some((slot) => typeof slot === 'number');
+  const plain =
+    !grave ||
+    (reading.sounds.rival(words) < -(lost ?? LEAD) && !(counts && best.evidence.margin < MOST_MARGIN));
   const sure =
     confidence >= bar.heard || (confidence >= UNMISTAKABLE.confidence && unmistakable(reading, best));
   const kind = sure && plain ? 'heard' : 'unsure';

@@ -1,10 +1,12 @@
 // The second recogniser: our phoneme network, scored against every open sentence at once.
 
+import { commonWords } from './commonWords.en.ts';
 import { soundAlikes } from './soundAlikes.en.ts';
 import { forwardScores, type Outputs } from './network/forwardScore.ts';
 import type { Listened, PhoneNetwork } from './network/phoneNetwork.ts';
 import { soundGraph, type SoundGraph } from './network/soundGraph.ts';
 import { weakestLack } from './network/weakest.ts';
+import { anyWords, wordLoop, type WordLoop } from './network/wordLoop.ts';
 import type { Dictionary } from './pronunciations.ts';
 
 /** What the network makes of a clip. */
@@ -21,6 +23,8 @@ export interface SoundReading {
   knowsVoice: boolean;
   /** The score of a sentence that is open but not among the best; -Infinity for one that is not open. */
   scoreOf(words: string): number;
+  /** Natural log by which a string of common words fits better than the sentence, each word but the first at a price. */
+  otherWords(sentence: Ranked): number;
   /** How much the sentence lacks where it fits worst, natural log. */
   weakest(words: string): number;
   /** By how much the likeliest sentence that only sounds like this one is ahead of it; -Infinity where there is none. */
@@ -46,6 +50,8 @@ interface Open {
 /** Natural log, for each sound of a sentence: without it the shorter of two sentences wins too often. */
 export const SOUND_PRICE = 2;
 const KEPT = 60;
+/** Natural log, for each further word of what is no sentence. */
+const WORD_PRICE = 3;
 
 export class SoundReader {
   readonly network: PhoneNetwork;
@@ -53,10 +59,13 @@ export class SoundReader {
   #graph: SoundGraph = soundGraph([], () => []);
   #places: ReadonlyMap<string, number> = new Map();
   #priors: readonly number[] = [];
+  /** Without the kitchen's own words, where they are not common: who says "canner" says it to the page. */
+  readonly #common: WordLoop;
 
   constructor(network: PhoneNetwork, dictionary: Dictionary) {
     this.network = network;
     this.#dictionary = dictionary;
+    this.#common = wordLoop(commonWords.flatMap((word) => dictionary.of(word)));
   }
 
   /** `prior` is the natural log of how likely a sentence is before anything is heard; all alike where it is not given. */
@@ -99,6 +108,7 @@ export class SoundReader {
       }))
       .sort((a, b) => b.score - a.score)
       .slice(0, KEPT);
+    let words: number | null = null;
     return {
       ranked,
       free,
@@ -108,6 +118,10 @@ export class SoundReader {
       scoreOf: (words) => {
         const index = places.get(words);
         return index === undefined ? -Infinity : scoreOf(index);
+      },
+      otherWords: ({ fit, sounds }) => {
+        words ??= anyWords(outputs, this.#common, WORD_PRICE);
+        return words - (fit - SOUND_PRICE * sounds);
       },
       weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
       rival: (words) => {

@@ -130,13 +130,14 @@ describe('where two commands share a sentence', () => {
 const sounding = (said: string, rival: number): FusedReading => ({
   votes: null,
   sounds: {
-    ranked: [{ words: said, fit: -2, score: -2, sounds: 14 }],
+    ranked: [{ words: said, fit: 26, score: 26, sounds: 14 }],
     free: -4,
     steps: 40,
     sounding: 17,
     knowsVoice: false,
-    scoreOf: () => -2,
+    scoreOf: () => 26,
     weakest: () => 0.5,
+    otherWords: () => -4,
     rival: () => rival,
   },
 });

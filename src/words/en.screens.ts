@@ -19,6 +19,7 @@ export const stoveWords = {
   'screen.draw.cover.metric': '↕ 2.5–5 cm of water',
   'screen.draw.headspace': '{space} empty',
   'screen.tape.void': 'void',
+  'screen.tape.voids': '{voids, plural, one {# void} other {# voids}}',
   'screen.tape':
     'The process clock. {voids, plural, =0 {No run was void.} one {One earlier run is void.} other {# earlier runs are void.}}',
 

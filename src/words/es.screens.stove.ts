@@ -16,6 +16,7 @@ export const stoveWords = {
   'screen.draw.cover.metric': '↕ 2,5–5 cm de agua',
   'screen.draw.headspace': '{space} libres',
   'screen.tape.void': 'nulo',
+  'screen.tape.voids': '{voids, plural, one {# anulado} other {# anulados}}',
   'screen.tape':
     'El reloj de proceso. {voids, plural, =0 {Ninguna vuelta quedó nula.} one {Una vuelta anterior quedó nula.} other {# vueltas anteriores quedaron nulas.}}',
 

@@ -3,7 +3,7 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { noContrast, contrastOf } from './crawl/contrast.ts';
-import { noRain, rainOn, randomOf } from './crawl/droplets.ts';
+import { hasLeft, noRain, rainOn, randomOf, wipe } from './crawl/droplets.ts';
 import { everyKitchen, withSix } from './crawl/kitchens.ts';
 import { Darkroom } from './crawl/pixels.ts';
 import { DEVICES, looksOf, type Look } from './crawl/sizes.ts';
@@ -66,6 +66,20 @@ test('every word stands on what is painted around it at 7:1, clocks and actions 
     );
   expect(contrast.faults).toEqual([]);
   expect(contrast.words).toBeGreaterThan(10);
+});
+
+test('a hand that wipes across the glass leaves the page where it is', async () => {
+  const [kitchen] = some;
+  const [phone] = DEVICES;
+  if (!kitchen || !phone) throw new Error('Nothing to wipe.');
+  await stage.open(kitchen);
+  await stage.turnTo({ device: phone, theme: 'dark', text: 100, hand: 'right' });
+  for (const y of [100, 210, 320]) await wipe(stage, phone, y);
+  expect(hasLeft(stage)).toBe(false);
+  // Where no rule keeps it, the same hand turns the page back: the check can fail.
+  await stage.page.addStyleTag({ content: 'html { overscroll-behavior: auto !important; }' });
+  await wipe(stage, phone, 100);
+  expect(hasLeft(stage)).toBe(true);
 });
 
 test('a shower of 1,000 drops does nothing that cannot be taken back', async () => {

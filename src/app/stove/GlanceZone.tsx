@@ -26,7 +26,7 @@ export function GlanceZone({ glance, canner, now, catalogue }: GlanceZoneProps) 
         <span className="which-state">{lowerFirst(glance.state)}</span>
       </h1>
       <div className="time">
-        <Clock face={glance.face} catalogue={catalogue} />
+        <Clock face={glance.face} voids={voidsBefore(canner)} catalogue={catalogue} />
         {canner && (canner.voids.length > 0 || canner.clock?.kind === 'until') && (
           <Tape canner={canner} now={now} catalogue={catalogue} />
         )}
@@ -36,7 +36,17 @@ export function GlanceZone({ glance, canner, now, catalogue }: GlanceZoneProps) 
   );
 }
 
-function Clock({ face, catalogue }: { face: ClockFace | null; catalogue: Catalogue }) {
+/** The runs that did not count, beside the clock of one that does. */
+const voidsBefore = (canner: CannerView | null): number =>
+  canner?.clock?.kind === 'until' ? canner.voids.length : 0;
+
+interface ClockProps {
+  face: ClockFace | null;
+  voids: number;
+  catalogue: Catalogue;
+}
+
+function Clock({ face, voids, catalogue }: ClockProps) {
   if (!face) return <p className="clock none" />;
   const unit = catalogue.text({ key: `screen.unit.${face.unit}` });
   return (
@@ -46,9 +56,23 @@ function Clock({ face, catalogue }: { face: ClockFace | null; catalogue: Catalog
     >
       <span className="numerals">{face.numerals}</span>
       <span className="clock-words">
-        <b>{lowerFirst(unit)}</b> <span>{lowerFirst(catalogue.text(face.label))}</span>
+        <b>{lowerFirst(unit)}</b>{' '}
+        <span>
+          {lowerFirst(catalogue.text(face.label))}
+          {voids > 0 && ' '}
+          {voids > 0 && <Voids count={voids} catalogue={catalogue} />}
+        </span>
       </span>
     </p>
+  );
+}
+
+/** In words, for a run on the tape is mostly too short to have its own in it. */
+function Voids({ count, catalogue }: { count: number; catalogue: Catalogue }) {
+  return (
+    <span className="void-word">
+      {catalogue.text({ key: 'screen.tape.voids', params: { voids: count } })}
+    </span>
   );
 }
 

@@ -44,8 +44,30 @@ export async function rainOn(
   // What was pressed last is on the disk a moment later.
   await stage.page.waitForTimeout(300);
   rain.droplets += fallen;
+  if (hasLeft(stage)) {
+    rain.irreversible.push('the page was left');
+    return;
+  }
   const entries = entriesIn(await stage.log());
   for (const { event } of entries.slice(before)) note(event, entries, rain);
+}
+
+/** A touch that runs to the side may turn a browser back to the page before. */
+export function hasLeft({ page }: Stage): boolean {
+  const { protocol, pathname } = new URL(page.url());
+  return !protocol.startsWith('http') || pathname !== '/';
+}
+
+/** Right across the glass, as a wiping hand does it. */
+export async function wipe({ page, devtools }: Stage, { width }: Device, y: number): Promise<void> {
+  const id = 0;
+  await touch(devtools, 'touchStart', [{ id, x: 20, y }]);
+  for (let x = 40; x < width - 10; x += 20) {
+    await touch(devtools, 'touchMove', [{ id, x, y }]);
+    await pause(12);
+  }
+  await touch(devtools, 'touchEnd', []);
+  await page.waitForTimeout(700);
 }
 
 function entriesIn(log: string): LogEntry[] {

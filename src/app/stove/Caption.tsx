@@ -5,12 +5,14 @@ import type { KitchenView } from '../../kitchen/view.ts';
 
 /** Letters that two lines of a phone hold; more are set smaller. */
 const LONG = 84;
+/** Letters of three sentences about the evening: smaller still, so that they cover none of the pots. */
+const LONGEST = 150;
 
 export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Catalogue }) {
   const text = view.question ? questionText(view, catalogue) : (view.caption?.text ?? '');
   const urgency = view.question?.urgency ?? view.caption?.urgency ?? 'step';
   const speaking = view.caption?.speaking === true;
-  const length = text.length > LONG ? 'long' : text === '' ? 'silent' : '';
+  const length = lengthOf(text);
   return (
     <p
       className={`caption ${urgency} ${speaking ? 'speaking' : ''} ${length}`}
@@ -24,6 +26,12 @@ export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Cat
       <span key={text}>{text}</span>
     </p>
   );
+}
+
+function lengthOf({ length }: string): string {
+  if (length > LONGEST) return 'long longest';
+  if (length > LONG) return 'long';
+  return length === 0 ? 'silent' : '';
 }
 
 /** With several pots on the stove the question is told by its pot. */

@@ -5,10 +5,10 @@ import type { Advice, Because, EveningPlan, EveningTask } from './types.ts';
 const NOTHING: Because = { reason: 'none' };
 
 /**
- * A plan that fails more often than this is told to be risky. It is reckoned without planning anew on the way, which
- * saves most of those evenings.
+ * A plan that fails more often than this is told to be risky. It is judged without planning anew on the way, which
+ * saves five of six such evenings (tests/evening): what is judged beyond it is late in one evening of seven or more.
  */
-const RISKY = 0.95;
+export const RISKY = 0.75;
 /** Kept hot for less than this, nobody need be told. */
 const WORTH_SAYING_MIN = 5;
 

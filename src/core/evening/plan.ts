@@ -113,7 +113,7 @@ export function planEvening(request: EveningRequest, effort: EveningEffort): Eve
     alone,
   );
   if (!chosen) return empty(request, 0);
-  if (chosen.found && isOver()) return told(chosen, effort);
+  if (chosen.found && (effort.ordersOnly || isOver())) return told(chosen, effort);
   const order = chosen.found?.order ?? orders[0] ?? [];
   const found = improved(chosen.model, chosen.found, order, { ...effort, budgetMs: 0.4 * effort.budgetMs });
   return told({ ...chosen, found }, effort);

@@ -13,6 +13,8 @@ import { LIMIT_PRICE } from './ties.ts';
 export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {
   /** How many evenings to cook in thought for the ranges and the chances; left out: 120; 0: none, and no chances. */
   evenings?: number;
+  /** Where there is a plan by orders, the scheduler is left for a better answer: it needs a while to begin. */
+  ordersOnly?: boolean;
 };
 
 export interface Found {
@@ -105,6 +107,9 @@ function shaken(order: readonly string[], uniform: () => number): string[] {
   return moved;
 }
 
+/** The orders to begin with are all tried; those of a dozen batches would be too many for an answer at once. */
+const FIRST_ORDERS_MS = 60;
+
 /** Tries orders, beginning with those given, until the time is up or all are tried; null where none can be kept. */
 export function bestOrder(
   model: Model,
@@ -129,7 +134,8 @@ export function bestOrder(
     }
     return won;
   };
-  for (const order of first) attempt(order);
+  const firstUntil = effort.now() + Math.max(effort.budgetMs, FIRST_ORDERS_MS);
+  for (const [i, order] of first.entries()) if (i === 0 || !best || effort.now() < firstUntil) attempt(order);
   const start = first[0] ?? [];
   const most = start.reduce((product, _, i) => Math.min(1e6, product * (i + 1)), 1);
   let from: readonly string[] = best ? (best as Found).order : start;

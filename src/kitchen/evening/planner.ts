@@ -44,7 +44,7 @@ export type Part = 'first' | 'better';
 
 export function answerTo(ask: Ask, part: Part, now: () => number): Answered {
   const { request, plan, progress, seed } = ask;
-  const effort = { now, seed, ...(part === 'first' ? { evenings: AT_ONCE_EVENINGS } : {}) };
+  const effort = { now, seed, ...(part === 'first' ? { evenings: AT_ONCE_EVENINGS, ordersOnly: true } : {}) };
   if (plan && Object.keys(progress.tasks).length > 0) {
     const standing = { ...plan, request, order: withNew(plan.order, request) };
     const budgetMs = part === 'first' ? 0 : BETTER_REPLAN_MS;

@@ -72,6 +72,8 @@ export const eveningWords = {
   'screen.evening.by.solver': 'Planned by the solver.',
   'screen.evening.by.proven': 'No shorter plan exists for these times.',
   'screen.evening.print': 'Print it',
+  'screen.evening.none':
+    'No plan fits what is on the stove. Put right below what you have; each pot goes on by its own clock.',
   'screen.evening.have': 'What you have this evening',
   'screen.evening.cooks': 'Cooks',
   'screen.evening.rings': 'Rings for pots',

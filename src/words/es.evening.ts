@@ -78,6 +78,8 @@ export const eveningWords = {
   'screen.evening.by.solver': 'Planeado por el optimizador.',
   'screen.evening.by.proven': 'No hay plan más corto para estos tiempos.',
   'screen.evening.print': 'Imprimirlo',
+  'screen.evening.none':
+    'Ningún plan cabe con lo que hay al fuego. Corrija abajo lo que tiene; cada olla sigue con su reloj.',
   'screen.evening.have': 'Lo que tiene esta tarde',
   'screen.evening.cooks': 'Personas',
   'screen.evening.rings': 'Fuegos para ollas',

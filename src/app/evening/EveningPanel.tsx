@@ -14,9 +14,17 @@ type EveningPanelProps = Pick<AppProps, 'view' | 'catalogue'>;
 export function EveningPanel({ view, catalogue, headed = true }: EveningPanelProps & { headed?: boolean }) {
   const { evening } = view;
   const [ref, box] = useBox<HTMLDivElement>('evening');
-  if (!evening || evening.plan.tasks.length === 0) return null;
+  if (!evening) return null;
   const { plan, advice, agenda } = evening;
   const word = (key: string, params: Record<string, string | number> = {}) => catalogue.text({ key, params });
+  if (plan.tasks.length === 0)
+    return (
+      <section className="evening" aria-label={word('screen.evening.title')}>
+        {headed && <h2>{word('screen.evening.title')}</h2>}
+        <p role="status">{word('screen.evening.none')}</p>
+        <EveningInputs word={word} />
+      </section>
+    );
   const at = (minute: number): string => timeOfPlan(plan.request, minute);
   const { low, likely, high } = plan.finish;
   return (

@@ -25,6 +25,8 @@ export interface SoundReading {
   scoreOf(words: string): number;
   /** Natural log by which a string of common words fits better than the sentence, each word but the first at a price. */
   otherWords(sentence: Ranked): number;
+  /** Natural log by which the sentence is likelier than that nothing was said. */
+  overSilence(sentence: Ranked): number;
   /** How much the sentence lacks where it fits worst, natural log. */
   weakest(words: string): number;
   /** By how much the likeliest sentence that only sounds like this one is ahead of it; -Infinity where there is none. */
@@ -123,6 +125,7 @@ export class SoundReader {
         words ??= anyWords(outputs, this.#common, WORD_PRICE);
         return words - (fit - SOUND_PRICE * sounds);
       },
+      overSilence: ({ fit, sounds }) => fit - SOUND_PRICE * sounds - silence(outputs),
       weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
       rival: (words) => {
         const { sentences: scores } = forwardScores(outputs, this.#graphOf([words, ...soundAlikes(words)]));
@@ -130,6 +133,11 @@ export class SoundReader {
       },
     };
   }
+}
+
+/** Natural log of the path that is all blanks. */
+function silence({ steps, logs }: Outputs): number {
+  return logs.subarray(0, steps).reduce((sum, log) => sum + log, 0);
 }
 
 function soundingSteps({ steps, logs }: Outputs): number {

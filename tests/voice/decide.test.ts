@@ -138,6 +138,7 @@ const sounding = (said: string, rival: number): FusedReading => ({
     scoreOf: () => 26,
     weakest: () => 0.5,
     otherWords: () => -4,
+    overSilence: () => 60,
     rival: () => rival,
   },
 });

@@ -19,8 +19,8 @@ export function everyLeaf(kitchens: readonly SavedKitchen[]): Leaf[] {
   const simmering = find(kitchens, 'Simmering · Let it simmer');
   return [
     { name: 'More', open: over(simmering, openMore) },
-    { name: 'Settings', open: over(simmering, openFromMore(1)) },
-    { name: 'Help', open: over(simmering, openFromMore(2)) },
+    { name: 'Settings', open: over(simmering, openFromMore('Settings')) },
+    { name: 'Help', open: over(simmering, openFromMore('Help')) },
     { name: 'a reading', open: over(simmering, openAsking('A reading')) },
     { name: 'the count', open: over(find(kitchens, 'Filling · Fill jars'), openAsking('Jars filled')) },
     {
@@ -58,15 +58,15 @@ function over(kitchen: SavedKitchen, act: (page: Page) => Promise<void>): Leaf['
 
 const openMore = (page: Page) => page.keyboard.press('m');
 
-function openFromMore(way: number): (page: Page) => Promise<void> {
+function openFromMore(way: string): (page: Page) => Promise<void> {
   return async (page) => {
     await openMore(page);
-    await page.locator('.ways button').nth(way).click();
+    await page.locator('.ways button', { hasText: way }).click();
   };
 }
 
 async function openMicrophone(page: Page): Promise<void> {
-  await openFromMore(1)(page);
+  await openFromMore('Settings')(page);
   await page.locator('dialog[open] button', { hasText: 'microphone' }).first().click();
 }
 

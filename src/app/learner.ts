@@ -43,3 +43,13 @@ export function keepProfile(profile: VoiceProfile): boolean {
     return false;
   }
 }
+
+/** False where the browser keeps nothing, and so has nothing to forget. */
+export function forgetProfile(): boolean {
+  try {
+    localStorage.removeItem(KEY);
+    return true;
+  } catch {
+    return false;
+  }
+}

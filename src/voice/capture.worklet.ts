@@ -1,6 +1,8 @@
-// The microphone's sound, cut into the 10 ms frames the ear takes, on the audio thread.
+// The microphone's sound, cut into the 10 ms frames the ear takes, on the audio thread; and between them, in their
+// place, what the page does meanwhile: a worker that is behind must not take the page's voice for the cook's.
 
 import { SUPPRESSOR_FRAME } from './frames.ts';
+import type { Meanwhile } from './messages.ts';
 
 declare const registerProcessor: (name: string, processor: unknown) => void;
 declare class AudioWorkletProcessor {
@@ -14,7 +16,10 @@ class Capture extends AudioWorkletProcessor {
 
   constructor() {
     super();
-    this.port.onmessage = ({ data }: MessageEvent<MessagePort>) => (this.#sound = data);
+    this.port.onmessage = ({ data }: MessageEvent<MessagePort | Meanwhile>) => {
+      if (data instanceof MessagePort) this.#sound = data;
+      else this.#sound?.postMessage(data);
+    };
   }
 
   process([input]: Float32Array[][]): boolean {

@@ -4,7 +4,7 @@ import type { Ear, EarState, Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import captureUrl from './capture.worklet.ts?worker&url';
 import { CAPTURE_RATE_HZ } from './frames.ts';
 import type { LearningEar, Reading, VoiceProfile } from './learning.ts';
-import type { FromWorker, ToWorker } from './messages.ts';
+import type { FromWorker, Meanwhile, ToWorker } from './messages.ts';
 import { whyNoMicrophone } from './microphone.ts';
 
 /** The browser's own noise suppression is off: ours, before the recogniser and not before the detector, measured better. */
@@ -33,6 +33,7 @@ class PageEar implements Ear, LearningEar {
   #worker: Worker | null = null;
   #stream: MediaStream | null = null;
   #context: AudioContext | null = null;
+  #capture: AudioWorkletNode | null = null;
   #phrases: readonly OpenPhrase[] = [];
   #speaking = { speaking: false, words: '' };
   #called = false;
@@ -78,7 +79,7 @@ class PageEar implements Ear, LearningEar {
     this.#worker = this.#openWorker();
     try {
       this.#stream = await navigator.mediaDevices.getUserMedia({ audio: MICROPHONE });
-      await this.#capture(this.#stream, sound.port1);
+      await this.#captureFrom(this.#stream, sound.port1);
       this.#tell({ kind: 'start', sound: sound.port2 }, [sound.port2]);
     } catch (error) {
       this.#end({ kind: 'refused', says: whyNoMicrophone(error) });
@@ -96,12 +97,12 @@ class PageEar implements Ear, LearningEar {
 
   mask(speaking: boolean, words = ''): void {
     this.#speaking = { speaking, words };
-    this.#tell({ kind: 'mask', speaking, words });
+    this.#tellInPlace({ kind: 'mask', speaking, words });
   }
 
   call(on: boolean): void {
     this.#called = on;
-    this.#tell({ kind: 'call', on });
+    this.#tellInPlace({ kind: 'call', on });
     if (this.#state.kind === 'listening') this.#become({ ...this.#state, called: on });
   }
 
@@ -127,12 +128,13 @@ class PageEar implements Ear, LearningEar {
     return worker;
   }
 
-  async #capture(stream: MediaStream, sound: MessagePort): Promise<void> {
+  async #captureFrom(stream: MediaStream, sound: MessagePort): Promise<void> {
     const context = new AudioContext({ sampleRate: CAPTURE_RATE_HZ });
     this.#context = context;
     await context.audioWorklet.addModule(captureUrl);
     const capture = new AudioWorkletNode(context, 'capture', { numberOfOutputs: 0 });
     capture.port.postMessage(sound, [sound]);
+    this.#capture = capture;
     context.createMediaStreamSource(stream).connect(capture);
     await context.resume();
     stream.getAudioTracks()[0]?.addEventListener('ended', () =>
@@ -161,7 +163,7 @@ class PageEar implements Ear, LearningEar {
       case 'ready':
         this.#whole = message.whole;
         this.#tell({ kind: 'expect', phrases: this.#phrases });
-        this.#tell({ kind: 'mask', ...this.#speaking });
+        this.#tellInPlace({ kind: 'mask', ...this.#speaking });
         if (this.#profile) this.#tell({ kind: 'use', profile: this.#profile });
         return this.#become({ kind: 'listening', levelDb: -90, speech: false, whole: message.whole });
       case 'reading':
@@ -190,6 +192,11 @@ class PageEar implements Ear, LearningEar {
     this.#worker?.postMessage(message, transfer);
   }
 
+  /** By way of the audio thread, among the frames of sound. */
+  #tellInPlace(message: Meanwhile): void {
+    this.#capture?.port.postMessage(message);
+  }
+
   #become(state: EarState): void {
     this.#state = state;
     for (const listener of this.#states) listener(state);
@@ -199,7 +206,7 @@ class PageEar implements Ear, LearningEar {
     this.#worker?.terminate();
     for (const track of this.#stream?.getTracks() ?? []) track.stop();
     void this.#context?.close();
-    this.#worker = this.#stream = this.#context = null;
+    this.#worker = this.#stream = this.#context = this.#capture = null;
     this.#waitingFor('reading')?.(null);
     this.#waitingFor('learnt')?.(null);
     this.#waitingFor('used')?.(false);

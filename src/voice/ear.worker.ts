@@ -2,7 +2,7 @@
 
 import { fetchEarFiles } from './assets.page.ts';
 import type { Listener } from './listener.ts';
-import type { FromWorker, ToWorker } from './messages.ts';
+import type { FromWorker, Meanwhile, ToWorker } from './messages.ts';
 import { openListener } from './openListener.ts';
 import { ReadingAloud } from './readingAloud.ts';
 
@@ -16,7 +16,7 @@ const LONGEST_QUEUE = 300;
 let listener: Listener | null = null;
 let reading: ReadingAloud | null = null;
 let waiting: ToWorker[] = [];
-let queue: Float32Array[] = [];
+let queue: (Float32Array | Meanwhile)[] = [];
 let busy = false;
 let levels = 0;
 
@@ -42,7 +42,7 @@ async function start(sound: MessagePort): Promise<void> {
     reading = listener.reader && new ReadingAloud(listener.reader);
     for (const message of waiting) apply(listener, message);
     waiting = [];
-    sound.onmessage = ({ data }: MessageEvent<Float32Array>) => void take(data);
+    sound.onmessage = ({ data }: MessageEvent<Float32Array | Meanwhile>) => void take(data);
     tell({ kind: 'ready', whole });
   } catch (error) {
     tell({ kind: 'broken', says: error instanceof Error ? error.message : String(error) });
@@ -77,17 +77,25 @@ function level(now: { levelDb: number; speech: boolean }): void {
   if (levels++ % LEVEL_EVERY === 0) tell({ kind: 'level', ...now });
 }
 
-/** Frames are taken one after the other, in order, however long one takes. */
-async function take(frame: Float32Array): Promise<void> {
+/** Frames, and what happens between them, are taken one after the other, in order, however long one takes. */
+async function take(frame: Float32Array | Meanwhile): Promise<void> {
   queue.push(frame);
-  if (queue.length > LONGEST_QUEUE) queue = queue.slice(-LONGEST_QUEUE / 2);
+  if (queue.length > LONGEST_QUEUE) leaveOut(queue.length - LONGEST_QUEUE / 2);
   if (busy) return;
   busy = true;
   try {
-    for (let next = queue.shift(); next && listener; next = queue.shift()) await listener.push(next);
+    for (let next = queue.shift(); next && listener; next = queue.shift())
+      if (next instanceof Float32Array) await listener.push(next);
+      else apply(listener, next);
   } catch (error) {
     tell({ kind: 'broken', says: error instanceof Error ? error.message : String(error) });
   } finally {
     busy = false;
   }
+}
+
+/** Old sound is left out; whether the page speaks, and was called, is known all the same. */
+function leaveOut(count: number): void {
+  const old = queue.slice(0, count).filter((one) => !(one instanceof Float32Array));
+  queue = [...old, ...queue.slice(count)];
 }

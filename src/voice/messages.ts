@@ -3,12 +3,14 @@
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import type { Reading, VoiceProfile } from './learning.ts';
 
+/** What has its place in the stream of sound, and goes to the worker between the frames. */
+export type Meanwhile = { kind: 'mask'; speaking: boolean; words: string } | { kind: 'call'; on: boolean };
+
 export type ToWorker =
   /** Load the models; sound comes on the port. */
   | { kind: 'start'; sound: MessagePort }
   | { kind: 'expect'; phrases: readonly OpenPhrase[] }
-  | { kind: 'mask'; speaking: boolean; words: string }
-  | { kind: 'call'; on: boolean }
+  | Meanwhile
   /** What is said next is a reading of these words; null: it is a command again. */
   | { kind: 'read'; words: string | null }
   | { kind: 'learn' }

@@ -6,6 +6,7 @@ import type { Room } from '../../sound/levels.ts';
 import { READING_SENTENCES } from '../../voice/learning.ts';
 import { microphoneVerdict, type Look, type Verdict } from '../../voice/microphoneTest.ts';
 import type { AppProps } from '../actions.ts';
+import { KnownVoice } from './KnownVoice.tsx';
 import { ReadingAloud } from './ReadingAloud.tsx';
 import { Sheet } from './Sheet.tsx';
 
@@ -17,7 +18,7 @@ type MicrophoneSheetProps = Pick<AppProps, 'actions' | 'catalogue' | 'ear' | 'st
 const SENTENCE = READING_SENTENCES[2] ?? '';
 
 export function MicrophoneSheet(props: MicrophoneSheetProps) {
-  const { actions, catalogue, onClose } = props;
+  const { actions, catalogue, ear, onClose } = props;
   const word = (key: string) => catalogue.text({ key });
   const [reading, setReading] = useState(false);
   const [round, setRound] = useState(0);
@@ -25,7 +26,7 @@ export function MicrophoneSheet(props: MicrophoneSheetProps) {
   return (
     <Sheet title={word('screen.mic.title')} closeLabel={word('screen.close')} onClose={onClose}>
       {reading && learner ? (
-        <ReadingAloud learner={learner} catalogue={catalogue} />
+        <ReadingAloud learner={learner} ear={ear} catalogue={catalogue} />
       ) : (
         <Trial
           {...props}
@@ -35,6 +36,7 @@ export function MicrophoneSheet(props: MicrophoneSheetProps) {
           onRead={() => setReading(true)}
         />
       )}
+      {!reading && learner && <KnownVoice learner={learner} catalogue={catalogue} />}
     </Sheet>
   );
 }

@@ -7,31 +7,33 @@ import { keepProfile } from '../learner.ts';
 
 /** Twice not understood, a sentence is left out: the minute is not to become ten. */
 const MOST_TRIES = 2;
+/** A sentence is found and begun within this; a longer silence is told, for the cook may think of being heard. */
+const SILENT_MS = 8_000;
 
 type Stage =
-  | { kind: 'reading'; index: number; tries: number }
-  | { kind: 'learning' }
-  | { kind: 'over'; learned: boolean };
+  { kind: 'reading'; index: number; tries: number } | { kind: 'learning' } | { kind: 'over'; says: string };
 
 interface ReadingAloudProps {
   learner: LearningEar;
+  ear: AppProps['ear'];
   catalogue: AppProps['catalogue'];
 }
 
-export function ReadingAloud({ learner, catalogue }: ReadingAloudProps) {
+export function ReadingAloud({ learner, ear, catalogue }: ReadingAloudProps) {
   const word = (key: string) => catalogue.text({ key });
   const stage = useReading(learner);
+  const silent = useSilence(ear);
   if (stage.kind === 'learning') return <p className="lead">{word('screen.mic.learning')}</p>;
   if (stage.kind === 'over')
     return (
       <p className="lead" role="status">
-        {word(stage.learned ? 'screen.mic.learned' : 'screen.mic.notLearned')}
+        {word(stage.says)}
       </p>
     );
   const all = READING_SENTENCES.length;
   return (
     <>
-      <p>{word(stage.tries > 0 ? 'screen.mic.reading.again' : 'screen.mic.reading')}</p>
+      <p role="status">{word(silent ? 'screen.mic.reading.silent' : askingFor(stage.tries))}</p>
       <p className="read-this" role="status">
         {READING_SENTENCES[stage.index]}
       </p>
@@ -41,12 +43,40 @@ export function ReadingAloud({ learner, catalogue }: ReadingAloudProps) {
   );
 }
 
+const askingFor = (tries: number) => (tries > 0 ? 'screen.mic.reading.again' : 'screen.mic.reading');
+
+/** True once no word has come for a while; false again at the first one. */
+function useSilence(ear: AppProps['ear']): boolean {
+  const [silent, setSilent] = useState(false);
+  useEffect(() => {
+    let timer = 0;
+    const waitOn = () => {
+      window.clearTimeout(timer);
+      timer = window.setTimeout(() => setSilent(true), SILENT_MS);
+    };
+    const stop = ear.subscribe(() => {
+      const now = ear.now();
+      if (now.kind !== 'listening' || !now.speech) return;
+      setSilent(false);
+      waitOn();
+    });
+    waitOn();
+    return () => {
+      stop();
+      window.clearTimeout(timer);
+    };
+  }, [ear]);
+  return silent;
+}
+
 function useReading(learner: LearningEar): Stage {
   const [stage, setStage] = useState<Stage>({ kind: 'reading', index: 0, tries: 0 });
   useEffect(() => {
     let here = true;
     const show = (next: Stage) => here && setStage(next);
-    void readAll(learner, () => here, show).catch(() => show({ kind: 'over', learned: false }));
+    void readAll(learner, () => here, show).catch(() =>
+      show({ kind: 'over', says: 'screen.mic.notLearned' }),
+    );
     return () => {
       here = false;
       learner.stopReading();
@@ -63,7 +93,7 @@ async function readAll(
   for (let index = 0, tries = 0; index < READING_SENTENCES.length && goesOn();) {
     show({ kind: 'reading', index, tries });
     const reading = await learner.read(READING_SENTENCES[index] ?? '');
-    if (reading === null) return;
+    if (reading === null) return show({ kind: 'over', says: 'screen.ear.refused' }); // the microphone went away
     const done = reading.kind === 'taken' || tries + 1 >= MOST_TRIES;
     index += done ? 1 : 0;
     tries = done ? 0 : tries + 1;
@@ -72,5 +102,5 @@ async function readAll(
   show({ kind: 'learning' });
   const profile = await learner.learn();
   if (profile) keepProfile(profile);
-  show({ kind: 'over', learned: profile !== null });
+  show({ kind: 'over', says: profile ? 'screen.mic.learned' : 'screen.mic.notLearned' });
 }

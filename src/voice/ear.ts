@@ -164,6 +164,8 @@ class PageEar implements Ear, LearningEar {
         this.#whole = message.whole;
         this.#tell({ kind: 'expect', phrases: this.#phrases });
         this.#tellInPlace({ kind: 'mask', ...this.#speaking });
+        // A call before there was a microphone went nowhere.
+        this.#tellInPlace({ kind: 'call', on: this.#called });
         if (this.#profile) this.#tell({ kind: 'use', profile: this.#profile });
         return this.#become({ kind: 'listening', levelDb: -90, speech: false, whole: message.whole });
       case 'reading':

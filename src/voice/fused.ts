@@ -106,7 +106,7 @@ export function inDoubt(sounds: SoundReading, meaning: (words: string) => string
 }
 
 /**
- * Logistic of the evidence, fitted on the tuning side and on an hour's talk and noise (tests/voice/corpus/MEASURED.md); but for `sure`,
+ * Logistic of the evidence, fitted on the tuning side and on what the detector let through of talk and noise (tests/voice/corpus/MEASURED.md); but for `sure`,
  * which real people's digits asked to be larger, while there was a network that had not heard them.
  */
 export const FUSED_WEIGHTS = {

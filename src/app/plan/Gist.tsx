@@ -1,8 +1,7 @@
 // The plan in one line, at the thumb of whoever fills in a narrow page: there the plan itself stands far below.
 
-import type { BatchPlan } from '../../core/types.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
-import { sayJars, saySimmer } from './figures.ts';
+import { sayJars, saySimmer, verdictKey } from './figures.ts';
 import { wanting } from './noPlan.ts';
 import type { Outcome } from './outcome.ts';
 
@@ -29,10 +28,4 @@ export function Gist({ outcome, catalogue, onOpen }: GistProps) {
         </button>
       );
   }
-}
-
-/** The headline of the verdict, as the plan itself gives it. */
-function verdictKey({ request, shelf }: BatchPlan): string {
-  if (request.keep !== 'shelf') return `screen.verdict.notShelf.${request.keep}`;
-  return shelf.allowed ? 'screen.verdict.shelf' : 'screen.verdict.refused';
 }

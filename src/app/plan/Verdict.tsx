@@ -2,6 +2,7 @@
 
 import type { BatchPlan } from '../../core/types.ts';
 import type { AppProps } from '../actions.ts';
+import { verdictKey } from './figures.ts';
 import { Opener } from './Opener.tsx';
 
 export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { plan: BatchPlan }) {
@@ -13,7 +14,7 @@ export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { pla
       <div className="verdict refused" role="alert">
         <Mark refused />
         <div>
-          <p className="verdict-word">{word('screen.verdict.refused')}</p>
+          <p className="verdict-word">{word(verdictKey(plan))}</p>
           <Reasons plan={plan} word={word} />
           {shelf.remedy && (
             <p>
@@ -29,7 +30,7 @@ export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { pla
       <div className="verdict cold">
         <Mark cold />
         <div>
-          <p className="verdict-word">{word(`screen.verdict.notShelf.${request.keep}`)}</p>
+          <p className="verdict-word">{word(verdictKey(plan))}</p>
           <Reasons plan={plan} word={word} />
         </div>
       </div>
@@ -39,7 +40,7 @@ export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { pla
     <div className="verdict allowed">
       <Mark />
       <div>
-        <p className="verdict-word">{word('screen.verdict.shelf')}</p>
+        <p className="verdict-word">{word(verdictKey(plan))}</p>
         {process && (
           <Opener className="verdict-line" why={plan.why.process} word={word}>
             <span>{word('screen.verdict.minutes', { count: process.minutes })}</span>

@@ -266,3 +266,9 @@ function sayRange(range: Range, say: (n: number) => string, word: Word): string 
 function likely(range: Range, say: (n: number) => string, word: Word): string {
   return word('screen.plan.likely', { likely: say(range.likely) });
 }
+
+/** The headline of the verdict. */
+export function verdictKey({ request, shelf }: BatchPlan): string {
+  if (request.keep !== 'shelf') return `screen.verdict.notShelf.${request.keep}`;
+  return shelf.allowed ? 'screen.verdict.shelf' : 'screen.verdict.refused';
+}

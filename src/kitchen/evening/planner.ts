@@ -58,8 +58,8 @@ export function answerTo(ask: Ask, part: Part, now: () => number): Answered {
 }
 
 function bare(plan: EveningPlan): Answered {
-  const { request: known, ...answered } = plan;
-  return known ? answered : plan;
+  const { request: _request, ...answered } = plan;
+  return answered;
 }
 
 /** A batch that came later goes last; one that is gone is gone. */

@@ -33,6 +33,9 @@ export const eveningWords = {
   'evening.advice.offTheHeat': 'Take the {name} off the heat at {from}, until you are back at {until}.',
   'evening.advice.tooMany':
     '{asked, plural, one {This batch} other {These #}} {timed, select, true {will not fit before {time}, for {narrow, select, canner {the canner is the narrow place} other {your hands are the narrow place}}} other {are too many for {narrow, select, canner {the canner} other {your hands}}: something would wait too long}}: {fits, plural, =0 {there is not time for any} other {make #, and leave the {names} for another day}}.',
+  'evening.advice.crowded':
+    '{pots} pots are on the heat, and you said {rings, plural, one {one ring} other {# rings}}: put that right below.',
+  'evening.advice.late': 'The {name} will be late: {minutes} too long before “{step}”.',
   'evening.advice.risky': 'This evening is tight: some step may well be late.',
   'evening.because.hands':
     ': {known, select, true {until then the {name} has your hands} other {your hands are the narrow place}}',

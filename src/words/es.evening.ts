@@ -39,6 +39,9 @@ export const eveningWords = {
   'evening.advice.offTheHeat': 'Retire {name} del fuego a las {from}, hasta que vuelva a las {until}.',
   'evening.advice.tooMany':
     '{asked, plural, one {Esta tanda} other {Estas #}} {timed, select, true {no {asked, plural, one {cabe} other {caben}} antes de las {time}, por {narrow, select, canner {la olla de conservas} other {sus manos}}} other {{asked, plural, one {es} other {son}} demasiado para {narrow, select, canner {la olla de conservas} other {sus manos}}, algo esperaría de más}}: {fits, plural, =0 {no hay tiempo para ninguna} other {haga #, y deje {names} para otro día}}.',
+  'evening.advice.crowded':
+    'Hay {pots} ollas al fuego y usted dijo {rings, plural, one {un fuego} other {# fuegos}}: corríjalo abajo.',
+  'evening.advice.late': '{name} llega tarde: {minutes} de más antes de «{step}».',
   'evening.advice.risky': 'La tarde va justa: algún paso puede llegar tarde.',
   'evening.because.hands':
     ': {known, select, true {hasta entonces {name} ocupa sus manos} other {sus manos no dan para más}}',

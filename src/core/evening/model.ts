@@ -7,6 +7,7 @@
 import type { Activity, Lag } from '../schedule/types.ts';
 import type { Range } from '../types.ts';
 import { atZ } from './chance.ts';
+import { withFacts } from './facts.ts';
 import { callsOf, guardsOf } from './guards.ts';
 import { idOf, type Piece } from './pieces.ts';
 import { demandsOf, isErrand, shelfOf, type Claims } from './resources.ts';
@@ -166,7 +167,12 @@ export function modelOf(situation: Situation): Model {
     activities.push({ duration, demands: shelf.demand('calls'), fixedStart: from });
   }
   return {
-    project: { activities, resources: shelf.resources, lags, startWeights: acts.map(() => 0.0005) },
+    project: {
+      activities: withFacts(activities, lags, shelf.resources),
+      resources: shelf.resources,
+      lags,
+      startWeights: acts.map(() => 0.0005),
+    },
     acts,
     now,
     ahead,

@@ -4,6 +4,7 @@ import { exactly } from './chance.ts';
 import { adviceOf } from './advice.ts';
 import { arrange, goesToCanner, shareFits } from './loads.ts';
 import { judge } from './judge.ts';
+import { crowdedNow, lateIn } from './broken.ts';
 import { modelOf } from './model.ts';
 import { type Caution, type Model, type Situation } from './situation.ts';
 import { paceOf, type Pace } from './pace.ts';
@@ -228,5 +229,5 @@ function told(option: Option, effort: EveningEffort): EveningPlan {
     order: found.order,
     choice,
   };
-  return { ...plan, advice: adviceOf(plan) };
+  return { ...plan, advice: [...crowdedNow(situation), ...lateIn(bare, situation), ...adviceOf(plan)] };
 }

@@ -151,6 +151,10 @@ export type Advice =
       latestFinish: number | null;
       because: Because;
     }
+  /** More pots are on than the cook said there are rings for. */
+  | { kind: 'crowded'; pots: number; rings: number }
+  /** Even the best plan has this wait so many minutes longer than it may. */
+  | { kind: 'late'; batch: string; step: Step; minutes: number }
   /** Possible, but seldom without something late. */
   | { kind: 'risky'; chanceOfLate: number; because: Because };
 

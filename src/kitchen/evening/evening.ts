@@ -31,6 +31,8 @@ export interface EveningParts extends AskingParts {
 const LOOK_AGAIN_MS = 120_000;
 const MINUTE_MS = 60_000;
 const FORESEE_MINUTES = 2;
+/** Stands on the sheet for whoever looks; nobody need be called for it. */
+const ONLY_SHOWN = new Set<Advice['kind']>(['keepHot', 'shareLoad', 'crowded', 'late']);
 /** What can wait until then is told together. */
 const GATHER_MINUTES = 6;
 
@@ -146,7 +148,7 @@ export class Evening {
   }
 
   #tellTheStart(plan: EveningPlan): void {
-    const worthIt = plan.advice.filter(({ kind }) => kind !== 'keepHot' && kind !== 'shareLoad');
+    const worthIt = plan.advice.filter(({ kind }) => !ONLY_SHOWN.has(kind));
     for (const [i, advice] of worthIt.entries())
       this.#say(`advice-${i}`, { key: 'evening.words', params: { words: this.#adviceWords(advice, plan) } });
   }

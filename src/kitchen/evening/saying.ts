@@ -108,6 +108,14 @@ export function adviceWords(advice: Advice, request: EveningRequest, speech: Spe
         ),
       });
     }
+    case 'crowded':
+      return say({ pots: advice.pots, rings: advice.rings });
+    case 'late':
+      return say({
+        name: nameOf(advice.batch, request),
+        minutes: Math.round(advice.minutes),
+        step: word({ key: `screen.evening.step.${advice.step}` }).toLowerCase(),
+      });
     case 'risky':
       return say({});
   }

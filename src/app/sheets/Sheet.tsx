@@ -22,13 +22,17 @@ export function Sheet({ title, closeLabel, tall, onClose, children }: SheetProps
       open
       className={tall ? 'sheet tall' : 'sheet'}
       aria-labelledby={id}
+      onCancel={(event) => {
+        event.preventDefault();
+        putAway(ref.current);
+      }}
       // It is out of sight already: to take it down can wait until the screen below has been painted.
       onClose={() => startTransition(onClose)}
     >
       <div className="sheet-body">
         <header>
           <h2 id={id}>{title}</h2>
-          <button type="button" className="choice small" onClick={() => ref.current?.close()}>
+          <button type="button" className="choice small" onClick={() => putAway(ref.current)}>
             {closeLabel}
           </button>
         </header>
@@ -36,6 +40,13 @@ export function Sheet({ title, closeLabel, tall, onClose, children }: SheetProps
       </div>
     </dialog>
   );
+}
+
+/** Out of sight first, closed a moment after: to give the page behind it back its touch styles all of it anew. */
+function putAway(dialog: HTMLDialogElement | null): void {
+  if (!dialog) return;
+  dialog.hidden = true;
+  afterPaint(() => dialog.close());
 }
 
 /**

@@ -15,6 +15,7 @@ import type { Units } from '../actions.ts';
 import { potWords } from './potWords.ts';
 import type { Scene } from './scene.ts';
 import { useBox } from './useBox.ts';
+import { useOncePainted } from './useOncePainted.ts';
 
 interface StageProps {
   scene: Scene;
@@ -25,26 +26,34 @@ interface StageProps {
 }
 
 /** Drawn anew only when what stands there has changed: a word that is said moves nothing on the stove. */
-export const Stage = memo(function Stage({ scene, clock, catalogue, units }: StageProps) {
+export const Stage = memo(function Stage(props: StageProps) {
+  const drawn = useOncePainted(props);
   const [ref, box] = useBox<HTMLDivElement>('stage');
+  return (
+    <div className="stage" ref={ref}>
+      {drawn && <Scenery {...drawn} box={box} />}
+    </div>
+  );
+});
+
+const Scenery = memo(function Scenery({ scene, clock, catalogue, units, box }: StageProps & { box: Box }) {
   const hue = scene.kind === 'canner' ? 225 : fruitHue(scene.batch.plan.request.fruit);
   return (
-    <div className="stage hued" ref={ref} style={{ '--hue': hue } as React.CSSProperties}>
-      <svg width={box.w} height={box.h} role="img" aria-label={describe(scene, catalogue, units)}>
-        <defs>
-          <pattern
-            id="hatch"
-            width="12"
-            height="12"
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <path d="M0 0 V12" className="hatch-line" />
-          </pattern>
-        </defs>
-        <Drawing scene={scene} box={standing(scene, box, clock)} catalogue={catalogue} units={units} />
-      </svg>
-    </div>
+    <svg
+      className="hued"
+      style={{ '--hue': hue } as React.CSSProperties}
+      width={box.w}
+      height={box.h}
+      role="img"
+      aria-label={describe(scene, catalogue, units)}
+    >
+      <defs>
+        <pattern id="hatch" width="12" height="12" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <path d="M0 0 V12" className="hatch-line" />
+        </pattern>
+      </defs>
+      <Drawing scene={scene} box={standing(scene, box, clock)} catalogue={catalogue} units={units} />
+    </svg>
   );
 });
 

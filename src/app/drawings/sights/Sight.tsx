@@ -3,6 +3,7 @@
 import { memo } from 'react';
 import type { Catalogue } from '../../../kitchen/ports.ts';
 import type { SightId } from '../../../kitchen/sights.ts';
+import { useOncePainted } from '../../stove/useOncePainted.ts';
 import * as canner from './canner.tsx';
 import * as jars from './jars.tsx';
 import { SHEET } from './parts.tsx';
@@ -72,9 +73,10 @@ export const StageSight = memo(function StageSight({
   hue,
   onOpen,
 }: StageSightProps) {
-  const Drawing = drawings[sight];
+  const drawn = useOncePainted(sight);
+  const colour = useOncePainted(hue);
   return (
-    <div className={`${where} sight hued`} style={colours(hue)}>
+    <div className={`${where} sight`}>
       <button
         type="button"
         className="sight-open"
@@ -82,11 +84,22 @@ export const StageSight = memo(function StageSight({
         aria-label={openLabel}
         onClick={onOpen}
       />
-      <svg viewBox={`0 0 ${SHEET.w} ${SHEET.h}`} role="img" aria-label={label}>
-        <Drawing />
+      <svg
+        className="hued"
+        style={colours(colour ?? hue)}
+        viewBox={`0 0 ${SHEET.w} ${SHEET.h}`}
+        role="img"
+        aria-label={label}
+      >
+        {drawn && <Strokes sight={drawn} />}
       </svg>
     </div>
   );
+});
+
+const Strokes = memo(function Strokes({ sight }: { sight: SightId }) {
+  const Drawing = drawings[sight];
+  return <Drawing />;
 });
 
 function colours(hue: number): React.CSSProperties {

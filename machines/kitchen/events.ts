@@ -89,6 +89,11 @@ export type CannerMessage =
     }
   | { type: 'load.withdrawn'; batch: BatchId }; // the jars went cold, or go elsewhere
 
+/** What the evening's plan told a mashed pot: to wait with the heat until about then, and then to go on. */
+export type PlanTold =
+  | { type: 'heat.putOff'; at: number; batch: BatchId; until: number }
+  | { type: 'heat.called'; at: number; batch: BatchId };
+
 /** Time passing, and coming back after time went by unseen. */
 export type ClockHappening =
   { type: 'tick'; at: number } | { type: 'kitchen.returned'; at: number; awaySince: number };
@@ -104,6 +109,7 @@ export type KitchenEvent =
   | (BatchHappening & { at: number; batch: BatchId })
   | (CannerHappening & { at: number; canner: CannerId })
   | ClockHappening
+  | PlanTold
   /** An earlier entry was wrong: it never happened, or happened at another time, or to another batch. */
   | {
       type: 'log.corrected';

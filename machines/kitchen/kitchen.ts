@@ -70,6 +70,9 @@ export function kitchenWith(charts: Charts, isHeard = true): Step {
         return openCanner(kitchen, event);
       case 'log.corrected':
         return { kitchen, effects: [], changed: true }; // corrections are applied where the log is folded
+      case 'heat.putOff':
+      case 'heat.called': // the plan's own word: a chart knows nothing of the other pots
+        return { kitchen, effects: [], changed: kitchen.batches[event.batch] !== undefined };
       case 'tick':
       case 'kitchen.returned':
         return toEverybody(kitchen, event);

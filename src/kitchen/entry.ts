@@ -31,6 +31,7 @@ const batchWords = [
   batchWord('mash.done'),
   batchWord('heat.on'),
   batchWord('heat.off'),
+  batchWord('heat.called'),
   batchWord('pot.rollingBoil'),
   batchWord('pot.stirred'),
   batchWord('pot.thick'),
@@ -60,6 +61,7 @@ const batchWords = [
   batchWord('batch.resumed'),
   batchWord('batch.stopped'),
 ] as const;
+const heatPutOff = z.strictObject({ type: z.literal('heat.putOff'), at, batch: id, until: at });
 const readingTaken = z.strictObject({
   type: z.literal('reading.taken'),
   at,
@@ -132,6 +134,7 @@ export const kitchenEventSchema = z.discriminatedUnion('type', [
   batchPlanned,
   cannerSet,
   ...batchWords,
+  heatPutOff,
   readingTaken,
   minutesAdded,
   jarsFilled,

@@ -117,6 +117,7 @@ export class LiveKitchen {
       actors: () => this.#picture.actors,
       events: () => happenings(this.#keeper?.log.entries ?? []),
       say: (effect) => this.#speaker.say(effect),
+      note: (event) => void this.#tell(event, 'clock'),
       changed: () => this.#refresh(),
     });
   }

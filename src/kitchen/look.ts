@@ -25,7 +25,7 @@ export function look({ ports, picture, conversation, evening, question, notices 
     pace: ports.pace(),
     practice: ports.practice,
     focus: picture.focus,
-    ...dressed(picture.actors, planned?.waits ?? []),
+    ...dressed(picture.actors, evening?.waits ?? []),
     evening: planned,
     learned: picture.learned,
     showing: conversation.teaching.showing,

@@ -38,21 +38,25 @@ describe('what has happened, as the planner’s tasks', () => {
     expect(tasks['pear/heat/1']).toBeUndefined();
   });
 
-  test('a pot that was told to wait has not gone on', () => {
+  test('a pot that was told to wait has not gone on until it is called, and the log says so', () => {
     const book = logbook(['plum', 'pear']);
     const plan = planFor(book);
     book.tell('setup.ready').wait(12).tell('mash.done');
-    const waiting = progressOf(
-      plan,
-      happenings(book.entries),
-      actors(book),
-      book.now,
-      new Map([['plum', null]]),
-    );
-    expect(waiting.tasks['plum/heat/1']).toBeUndefined();
-    const called = new Map([['plum', START + 30 * MIN]]);
-    const later = progressOf(plan, happenings(book.entries), actors(book), book.now, called);
-    expect(later.tasks['plum/heat/1']).toEqual({ startedAt: 30 });
+    book.enter({ type: 'heat.putOff', at: book.now, batch: 'plum', until: START + 30 * MIN }, 'clock');
+    expect(progress(book, plan).tasks['plum/heat/1']).toBeUndefined();
+    book.wait(18).enter({ type: 'heat.called', at: book.now, batch: 'plum' }, 'clock');
+    expect(progress(book, plan).tasks['plum/heat/1']).toEqual({ startedAt: 30 });
+  });
+
+  test('mashed anew, it goes on unless it is told anew', () => {
+    const book = logbook(['plum', 'pear']);
+    const plan = planFor(book);
+    book.tell('setup.ready').wait(12).tell('mash.done');
+    const mashed = book.entries.length;
+    book.enter({ type: 'heat.putOff', at: book.now, batch: 'plum', until: START + 30 * MIN }, 'clock');
+    book.enter({ type: 'log.corrected', at: book.now, seq: mashed, how: { kind: 'never' } });
+    book.wait(3).tell('mash.done');
+    expect(progress(book, plan).tasks['plum/heat/1']).toEqual({ startedAt: 15 });
   });
 
   test('a runny plate is one more round of the last reduction', () => {

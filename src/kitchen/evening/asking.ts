@@ -16,9 +16,6 @@ export interface AskingParts {
   events: () => readonly KitchenEvent[];
 }
 
-/** Pots told to wait with the heat: null while they wait, else when they were called. */
-export type PutOff = ReadonlyMap<string, number | null>;
-
 const MINUTE_MS = 60_000;
 /** What began longer ago is of another evening. */
 const LONGEST_EVENING_MS = 12 * 60 * MINUTE_MS;
@@ -33,13 +30,13 @@ export class Asking {
   #askedAt = -Infinity;
 
   /** `take` is given each answer that still counts. */
-  constructor(parts: AskingParts, putOff: PutOff, take: (answer: Answer) => void) {
+  constructor(parts: AskingParts, take: (answer: Answer) => void) {
     this.#parts = parts;
     parts.planner.onAnswer((answer) => {
       if (answer.id !== this.#asked) return;
-      if (!this.#isSketch(answer.plan, putOff)) return take(answer);
+      if (!this.#isSketch(answer.plan)) return take(answer);
       this.#sketch = answer.plan;
-      this.ask(null, putOff);
+      this.ask(null);
     });
   }
 
@@ -48,7 +45,7 @@ export class Asking {
   }
 
   /** Asks for what comes after this plan; false where there is nothing to plan. */
-  ask(standing: EveningPlan | null, putOff: PutOff): boolean {
+  ask(standing: EveningPlan | null): boolean {
     const { actors, events, now, planner, settings } = this.#parts;
     const batches = actors().batches.filter(inTheEvening);
     if (batches.length === 0) {
@@ -64,22 +61,22 @@ export class Asking {
       id: this.#asked,
       request: requestOf(batches, settings(), this.#beganAt),
       plan: plan && standingOf(plan),
-      progress: plan ? this.#progress(plan, putOff) : { tasks: {} },
+      progress: plan ? this.#progress(plan) : { tasks: {} },
       now: minuteOf(now(), this.#beganAt),
       seed: SEED,
     });
     return true;
   }
 
-  #progress(plan: EveningPlan, putOff: PutOff): EveningProgress {
+  #progress(plan: EveningPlan): EveningProgress {
     const { actors, events, now } = this.#parts;
-    return progressOf(plan, events(), actors(), now(), putOff);
+    return progressOf(plan, events(), actors(), now());
   }
 
   /** Asked for before there was a plan by which to tell what had happened, although something had. */
-  #isSketch(plan: EveningPlan, putOff: PutOff): boolean {
+  #isSketch(plan: EveningPlan): boolean {
     const knew = plan.tasks.some(({ state }) => state !== 'planned') || this.#sketch !== null;
-    return !knew && plan.madeAt === 0 && Object.keys(this.#progress(plan, putOff).tasks).length > 0;
+    return !knew && plan.madeAt === 0 && Object.keys(this.#progress(plan).tasks).length > 0;
   }
 }
 

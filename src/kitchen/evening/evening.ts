@@ -4,14 +4,16 @@
 import { changesFor, instantOf } from '../../core/evening/index.ts';
 import type { Advice, EveningPlan } from '../../core/evening/types.ts';
 import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
+import type { KitchenEvent, PlanTold } from '../../../machines/kitchen/events.ts';
 import type { Slots } from '../../../machines/dialogue/commands.ts';
 import { Asking, type AskingParts } from './asking.ts';
+import { PlanNotes, putOffIn, type PutOff } from './putOff.ts';
 import { minuteOf } from './request.ts';
 import { adviceWords, changeWords, listed, type Speech } from './saying.ts';
 import type { EveningSettings } from './settings.ts';
 import { ShownEvening, type EveningView } from './shownEvening.ts';
 import { nextTime, onTheWall, timeOfDay, timeOfPlan } from './times.ts';
-import { comingUp, gathered, handsAt, waitsIn, type Wait } from './waits.ts';
+import { comingUp, gathered, handsAt, waitsIn, waitsOf, type Wait } from './waits.ts';
 
 type Say = Extract<Effect, { type: 'say' }>;
 
@@ -19,6 +21,8 @@ export interface EveningParts extends AskingParts {
   /** Left out: what the cook has for the evening cannot be changed by word. */
   setAway?: ((away: EveningSettings['away']) => void) | undefined;
   say(effect: Say): void;
+  /** Keeps in the log what a pot was told of its heat; left out: a reload forgets it. */
+  note?: ((event: PlanTold) => void) | undefined;
   changed(): void;
   /** The sentence for a message, in the cook's language. */
   word(message: Message): string;
@@ -47,12 +51,15 @@ export class Evening {
   /** What a chart called for, to be said when the plan comes to it. */
   #heldBack = new Map<string, Say>();
   #foreseen = new Set<string>();
-  /** Pots told to wait with the heat: null while they wait, else when they were called. */
-  readonly #putOff = new Map<string, number | null>();
+  readonly #notes: PlanNotes;
+  /** As the log has it: read anew when something happens, not at every beat. */
+  #putOff = new Map<string, PutOff>();
 
   constructor(parts: EveningParts) {
     this.#parts = parts;
-    this.#asking = new Asking(parts, this.#putOff, ({ plan, last }) => this.#take(plan, last));
+    this.#notes = new PlanNotes(parts.note);
+    const events = () => this.#events();
+    this.#asking = new Asking({ ...parts, events }, ({ plan, last }) => this.#take(plan, last));
   }
 
   get view(): EveningView | null {
@@ -62,6 +69,11 @@ export class Evening {
     return this.#shown.of({ plan, waits: this.#waits, now, tongue: this.#parts.tongue?.() }, () =>
       plan.advice.map((one) => this.#adviceWords(one, plan)),
     );
+  }
+
+  /** Who waits: by the plan, and before there is one, after a reload, as it was told. */
+  get waits(): readonly Wait[] {
+    return this.#waits;
   }
 
   /** "I leave at five for half an hour", "I am away for twenty minutes". */
@@ -104,7 +116,8 @@ export class Evening {
 
   /** Something happened, or the cook's evening was set otherwise: the plan is made anew. */
   happened(): void {
-    if (this.#asking.ask(this.#plan, this.#putOff)) this.#look();
+    this.#putOff = putOffIn(this.#events());
+    if (this.#asking.ask(this.#plan)) this.#look();
     else this.#forget();
   }
 
@@ -126,7 +139,7 @@ export class Evening {
       const callsForIt = effect.slot.endsWith('/step') || effect.slot.endsWith('/setup');
       if (!callsForIt) return []; // a question about what has not begun
       this.#heldBack.set(wait.about, effect);
-      if (wait.step === 'heat') this.#putOff.set(wait.about, null);
+      if (wait.step === 'heat') this.#note({ type: 'heat.putOff', batch: wait.about, until: wait.until });
       return [this.#waitWords(effect, wait)];
     }
     return [effect];
@@ -181,22 +194,55 @@ export class Evening {
           from:
             before.find(({ about, step }) => about === wait.about && step === wait.step)?.from ?? wait.from,
         }))
-      : [];
+      : waitsOf(this.#putOff, actors(), now());
     // The same object while it says the same: what is drawn from it is not drawn anew.
     if (JSON.stringify(waits) !== JSON.stringify(before)) this.#waits = waits;
   }
 
   /** What was put off is called for as soon as nothing is in its way. */
   #callWhoIsDue(): void {
+    if (!this.#plan) return;
+    this.#takeUpWhatWaits();
     for (const [about, effect] of this.#heldBack) {
       if (this.#waits.some((wait) => wait.about === about)) continue;
       this.#heldBack.delete(about);
-      if (this.#putOff.get(about) === null) this.#putOff.set(about, this.#parts.now());
+      if (this.#putOff.get(about)?.waits) this.#note({ type: 'heat.called', batch: about });
       const { batches, canners } = this.#parts.actors();
       const still = [...batches, ...canners].find(({ id }) => id === about)?.state;
       if (still && ['comingToBoil', 'readyingJars', 'empty', 'filled'].includes(still))
         this.#parts.say(effect);
     }
+  }
+
+  /** Told to wait before a reload: what its chart called for then was heard by nobody who is still here. */
+  #takeUpWhatWaits(): void {
+    for (const [about, { waits }] of this.#putOff) {
+      const batch = this.#parts
+        .actors()
+        .batches.find(({ id, state }) => id === about && state === 'comingToBoil');
+      if (!waits || !batch || this.#heldBack.has(about)) continue;
+      const params = { name: batch.name, aboutMinutes: batch.plan.heatMinutes.likely };
+      this.#heldBack.set(about, {
+        type: 'say',
+        about,
+        slot: `${about}/step`,
+        urgency: 'step',
+        message: { key: 'batch.bringToBoil', params },
+        why: { key: 'batch.bringToBoil.why' },
+      });
+    }
+  }
+
+  #note(
+    told: { type: 'heat.putOff'; batch: string; until: number } | { type: 'heat.called'; batch: string },
+  ): void {
+    const event: PlanTold = { ...told, at: this.#parts.now() };
+    this.#notes.add(event);
+    for (const [batch, putOff] of putOffIn([event])) this.#putOff.set(batch, putOff);
+  }
+
+  #events(): readonly KitchenEvent[] {
+    return this.#notes.after(this.#parts.events());
   }
 
   #foresee(): void {

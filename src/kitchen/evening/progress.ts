@@ -4,6 +4,7 @@ import type { EveningPlan, EveningProgress, Step, TaskProgress } from '../../cor
 import type { KitchenEvent } from '../../../machines/kitchen/events.ts';
 import type { Actors } from '../kitchenView.ts';
 import type { BatchView, ClockView } from '../view.ts';
+import { putOffIn, type PutOff } from './putOff.ts';
 import { minuteOf } from './request.ts';
 
 type Tasks = Record<string, TaskProgress>;
@@ -15,17 +16,16 @@ export function progressOf(
   events: readonly KitchenEvent[],
   actors: Actors,
   now: number,
-  /** Pots that were told to wait with the heat; null while they wait, else when they were called, kitchen ms. */
-  putOff: ReadonlyMap<string, number | null> = new Map(),
 ): EveningProgress {
   const { beganAt, batches } = plan.request;
   const minute = (instant: number): number => minuteOf(instant, beganAt);
+  const putOff = putOffIn(events);
   const tasks: Tasks = {};
   const runnyPlates: Record<string, number> = {};
   for (const { id } of batches) {
     const of = events.filter((event) => 'batch' in event && event.batch === id);
     const walked = walk(id, of, plan, minute);
-    heatOf(id, walked.tasks, putOff, minute);
+    heatOf(id, walked.tasks, putOff.get(id), minute);
     Object.assign(tasks, walked.tasks);
     if (walked.runny > 0) runnyPlates[id] = walked.runny;
   }
@@ -128,13 +128,12 @@ function walk(
 function heatOf(
   id: string,
   tasks: Tasks,
-  putOff: ReadonlyMap<string, number | null>,
+  putOff: PutOff | undefined,
   minute: (instant: number) => number,
 ): void {
   const mashed = tasks[`${id}/prepare/1`]?.endedAt === undefined ? null : lastPiece(id, tasks);
-  const called = putOff.get(id);
-  if (mashed === null || called === null || tasks[`${id}/heat/1`]) return;
-  tasks[`${id}/heat/1`] = { startedAt: called === undefined ? mashed : minute(called) };
+  if (mashed === null || putOff?.waits || tasks[`${id}/heat/1`]) return;
+  tasks[`${id}/heat/1`] = { startedAt: putOff ? minute(putOff.at) : mashed };
 }
 
 function lastPiece(id: string, tasks: Tasks): number {

@@ -3,6 +3,7 @@
 import type { EveningPlan, EveningTask, Step } from '../../core/evening/types.ts';
 import type { Actors } from '../kitchenView.ts';
 import type { BatchView, CannerView, ClockView } from '../view.ts';
+import type { PutOff } from './putOff.ts';
 import { inTheEvening, minuteOf } from './request.ts';
 
 export interface Wait {
@@ -47,6 +48,18 @@ export function waitsIn(plan: EveningPlan, actors: Actors, now: number): Wait[] 
         : [],
     ),
   ];
+}
+
+/** Before there is a plan, after a reload: what was told of the heat stands. */
+export function waitsOf(putOff: ReadonlyMap<string, PutOff>, { batches }: Actors, now: number): Wait[] {
+  if (batches.filter(inTheEvening).length < 2) return [];
+  return [...putOff].flatMap(([about, told]): Wait[] =>
+    told.waits &&
+    told.until > now &&
+    batches.some(({ id, state }) => id === about && state === 'comingToBoil')
+      ? [{ about, step: 'heat', from: told.at, until: told.until }]
+      : [],
+  );
 }
 
 /** Pots whose jars would find every canner taken: filled, they would go cold. */

@@ -23,7 +23,7 @@ import { addressOf, whichKitchen } from './which.ts';
 const preferences = openPreferences();
 const house = await openHouse(whichKitchen(window.location.search), preferences);
 const starting = openStarting(house);
-const ear = earFeed(house.ear, { kind: 'off', says: house.catalogue().text({ key: 'screen.says.earOff' }) });
+const ear = earFeed(house.ear, { kind: 'off' });
 const arrival = arrivalFromHash(window.location.hash);
 const { live } = house;
 // Every evening is another one: chance enters here and nowhere below.
@@ -43,7 +43,7 @@ const actions: Actions = {
   focus: (on) => live.focus(on),
   set: (patch) => {
     if (!preferences.change(patch))
-      live.trouble('settings', house.catalogue().text({ key: 'screen.says.notKept' }), false);
+      live.trouble('settings', () => house.catalogue().text({ key: 'screen.says.notKept' }), false);
   },
   exportLog: () => void house.log().exportFile().then(offerFile),
   importLog: (file) => void importLog(file),

@@ -98,20 +98,27 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   });
   tieMouthToEar(mouth, ear, preferences);
   mouth.onState((state) =>
-    state.kind === 'mute'
-      ? live.trouble('mute', tongue().bundledVoice ? state.says : word('screen.says.noVoice'), false)
-      : live.calm('mute'),
+    state.kind === 'mute' ? live.trouble('mute', () => whyMute(state.why), false) : live.calm('mute'),
   );
   ear.onState((state) =>
-    state.kind === 'refused' ? live.trouble('ear', state.says, false) : live.calm('ear'),
+    state.kind === 'refused'
+      ? live.trouble('ear', () => word(`screen.says.ear.${state.why}`), false)
+      : live.calm('ear'),
   );
+
+  tellOfOldProfile(ear, live, word);
 
   eveningPreference.subscribe(() => live.replan());
   let started = false;
   let heard = tongue().heard;
+  let worded = catalogue();
   document.documentElement.lang = settings().language;
   preferences.subscribe(() => {
     document.documentElement.lang = settings().language;
+    if (worded !== catalogue()) {
+      worded = catalogue();
+      live.reworded();
+    }
     if (heard === tongue().heard) return;
     heard = tongue().heard;
     if (!heard) ear.stop();
@@ -125,9 +132,14 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     showRole(next);
   });
 
+  function whyMute(why: 'sound' | 'voice'): string {
+    if (why === 'sound') return word('screen.says.noSound');
+    return word(tongue().bundledVoice ? 'screen.says.voiceNotLoaded' : 'screen.says.noVoice');
+  }
+
   function showRole(now: Role): void {
     if (now === 'leading') live.calm('readonly-mirroring');
-    else live.trouble('readonly-mirroring', word('screen.says.mirroring'), true);
+    else live.trouble('readonly-mirroring', () => word('screen.says.mirroring'), true);
   }
 
   async function changeRole(next: Role): Promise<void> {
@@ -146,9 +158,9 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     const hearing = tabs.role === 'leading' && tongue().heard ? ear.start() : Promise.resolve();
     await sounding;
     live.startSpeaking();
-    await hearing;
     const profile = keptProfile();
-    if (profile && isLearner(ear)) await ear.useProfile(profile);
+    if (profile && isLearner(ear)) ear.useProfile(profile);
+    await hearing;
   }
 
   async function startIfAllowed(): Promise<boolean> {
@@ -169,6 +181,19 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     start,
     startIfAllowed,
   };
+}
+
+/** A voice that was learnt on another network is not known: its cook is asked to read anew. */
+function tellOfOldProfile(ear: Ear, live: LiveKitchen, word: (key: string) => string): void {
+  if (!isLearner(ear)) return;
+  let told = false;
+  ear.onState(() => {
+    const old = ear.voice === 'other network';
+    if (old === told) return;
+    told = old;
+    if (old) live.trouble('new-ear', () => word('screen.says.ear.newEar'), false);
+    else live.calm('new-ear');
+  });
 }
 
 async function mayHear(): Promise<boolean> {

@@ -44,12 +44,10 @@ export function keepProfile(profile: VoiceProfile): boolean {
   }
 }
 
-/** False where the browser keeps nothing, and so has nothing to forget. */
-export function forgetProfile(): boolean {
+export function forgetProfile(): void {
   try {
     localStorage.removeItem(KEY);
-    return true;
   } catch {
-    return false;
+    // A browser that keeps nothing has nothing to forget.
   }
 }

@@ -29,7 +29,7 @@ export function openStarting(house: House): Starting {
 
   async function goOn(): Promise<void> {
     if (await house.startIfAllowed()) return begin();
-    house.live.trouble('touch', house.catalogue().text({ key: 'screen.says.touchOnce' }), true);
+    house.live.trouble('touch', () => house.catalogue().text({ key: 'screen.says.touchOnce' }), true);
     window.addEventListener('pointerdown', start);
     window.addEventListener('keydown', start);
   }

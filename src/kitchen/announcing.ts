@@ -38,7 +38,7 @@ export interface Announcer {
 export interface AnnouncerParts {
   mouth: Mouth;
   /** Asked anew for each sentence, so that a change of language or units counts at once. */
-  catalogue: () => Catalogue;
+  catalogue: () => Pick<Catalogue, 'text'>;
   /** Wall time in ms. */
   now: () => number;
   /** Everything said stands on the screen too. */
@@ -104,7 +104,7 @@ export function createAnnouncer({ mouth, catalogue, now, onCaption, onTrouble }:
 type Spoken = 'spoken' | 'cut' | 'failed';
 
 /** Of several sentences about one batch only the first bears its name. */
-function inOneBreath(messages: readonly Message[], catalogue: Catalogue): string {
+function inOneBreath(messages: readonly Message[], catalogue: Pick<Catalogue, 'text'>): string {
   const nameOf = (message: Message | undefined) =>
     message?.key === 'kitchen.named' ? message.params?.['name'] : undefined;
   return messages

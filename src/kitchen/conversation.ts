@@ -124,9 +124,19 @@ export class Conversation {
     this.#talk.take({ type: 'open', at: this.#ports.wall(), situation });
   }
 
+  /** Another language: what was said last, in the old one, makes room for what there is to do. */
+  reworded(): void {
+    if (this.#caption === null) return;
+    const { focus, catalogue } = this.#ports;
+    const word = (message: Message) => catalogue().text(message);
+    const text = word(whatNext(this.#actor(focus()), word));
+    this.#caption = { ...this.#caption, text, urgency: 'step' };
+  }
+
   /** The mouth begins or ends a sentence: a question can be answered from its beginning on. */
   saying(caption: Caption): void {
-    this.#caption = caption;
+    // The end of a sentence leaves standing what stands there: the language may have changed meanwhile.
+    this.#caption = caption.speaking ? caption : { ...(this.#caption ?? caption), speaking: false };
     const at = this.#ports.wall();
     if (caption.speaking)
       this.#ports.journal.note({ at: this.#ports.now(), who: 'kitchen', words: caption.text });

@@ -23,7 +23,7 @@ import { doingOf } from './naming.ts';
 import { look } from './look.ts';
 import { Lookout } from './lookout.ts';
 import { Journal } from './journal.ts';
-import { Notices, sentenceOf } from './notices.ts';
+import { Notices, sentenceOf, type Telling } from './notices.ts';
 import { Picture } from './picture.ts';
 import { planned } from './planned.ts';
 import { QuietHours } from './quietHours.ts';
@@ -186,8 +186,14 @@ export class LiveKitchen {
     this.#refresh();
   }
 
-  trouble(id: string, says: string, grave: boolean): void {
+  trouble(id: string, says: Telling, grave: boolean): void {
     this.#notices.put(id, says, grave);
+    this.#refresh();
+  }
+
+  /** The words are those of another language, or of other units, from now on. */
+  reworded(): void {
+    this.#conversation.reworded();
     this.#refresh();
   }
 

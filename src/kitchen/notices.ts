@@ -4,15 +4,21 @@ import type { KitchenView } from './view.ts';
 
 type Notice = KitchenView['notices'][number];
 
+/** A sentence, or one that is worded when it is looked at: it stands on while the cook changes the language. */
+export type Telling = string | (() => string);
+
 export class Notices {
-  #list: Notice[] = [];
+  #list: (Omit<Notice, 'text'> & { text: Telling })[] = [];
 
   get list(): readonly Notice[] {
-    return this.#list;
+    return this.#list.map(({ text, ...notice }) => ({
+      ...notice,
+      text: typeof text === 'string' ? text : text(),
+    }));
   }
 
   /** A newer sentence with the same id takes the older one's place. */
-  put(id: string, text: string, grave: boolean): void {
+  put(id: string, text: Telling, grave: boolean): void {
     this.#list = [...this.#list.filter((notice) => notice.id !== id), { id, text, grave }];
   }
 

@@ -88,10 +88,25 @@ export type Hearing =
   | { kind: 'unsure'; words: string; understood: Understood; confidence: number; ms: number }
   | { kind: 'nothing'; ms: number };
 
+/** What keeps the ear from listening; `screen.says.ear.` and this tell the cook what to do. */
+export type EarTrouble =
+  | 'notAllowed'
+  | 'notFound'
+  | 'inUse'
+  /** Browsers hide the microphone from a page that is not secure. */
+  | 'insecure'
+  | 'notOpened'
+  | 'wentAway'
+  /** It listened, and failed. */
+  | 'stopped'
+  /** It cannot listen on this machine. */
+  | 'broken';
+
 export type EarState =
-  | { kind: 'off'; says: string }
+  | { kind: 'off' }
   | { kind: 'loading'; fraction: number }
-  | { kind: 'refused'; says: string }
+  /** Why, as a key of the catalogue. */
+  | { kind: 'refused'; why: EarTrouble }
   | {
       kind: 'listening';
       levelDb: number;
@@ -139,6 +154,8 @@ export interface Mouth {
 export interface Catalogue {
   /** The sentence for a message, in the cook's language and units. */
   text(message: Message): string;
+  /** Several things in a row, the last with an "and". */
+  listed(items: readonly string[]): string;
 }
 
 /** Keeps the screen awake and nudges the cook when the page is hidden. */

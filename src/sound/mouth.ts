@@ -11,7 +11,8 @@ export type MouthState =
   | { kind: 'silent' } // not yet unlocked
   | { kind: 'loading'; fraction: number }
   | { kind: 'ready'; voice: string }
-  | { kind: 'mute'; says: string }; // no sound to be had: everything stands on the screen
+  /** No sound to be had at all, or no voice: everything stands on the screen. */
+  | { kind: 'mute'; why: 'sound' | 'voice' };
 
 export interface MouthSettings extends Manner {
   /** Loudness of the earcons and of the alarms, 0 to 1. */
@@ -43,8 +44,6 @@ export interface MouthParts {
   breathMs?: number;
 }
 
-const NO_SOUND = 'This browser gives no sound. Everything that would be said stands on the screen.';
-const NO_VOICE = 'The voice could not be loaded. Everything it would say stands on the screen.';
 /** A sentence does not wait longer than this for a voice that is still loading. */
 const VOICE_PATIENCE_MS = 15_000;
 /** Between one thing said and the next: time to take it in, to answer, and to hear that another begins. Chosen by ear, no source. */
@@ -84,12 +83,12 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
 
   async function useBundled(): Promise<Voice> {
     if (settings.language !== 'en') {
-      state.tell({ kind: 'mute', says: NO_VOICE });
+      state.tell({ kind: 'mute', why: 'voice' });
       return nobody;
     }
     state.tell({ kind: 'loading', fraction: 0 });
     const can = await parts.bundled.load((fraction) => state.tell({ kind: 'loading', fraction }));
-    state.tell(can ? { kind: 'ready', voice: parts.bundled.name } : { kind: 'mute', says: NO_VOICE });
+    state.tell(can ? { kind: 'ready', voice: parts.bundled.name } : { kind: 'mute', why: 'voice' });
     return parts.bundled;
   }
 
@@ -98,7 +97,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
     parts.player.prepare(Object.values(parts.sounds));
     voice ??= chooseVoice();
     await voice;
-    if (!(await audible)) state.tell({ kind: 'mute', says: NO_SOUND });
+    if (!(await audible)) state.tell({ kind: 'mute', why: 'sound' });
   }
 
   async function sayWith(chosen: Voice, words: string, mine: symbol): Promise<Spoken> {

@@ -1,9 +1,9 @@
 // The ear as the kitchen knows it: asks for the microphone, starts the worker, passes on what it hears.
 
-import type { Ear, EarState, Hearing, OpenPhrase } from '../kitchen/ports.ts';
+import type { Ear, EarState, EarTrouble, Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import captureUrl from './capture.worklet.ts?worker&url';
 import { CAPTURE_RATE_HZ } from './frames.ts';
-import type { LearningEar, Reading, VoiceProfile } from './learning.ts';
+import type { LearningEar, Reading, VoiceKnown, VoiceProfile } from './learning.ts';
 import type { FromWorker, Meanwhile, ToWorker } from './messages.ts';
 import { whyNoMicrophone } from './microphone.ts';
 
@@ -19,17 +19,16 @@ export function createEar(): Ear & LearningEar {
   return new PageEar();
 }
 
-/** Who waits for the worker's word on a reading, on learning and on a profile. */
+/** Who waits for the worker's word on a reading and on learning. */
 interface Awaited {
   reading?: (reading: Reading | null) => void;
   learnt?: (profile: VoiceProfile | null) => void;
-  used?: (fits: boolean) => void;
 }
 
 class PageEar implements Ear, LearningEar {
   readonly #hearings = new Set<(hearing: Hearing) => void>();
   readonly #states = new Set<(state: EarState) => void>();
-  #state: EarState = { kind: 'off', says: 'The microphone is off.' };
+  #state: EarState = { kind: 'off' };
   #worker: Worker | null = null;
   #stream: MediaStream | null = null;
   #context: AudioContext | null = null;
@@ -39,6 +38,8 @@ class PageEar implements Ear, LearningEar {
   #called = false;
   #whole = true;
   #profile: VoiceProfile | null = null;
+  /** Whether the network of this visit is the one it was learnt on; null until the worker has said. */
+  #fits: boolean | null = null;
   #awaited: Awaited = {};
 
   get canLearn(): boolean {
@@ -64,12 +65,15 @@ class PageEar implements Ear, LearningEar {
     return new Promise((resolve) => (this.#awaited.learnt = resolve));
   }
 
-  useProfile(profile: VoiceProfile | null): Promise<boolean> {
-    this.#profile = profile;
-    if (this.#worker === null) return Promise.resolve(true); // used as soon as the ear is open
-    this.#waitingFor('used')?.(false);
-    this.#tell({ kind: 'use', profile });
-    return new Promise((resolve) => (this.#awaited.used = resolve));
+  useProfile(profile: VoiceProfile | null): void {
+    [this.#profile, this.#fits] = [profile, null];
+    this.#tell({ kind: 'use', profile }); // where it is not open yet: as soon as it is
+  }
+
+  get voice(): VoiceKnown {
+    if (this.#profile === null) return 'none';
+    if (this.#fits === null) return 'waiting';
+    return this.#fits ? 'known' : 'other network';
   }
 
   async start(): Promise<void> {
@@ -82,12 +86,12 @@ class PageEar implements Ear, LearningEar {
       await this.#captureFrom(this.#stream, sound.port1);
       this.#tell({ kind: 'start', sound: sound.port2 }, [sound.port2]);
     } catch (error) {
-      this.#end({ kind: 'refused', says: whyNoMicrophone(error) });
+      this.#end({ kind: 'refused', why: whyNoMicrophone(error) });
     }
   }
 
   stop(): void {
-    this.#end({ kind: 'off', says: 'The microphone is off.' });
+    this.#end({ kind: 'off' });
   }
 
   expect(phrases: readonly OpenPhrase[]): void {
@@ -120,11 +124,7 @@ class PageEar implements Ear, LearningEar {
   #openWorker(): Worker {
     const worker = new Worker(new URL('./ear.worker.ts', import.meta.url), { type: 'module', name: 'ear' });
     worker.onmessage = ({ data }: MessageEvent<FromWorker>) => this.#take(data);
-    worker.onerror = ({ message }) =>
-      this.#end({
-        kind: 'refused',
-        says: `Listening stopped working (${message}). Use the buttons or the keys, or reload the page to try again.`,
-      });
+    worker.onerror = ({ message }) => this.#fail('stopped', message);
     return worker;
   }
 
@@ -137,12 +137,9 @@ class PageEar implements Ear, LearningEar {
     this.#capture = capture;
     context.createMediaStreamSource(stream).connect(capture);
     await context.resume();
-    stream.getAudioTracks()[0]?.addEventListener('ended', () =>
-      this.#end({
-        kind: 'refused',
-        says: 'The microphone went away. Plug it in or allow it again, then start listening again.',
-      }),
-    );
+    stream
+      .getAudioTracks()[0]
+      ?.addEventListener('ended', () => this.#end({ kind: 'refused', why: 'wentAway' }));
   }
 
   #take(message: FromWorker): void {
@@ -171,15 +168,13 @@ class PageEar implements Ear, LearningEar {
       case 'reading':
         return this.#waitingFor('reading')?.(message.reading);
       case 'learnt':
-        this.#profile = message.profile ?? this.#profile;
+        if (message.profile) [this.#profile, this.#fits] = [message.profile, true];
         return this.#waitingFor('learnt')?.(message.profile);
       case 'used':
-        return this.#waitingFor('used')?.(message.fits);
+        this.#fits = message.fits;
+        return;
       case 'broken':
-        return this.#end({
-          kind: 'refused',
-          says: `Listening does not work here: ${message.says} Use the buttons or the keys.`,
-        });
+        return this.#fail('broken', message.says);
     }
   }
 
@@ -204,6 +199,12 @@ class PageEar implements Ear, LearningEar {
     for (const listener of this.#states) listener(state);
   }
 
+  /** The cook is told what to do; what went wrong is for whoever opens the browser's console. */
+  #fail(why: EarTrouble, error: string): void {
+    console.error(`The ear failed (${why}): ${error}`);
+    this.#end({ kind: 'refused', why });
+  }
+
   #end(state: EarState): void {
     this.#worker?.terminate();
     for (const track of this.#stream?.getTracks() ?? []) track.stop();
@@ -211,7 +212,7 @@ class PageEar implements Ear, LearningEar {
     this.#worker = this.#stream = this.#context = this.#capture = null;
     this.#waitingFor('reading')?.(null);
     this.#waitingFor('learnt')?.(null);
-    this.#waitingFor('used')?.(false);
+    this.#fits = null;
     this.#become(state);
   }
 }

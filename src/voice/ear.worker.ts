@@ -55,7 +55,7 @@ function apply(ear: Listener, message: ToWorker): void {
   else if (message.kind === 'call') ear.call(message.on);
   else if (message.kind === 'read') read(ear, message.words);
   else if (message.kind === 'learn') tell({ kind: 'learnt', profile: reading?.learn() ?? null });
-  else if (message.kind === 'use') tell({ kind: 'used', fits: reading?.use(message.profile) ?? false });
+  else if (message.kind === 'use') tell({ kind: 'used', fits: reading && reading.use(message.profile) });
 }
 
 function read(ear: Listener, words: string | null): void {

@@ -21,6 +21,9 @@ export interface VoiceProfile {
   values: number[];
 }
 
+/** What became of the profile that the ear was given: a voice is known once the network that it was learnt on is there. */
+export type VoiceKnown = 'none' | 'waiting' | 'known' | 'other network';
+
 /** An ear that can learn a voice; the learning itself is in network/bend.ts. */
 export interface LearningEar {
   /** False where the ear has to do without the network: then there is nothing to learn, and the page says so. */
@@ -30,8 +33,9 @@ export interface LearningEar {
   stopReading(): void;
   /** Learns from all that was read since the start, uses it at once, and gives it for keeping. */
   learn(): Promise<VoiceProfile | null>;
-  /** Uses a profile that was kept, or none. False where it belongs to another network. */
-  useProfile(profile: VoiceProfile | null): Promise<boolean>;
+  /** Uses a profile that was kept, or none, as soon as it can. */
+  useProfile(profile: VoiceProfile | null): void;
+  readonly voice: VoiceKnown;
 }
 
 /**

@@ -25,5 +25,5 @@ export type FromWorker =
   | { kind: 'level'; levelDb: number; speech: boolean }
   | { kind: 'reading'; reading: Reading }
   | { kind: 'learnt'; profile: VoiceProfile | null }
-  /** False where the profile was learnt on another network. */
-  | { kind: 'used'; fits: boolean };
+  /** False where the profile was learnt on another network; null where there is no network to use it on. */
+  | { kind: 'used'; fits: boolean | null };

@@ -1,21 +1,16 @@
-// Why there is no microphone, in words that tell the cook what to do.
+// Why there is no microphone, by the error that the browser gave.
 
-const BY_NAME: Record<string, string> = {
-  NotAllowedError:
-    'The microphone is not allowed. Allow it for this page in the browser, then start listening again; until then use the buttons or the keys.',
-  NotFoundError:
-    'No microphone was found. Plug one in and start listening again, or use the buttons or the keys.',
-  NotReadableError:
-    'Another program holds the microphone. Close it and start listening again, or use the buttons or the keys.',
+import type { EarTrouble } from '../kitchen/ports.ts';
+
+const BY_NAME: Record<string, EarTrouble> = {
+  NotAllowedError: 'notAllowed',
+  NotFoundError: 'notFound',
+  NotReadableError: 'inUse',
 };
 
-export function whyNoMicrophone(error: unknown): string {
+export function whyNoMicrophone(error: unknown): EarTrouble {
   // Without a secure origin browsers hide the microphone altogether.
-  if (error instanceof TypeError)
-    return 'This browser gives the page no microphone: open it over https or on this machine itself. Until then use the buttons or the keys.';
+  if (error instanceof TypeError) return 'insecure';
   const name = error instanceof DOMException ? error.name : '';
-  return (
-    BY_NAME[name] ??
-    'The microphone could not be opened. Use the buttons or the keys, or reload the page to try again.'
-  );
+  return BY_NAME[name] ?? 'notOpened';
 }

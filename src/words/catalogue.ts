@@ -47,7 +47,10 @@ export function catalogueOf(language: Language, units: Units): Catalogue {
   /** What has no figure in it reads the same each time, and a screen asks for it at every beat. */
   const plain = new Map<string, string>();
 
+  const conjunction = new Intl.ListFormat(language.tag, { type: 'conjunction' });
+
   return {
+    listed: (items) => conjunction.format(items),
     text({ key, params }: Message): string {
       if (params) return textOf(key, params);
       const known = plain.get(key);

@@ -121,10 +121,15 @@ export const sheetWords = {
   'screen.mic.reading.again': 'I did not get all of that. Once more, please:',
   'screen.mic.reading.silent': 'I hear nothing. Read it aloud, or close this.',
   'screen.mic.known': 'I know your voice: you have read to me.',
+  'screen.mic.kept': 'You have read to me. I know your voice once I listen.',
+  'screen.mic.outdated':
+    'I have a new ear since you read to me, and it does not know your voice. Please read to me again.',
   'screen.mic.forget': 'Forget my voice',
   'screen.mic.forgotten': 'Forgotten. I hear you as I hear anybody.',
   'screen.mic.learning': 'Learning your voice',
   'screen.mic.learned': 'Thank you. I know your voice now.',
+  'screen.mic.learnedForNow':
+    'Thank you. I know your voice until this page is closed: this browser keeps nothing.',
   'screen.mic.notLearned': 'That was too little to learn from. I hear you as before.',
 
   'screen.help.sounds': 'What each sound means',

@@ -163,11 +163,34 @@ export const stoveWords = {
   'screen.empty': 'Nothing on the stove.',
   'screen.skip': 'Skip to what you can do',
 
+  'screen.source.common': 'common practice, no source',
+  'screen.source.memory': 'from memory',
+
   'screen.says.earOff': 'The microphone is off.',
   'screen.says.notKept': 'This browser does not keep your settings.',
   'screen.says.mirroring': 'Another tab is cooking here. This one only looks on.',
   'screen.says.touchOnce': 'Touch the screen once, so that I can speak and listen again.',
+  'screen.says.ear.notAllowed':
+    'The microphone is not allowed. Allow it for this page in the browser, then start listening again; until then use the buttons or the keys.',
+  'screen.says.ear.notFound':
+    'No microphone was found. Plug one in and start listening again, or use the buttons or the keys.',
+  'screen.says.ear.inUse':
+    'Another program holds the microphone. Close it and start listening again, or use the buttons or the keys.',
+  'screen.says.ear.insecure':
+    'This browser gives the page no microphone: open it over https or on this machine itself. Until then use the buttons or the keys.',
+  'screen.says.ear.notOpened':
+    'The microphone could not be opened. Use the buttons or the keys, or reload the page to try again.',
+  'screen.says.ear.wentAway':
+    'The microphone went away. Plug it in or allow it again, then start listening again.',
+  'screen.says.ear.stopped':
+    'Listening stopped working. Use the buttons or the keys, or reload the page to try again.',
+  'screen.says.ear.broken': 'Listening does not work here. Use the buttons or the keys.',
+  'screen.says.ear.newEar':
+    'I have a new ear, and it does not know your voice yet. Read to me again: More, Settings, Test the microphone.',
+  'screen.says.noSound': 'This browser gives no sound. Everything that would be said stands on the screen.',
   'screen.says.noVoice': 'No voice of this language is to be had here. Everything stands on the screen.',
+  'screen.says.voiceNotLoaded':
+    'The voice could not be loaded. Everything it would say stands on the screen.',
 } as const satisfies Record<string, string>;
 
 export const screenWords = {

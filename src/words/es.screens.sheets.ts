@@ -123,10 +123,15 @@ export const sheetWords = {
   'screen.mic.reading.again': 'No lo he oído todo. Otra vez, por favor:',
   'screen.mic.reading.silent': 'No oigo nada. Léalo en voz alta, o cierre esto.',
   'screen.mic.known': 'Ya conozco su voz: usted me ha leído.',
+  'screen.mic.kept': 'Usted me ha leído. Conoceré su voz cuando escuche.',
+  'screen.mic.outdated':
+    'Tengo un oído nuevo desde que me leyó, y no conoce su voz. Léame otra vez, por favor.',
   'screen.mic.forget': 'Olvidar mi voz',
   'screen.mic.forgotten': 'Olvidada. Le oigo como a cualquiera.',
   'screen.mic.learning': 'Aprendiendo su voz',
   'screen.mic.learned': 'Gracias. Ya conozco su voz.',
+  'screen.mic.learnedForNow':
+    'Gracias. Conozco su voz hasta que se cierre esta página: este navegador no guarda nada.',
   'screen.mic.notLearned': 'Fue muy poco para aprender. Le oigo como antes.',
 
   'screen.help.sounds': 'Qué significa cada sonido',

@@ -160,9 +160,31 @@ export const stoveWords = {
   'screen.empty': 'Nada al fuego.',
   'screen.skip': 'Ir a lo que puede hacer',
 
+  'screen.source.common': 'práctica común, sin fuente',
+  'screen.source.memory': 'de memoria',
+
   'screen.says.earOff': 'El micrófono está apagado.',
   'screen.says.notKept': 'Este navegador no guarda sus ajustes.',
   'screen.says.mirroring': 'Otra pestaña está cocinando. Esta solo mira.',
   'screen.says.touchOnce': 'Toque la pantalla una vez, para que pueda volver a hablar.',
+  'screen.says.ear.notAllowed':
+    'El micrófono no está permitido. Permítalo para esta página en el navegador y vuelva a empezar a escuchar; hasta entonces use los botones o las teclas.',
+  'screen.says.ear.notFound':
+    'No se encontró ningún micrófono. Conecte uno y vuelva a empezar a escuchar, o use los botones o las teclas.',
+  'screen.says.ear.inUse':
+    'Otro programa ocupa el micrófono. Ciérrelo y vuelva a empezar a escuchar, o use los botones o las teclas.',
+  'screen.says.ear.insecure':
+    'Este navegador no da micrófono a la página: ábrala por https o en este mismo aparato. Hasta entonces use los botones o las teclas.',
+  'screen.says.ear.notOpened':
+    'No se pudo abrir el micrófono. Use los botones o las teclas, o recargue la página para probar otra vez.',
+  'screen.says.ear.wentAway':
+    'El micrófono desapareció. Conéctelo o permítalo de nuevo, y vuelva a empezar a escuchar.',
+  'screen.says.ear.stopped':
+    'El oído dejó de funcionar. Use los botones o las teclas, o recargue la página para probar otra vez.',
+  'screen.says.ear.broken': 'Aquí no puedo escuchar. Use los botones o las teclas.',
+  'screen.says.ear.newEar':
+    'Tengo un oído nuevo y aún no conoce su voz. Léame otra vez: Más, Ajustes, Probar el micrófono.',
+  'screen.says.noSound': 'Este navegador no da sonido. Todo lo que diría queda escrito en la pantalla.',
   'screen.says.noVoice': 'Aquí no hay una voz española local. Todo queda escrito en la pantalla.',
+  'screen.says.voiceNotLoaded': 'No se pudo cargar la voz. Todo lo que diría queda escrito en la pantalla.',
 } as const satisfies Record<keyof typeof english, string>;

@@ -59,7 +59,7 @@ export function ear(state: EarState): EarFeed {
 export const listening = ear({ kind: 'listening', levelDb: -34, speech: false });
 export const speaking = ear({ kind: 'listening', levelDb: -18, speech: true });
 export const called = ear({ kind: 'listening', levelDb: -18, speech: false, called: true });
-export const noMicrophone = ear({ kind: 'refused', says: '' });
+export const noMicrophone = ear({ kind: 'refused', why: 'notFound' });
 export const loading = ear({ kind: 'loading', fraction: 0.62 });
 
 function choice(command: CommandId, more: Partial<Choice> = {}): Choice {

@@ -35,7 +35,10 @@ function handMouth() {
   return { mouth, said, heard, end: (outcome: 'spoken' | 'failed' = 'spoken') => (end(outcome), settle()) };
 }
 
-function setUp(catalogue: Catalogue = { text: ({ key }) => `${key}!` }, mouthChange: Partial<Mouth> = {}) {
+function setUp(
+  catalogue: Pick<Catalogue, 'text'> = { text: ({ key }) => `${key}!` },
+  mouthChange: Partial<Mouth> = {},
+) {
   const hand = handMouth();
   const captions: Caption[] = [];
   const troubles: unknown[] = [];

@@ -302,12 +302,12 @@ describe('the choice of voice', () => {
     const noVoice = setUp();
     noVoice.synthesiser.works = false;
     await noVoice.mouth.unlock();
-    expect(noVoice.states.at(-1)).toMatchObject({ kind: 'mute', says: expect.stringContaining('voice') });
+    expect(noVoice.states.at(-1)).toMatchObject({ kind: 'mute', why: 'voice' });
 
     const locked = tapePlayer().player;
     const noSound = setUp({ player: { ...locked, unlock: async () => false } });
     await noSound.mouth.unlock();
-    expect(noSound.states.at(-1)).toMatchObject({ kind: 'mute', says: expect.stringContaining('no sound') });
+    expect(noSound.states.at(-1)).toMatchObject({ kind: 'mute', why: 'sound' });
   });
 
   it('never takes a voice that may send the words away, nor one of another language', () => {

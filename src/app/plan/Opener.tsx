@@ -2,6 +2,7 @@
 
 import type { ReactNode } from 'react';
 import type { Why } from '../../core/types.ts';
+import { sourceWords } from '../sourceWords.ts';
 
 interface OpenerProps {
   why: Why | undefined;
@@ -30,7 +31,7 @@ function Reason({ why, word }: { why: Why; word: OpenerProps['word'] }) {
         <b>{word('screen.plan.how')}</b> {why.how}
       </p>
       <p>
-        <b>{word('screen.plan.source')}</b> {why.source}
+        <b>{word('screen.plan.source')}</b> {sourceWords(why.source, word)}
       </p>
     </div>
   );

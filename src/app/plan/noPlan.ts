@@ -1,6 +1,7 @@
 // Why there is no plan yet, in a sentence.
 
 import type { Catalogue } from '../../kitchen/ports.ts';
+import { lowerFirst } from '../stove/lowerFirst.ts';
 import type { Outcome } from './outcome.ts';
 
 /** What must change; which field it is about stands beside the field. */
@@ -10,12 +11,7 @@ export function refusal({ troubles }: Extract<Outcome, { kind: 'refused' }>, cat
 
 /** What is still to be filled in. */
 export function wanting({ missing }: Extract<Outcome, { kind: 'waiting' }>, catalogue: Catalogue): string {
-  const what = listed(missing.map((field) => catalogue.text({ key: `screen.plan.missing.${field}` })));
+  const fields = missing.map((field) => catalogue.text({ key: `screen.plan.missing.${field}` }));
+  const what = catalogue.listed(fields.map(lowerFirst));
   return catalogue.text({ key: 'screen.plan.missing', params: { what } });
-}
-
-function listed(items: string[]): string {
-  return new Intl.ListFormat('en', { type: 'conjunction' }).format(
-    items.map((item) => item.charAt(0).toLowerCase() + item.slice(1)),
-  );
 }

@@ -36,7 +36,7 @@ export function MicrophoneSheet(props: MicrophoneSheetProps) {
           onRead={() => setReading(true)}
         />
       )}
-      {!reading && learner && <KnownVoice learner={learner} catalogue={catalogue} />}
+      {!reading && learner && <KnownVoice learner={learner} ear={ear} catalogue={catalogue} />}
     </Sheet>
   );
 }
@@ -117,7 +117,9 @@ function Test({ state, verdict, started, actions, catalogue }: TestProps) {
   if (state.kind !== 'listening')
     return (
       <>
-        <p className="lead">{state.says || word('screen.ear.refused')}</p>
+        <p className="lead">
+          {word(state.kind === 'refused' ? `screen.says.ear.${state.why}` : 'screen.says.earOff')}
+        </p>
         {!started && (
           <button type="button" className="choice main" onClick={actions.start}>
             {word('screen.mic.start')}

@@ -101,6 +101,6 @@ async function readAll(
   if (!goesOn()) return;
   show({ kind: 'learning' });
   const profile = await learner.learn();
-  if (profile) keepProfile(profile);
-  show({ kind: 'over', says: profile ? 'screen.mic.learned' : 'screen.mic.notLearned' });
+  if (profile === null) return show({ kind: 'over', says: 'screen.mic.notLearned' });
+  show({ kind: 'over', says: keepProfile(profile) ? 'screen.mic.learned' : 'screen.mic.learnedForNow' });
 }

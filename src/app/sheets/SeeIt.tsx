@@ -4,6 +4,7 @@ import { faceOf } from '../../kitchen/face.ts';
 import { lessonOnStep } from '../../kitchen/lessons.ts';
 import { sightsOf, type SightId } from '../../kitchen/sights.ts';
 import type { AppProps } from '../actions.ts';
+import { sourceWords } from '../sourceWords.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { Sight } from '../drawings/sights/Sight.tsx';
 import type { Subject } from '../stove/glance.ts';
@@ -34,13 +35,14 @@ export function SeeIt({ subject, first, catalogue }: SeeItProps) {
 
 function Why({ subject, catalogue }: Omit<SeeItProps, 'first'>) {
   const { short, more, sources } = lessonOnStep(subject.kind === 'batch' ? subject.batch : subject.canner);
+  const word = (key: string) => catalogue.text({ key });
   return (
     <>
-      <h3>{catalogue.text({ key: 'screen.why' })}</h3>
+      <h3>{word('screen.why')}</h3>
       <p className="lead">{catalogue.text(short)}</p>
       <p>{catalogue.text(more)}</p>
       <p className="say-it">
-        {catalogue.text({ key: 'screen.plan.source' })}: {sources.join('; ')}
+        {word('screen.plan.source')}: {sources.map((source) => sourceWords(source, word)).join('; ')}
       </p>
     </>
   );

@@ -151,5 +151,5 @@ export function fadedWords(): Guidance {
       return catalogue.text(message); // a point of safety: it has no fewer words
     }
   };
-  return { catalogue: { text } };
+  return { catalogue: { ...catalogue, text } };
 }

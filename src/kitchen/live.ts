@@ -181,28 +181,12 @@ export class LiveKitchen {
     this.#conversation.say(message, 'sample');
   }
 
-  focus(about: string): void {
-    this.#picture.lookAt(about);
-    this.#refresh();
-  }
-
-  trouble(id: string, says: Telling, grave: boolean): void {
-    this.#notices.put(id, says, grave);
-    this.#refresh();
-  }
-
+  readonly focus = (about: string): void => this.#seenAnew(() => this.#picture.lookAt(about));
+  readonly trouble = (id: string, says: Telling, grave: boolean): void =>
+    this.#seenAnew(() => this.#notices.put(id, says, grave));
+  readonly calm = (id: string): void => this.#seenAnew(() => this.#notices.clear(id));
   /** The words are those of another language, or of other units, from now on. */
-  reworded(): void {
-    this.#conversation.reworded();
-    this.#refresh();
-  }
-
-  calm(id: string): void {
-    this.#notices.clear(id);
-    this.#refresh();
-  }
-
-  // --- Out ---
+  readonly reworded = (): void => this.#seenAnew(() => this.#conversation.reworded());
 
   get view(): KitchenView {
     return this.#lookout.view;
@@ -287,6 +271,11 @@ export class LiveKitchen {
       question: this.#announcer.question(),
       notices: [...this.#notices.list],
     });
+  }
+
+  #seenAnew(change: () => void): void {
+    change();
+    this.#refresh();
   }
 
   #refresh(): void {

@@ -123,7 +123,6 @@ export class LiveKitchen {
   }
 
   // --- In ---
-
   /** Opens the log; a leading tab then beats and speaks, a mirroring one only looks. */
   async open(store: LogStore, leads: boolean): Promise<void> {
     this.#stopBeat();

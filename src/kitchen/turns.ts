@@ -52,8 +52,9 @@ export function cutTurn(queue: Announcements, cut: 'again' | 'after' | 'never'):
   return [{ ...queue, turn: { ...turn, cut } }, turn.cut === null ? [{ type: 'cut' }] : []];
 }
 
+/** Steps of one batch or canner are one breath; what concerns the whole evening is said one thing at a time. */
 function mergedWith(first: Item, waiting: readonly Item[]): Item[] {
-  if (first.kind === 'tone' || first.urgency !== 'step') return [];
+  if (first.kind === 'tone' || first.urgency !== 'step' || first.about === null) return [];
   return waiting
     .filter(
       (item) =>

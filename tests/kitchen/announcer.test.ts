@@ -10,7 +10,7 @@ import type { AnnounceAction } from '../../src/kitchen/turns.ts';
 import { soundNames } from '../../sounds/meanings.ts';
 import type { SoundName, Urgency } from '../../machines/kitchen/effects.ts';
 
-type More = { urgency?: Urgency; about?: string; slot?: string; untilAnswered?: boolean };
+type More = { urgency?: Urgency; about?: string | null; slot?: string; untilAnswered?: boolean };
 
 /** A mouth on paper: `heard` lists what it began, "cut" included; each turn lasts until `finish`. */
 function mouth() {
@@ -42,7 +42,12 @@ function mouth() {
   const driver = {
     say(
       key: string,
-      { urgency = 'step', about = 'plum', slot = `${about}/${key}`, untilAnswered = false }: More = {},
+      {
+        urgency = 'step',
+        about = 'plum',
+        slot = `${about ?? 'evening'}/${key}`,
+        untilAnswered = false,
+      }: More = {},
     ) {
       const effect: SayEffect = { type: 'say', message: { key }, urgency, about, slot, untilAnswered };
       take({ type: 'effect', effect, at });
@@ -291,6 +296,15 @@ describe('nothing stale is spoken', () => {
 });
 
 describe('steps about one thing are said in one breath', () => {
+  it('but what concerns the whole evening is one thing at a time, in its order', () => {
+    const it = mouth()
+      .say('first')
+      .say('canner at four', { about: null })
+      .say('pear at five', { about: null });
+    it.say('late', { about: null }).finishAll();
+    expect(it.heard()).toEqual(['first', 'canner at four', 'pear at five', 'late']);
+  });
+
   it('up to three', () => {
     const it = mouth().say('talking', { about: 'pear' });
     for (const key of ['a', 'b', 'c', 'd']) it.say(key);

@@ -7,13 +7,14 @@ import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
 import type { KitchenEvent, PlanTold } from '../../../machines/kitchen/events.ts';
 import type { Slots } from '../../../machines/dialogue/commands.ts';
 import { Asking, type AskingParts } from './asking.ts';
+import { Foresight } from './foresight.ts';
 import { PlanNotes, putOffIn, type PutOff } from './putOff.ts';
 import { minuteOf } from './request.ts';
 import { adviceWords, changeWords, listed, type Speech } from './saying.ts';
 import type { EveningSettings } from './settings.ts';
 import { ShownEvening, type EveningView } from './shownEvening.ts';
 import { nextTime, onTheWall, timeOfDay, timeOfPlan } from './times.ts';
-import { comingUp, gathered, handsAt, waitsIn, waitsOf, type Wait } from './waits.ts';
+import { waitsIn, waitsOf, type Wait } from './waits.ts';
 
 type Say = Extract<Effect, { type: 'say' }>;
 
@@ -34,11 +35,8 @@ export interface EveningParts extends AskingParts {
 /** An event moves the plan at once; while nothing happens it is looked at anew this often, kitchen ms. */
 const LOOK_AGAIN_MS = 120_000;
 const MINUTE_MS = 60_000;
-const FORESEE_MINUTES = 2;
 /** Stands on the sheet for whoever looks; nobody need be called for it. */
 const ONLY_SHOWN = new Set<Advice['kind']>(['keepHot', 'shareLoad', 'crowded', 'late']);
-/** What can wait until then is told together. */
-const GATHER_MINUTES = 6;
 
 export class Evening {
   readonly #parts: EveningParts;
@@ -50,7 +48,7 @@ export class Evening {
   #waits: readonly Wait[] = [];
   /** What a chart called for, to be said when the plan comes to it. */
   #heldBack = new Map<string, Say>();
-  #foreseen = new Set<string>();
+  readonly #foresight = new Foresight();
   readonly #notes: PlanNotes;
   /** As the log has it: read anew when something happens, not at every beat. */
   #putOff = new Map<string, PutOff>();
@@ -161,7 +159,9 @@ export class Evening {
   }
 
   #tellTheStart(plan: EveningPlan): void {
-    const worthIt = plan.advice.filter(({ kind }) => !ONLY_SHOWN.has(kind));
+    const worthIt = plan.advice
+      .filter(({ kind }) => !ONLY_SHOWN.has(kind))
+      .toSorted((a, b) => timeOf(a) - timeOf(b));
     for (const [i, advice] of worthIt.entries())
       this.#say(`advice-${i}`, { key: 'evening.words', params: { words: this.#adviceWords(advice, plan) } });
   }
@@ -248,24 +248,10 @@ export class Evening {
   #foresee(): void {
     const { actors, now } = this.#parts;
     const plan = this.#plan;
-    const busy = plan && plan.request.batches.length > 1 ? handsAt(actors(), this.#waits) : null;
-    const next = plan && busy ? comingUp(plan, busy, now(), FORESEE_MINUTES) : null;
-    if (!next || this.#foreseen.has(next.id)) return;
-    this.#foreseen.add(next.id);
-    const name = actors().batches.find(({ id }) => next.batches.includes(id))?.name;
-    if (!name || !plan || !busy) return;
-    this.#say('foresee', { key: 'evening.foresee', params: { name } });
-    const after = gathered(plan, busy, next, GATHER_MINUTES);
-    if (after.length < 2) return;
+    if (!plan) return;
     const { word } = this.#speech(plan);
-    const works = after.map(({ step, batches }) => {
-      const names = batches.map((id) => actors().batches.find((one) => one.id === id)?.name ?? id);
-      return lowerFirst(word({ key: `evening.work.${step}`, params: { names: listed(names, word) } }));
-    });
-    this.#say('gather', {
-      key: 'evening.gather',
-      params: { works: works.join(`, ${word({ key: 'evening.then' }).toLowerCase()} `) },
-    });
+    for (const { slot, message } of this.#foresight.of(plan, actors(), this.#waits, now(), word))
+      this.#say(slot, message);
   }
 
   // --- Words ---
@@ -307,4 +293,6 @@ export class Evening {
   }
 }
 
-const lowerFirst = (text: string): string => text.slice(0, 1).toLowerCase() + text.slice(1);
+/** What has no time of its own comes first: what does not fit, and when the cook leaves. */
+const timeOf = (advice: Advice): number =>
+  advice.kind === 'startBatch' || advice.kind === 'cannerOn' ? advice.at : -1;

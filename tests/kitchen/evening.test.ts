@@ -3,6 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { planEvening } from '../../src/core/evening/index.ts';
 import type { EveningPlan } from '../../src/core/evening/types.ts';
+import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import { happenings } from '../../src/kitchen/fold.ts';
 import { actorsOf } from '../../src/kitchen/kitchenView.ts';
 import { progressOf } from '../../src/kitchen/evening/progress.ts';
@@ -78,6 +79,75 @@ describe('what has happened, as the planner’s tasks', () => {
     expect(heldSince).toEqual({ plum: 12 });
     expect(stopped).toEqual(['pear']);
   });
+});
+
+describe('two canners at once', () => {
+  const SECOND = 'canner-2';
+  function twoCanners() {
+    const book = logbook(['plum', 'pear']);
+    const request = requestOf(actors(book).batches, { ...usualEvening, canners: 2 }, START);
+    const plan = planEvening(request, { budgetMs: 0, now: () => 0, seed: 1, evenings: 0 });
+    return { book, plan };
+  }
+  const at = (minutes: number) => START + minutes * MIN;
+  const filled = (batch: string, minutes: number) =>
+    ({ type: 'jars.filled', at: at(minutes), batch, full: 6, spare: 0 }) as const;
+  const canner = (
+    type: 'canner.heatOn' | 'canner.hot' | 'jars.in' | 'canner.fullBoil' | 'canner.boilDropped' | 'jars.out',
+    id: string,
+    minutes: number,
+  ) => ({ type, at: at(minutes), canner: id }) as const;
+  const told = (plan: EveningPlan, book: Logbook, events: KitchenEvent[]) =>
+    progressOf(plan, events, actors(book), book.now);
+
+  test('each has its own heat, its own jars and its own boil', () => {
+    const { book, plan } = twoCanners();
+    const uses = (batch: string) =>
+      plan.tasks.find(({ step, batches }) => step === 'load' && batches.includes(batch))?.uses[0] ?? '';
+    expect(new Set(['plum', 'pear'].map(uses)).size).toBe(2);
+    const { tasks, voidedAt } = told(plan, book, [
+      canner('canner.heatOn', uses('plum'), 1),
+      canner('canner.heatOn', uses('pear'), 5),
+      canner('canner.hot', uses('plum'), 30),
+      canner('canner.hot', uses('pear'), 34),
+      filled('plum', 40),
+      filled('pear', 42),
+      canner('jars.in', uses('pear'), 44), // the one that was filled last goes in first
+      canner('jars.in', uses('plum'), 46),
+      canner('canner.fullBoil', uses('pear'), 55),
+      canner('canner.fullBoil', uses('plum'), 57),
+      canner('canner.boilDropped', uses('plum'), 60),
+      canner('jars.out', uses('pear'), 72),
+    ]);
+    expect(tasks[`${uses('plum')}/preheat/1`]).toEqual({ startedAt: 1, endedAt: 30 });
+    expect(tasks[`${uses('pear')}/preheat/1`]).toEqual({ startedAt: 5, endedAt: 34 });
+    expect(tasks['pear/load/1']).toEqual({ startedAt: 44, endedAt: 44 });
+    expect(tasks['plum/load/1']).toEqual({ startedAt: 46, endedAt: 46 });
+    expect(tasks['pear/process/1']).toEqual({ startedAt: 55, endedAt: 72 });
+    expect(tasks['pear/unload/1']?.endedAt).toBe(72);
+    expect(tasks['plum/process/1']).toEqual({ startedAt: 57 });
+    expect(tasks['plum/unload/1']).toBeUndefined();
+    expect(voidedAt).toEqual({ 'plum/process/1': 60 });
+  });
+
+  test('the second alone is heated: the first is still cold', () => {
+    const { book, plan } = twoCanners();
+    const { tasks } = told(plan, book, [canner('canner.heatOn', SECOND, 2)]);
+    expect(tasks['canner-2/preheat/1']).toEqual({ startedAt: 2 });
+    expect(tasks['canner-1/preheat/1']).toBeUndefined();
+  });
+});
+
+test('a boil that was lost counts from the full boil that came back', () => {
+  const book = logbook(['plum', 'pear']);
+  const plan = planFor(book);
+  book.toLoaded().canner('canner.fullBoil').wait(4).canner('canner.boilDropped');
+  const since = (book.now - START) / MIN;
+  expect(progress(book, plan).voidedAt).toEqual({ 'plum/process/1': since });
+  book.wait(3).canner('canner.fullBoil');
+  const { tasks, voidedAt } = progress(book, plan);
+  expect(voidedAt).toEqual({});
+  expect(tasks['plum/process/1']?.startedAt).toBe((book.now - START) / MIN);
 });
 
 describe('who waits', () => {

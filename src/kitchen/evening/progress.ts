@@ -4,6 +4,7 @@ import type { EveningPlan, EveningProgress, Step, TaskProgress } from '../../cor
 import type { KitchenEvent } from '../../../machines/kitchen/events.ts';
 import type { Actors } from '../kitchenView.ts';
 import type { BatchView, ClockView } from '../view.ts';
+import { ofTheCanners } from './canned.ts';
 import { putOffIn, type PutOff } from './putOff.ts';
 import { minuteOf } from './request.ts';
 
@@ -29,11 +30,13 @@ export function progressOf(
     Object.assign(tasks, walked.tasks);
     if (walked.runny > 0) runnyPlates[id] = walked.runny;
   }
-  Object.assign(tasks, ofTheCanner(plan, events, minute));
-  sharpen(tasks, actors, now);
+  const canned = ofTheCanners(plan, events, minute);
+  Object.assign(tasks, canned.tasks);
+  sharpen(tasks, actors, now, canned.inside);
   return {
     tasks,
     runnyPlates,
+    voidedAt: canned.voidedAt,
     heldSince: heldIn(actors, minute),
     stopped: actors.batches.filter(({ state }) => state === 'stopped').map(({ id }) => id),
   };
@@ -48,6 +51,7 @@ function walk(
 ): { tasks: Tasks; runny: number } {
   const tasks: Tasks = {};
   let runny = 0;
+  let load = 1;
   const known = (step: Step) => plan.tasks.filter((task) => task.step === step && task.batches.includes(id));
   const begin = (step: Step, at: number, round = 1) => {
     tasks[`${id}/${step}/${round}`] ??= { startedAt: at };
@@ -112,11 +116,14 @@ function walk(
         break;
       }
       case 'jars.ready':
-        end('warmJars', at);
-        begin('fill', at);
+        end('warmJars', at, load);
+        begin('fill', at, load);
         break;
       case 'jars.filled':
-        end('fill', at);
+        end('fill', at, load);
+        break;
+      case 'pot.more':
+        load += 1;
         break;
       default: // moves no step of the plan
     }
@@ -166,70 +173,13 @@ function onlyKnown(tasks: Tasks, id: string, plan: EveningPlan, runny: number): 
   );
 }
 
-/** The canner's loads, in the order in which they went in. */
-function ofTheCanner(
-  plan: EveningPlan,
-  events: readonly KitchenEvent[],
-  minute: (instant: number) => number,
-): Tasks {
-  const tasks: Tasks = {};
-  const canner = plan.request.canners[0]?.id ?? 'canner-1';
-  let filled: string[] = [];
-  let inside: string[] = [];
-  let boiledAt: number | null = null;
-  const owners = () => [...new Set(inside.flatMap((batch) => ownerOf(plan, batch)))];
-  const each = (step: Step, change: (before: TaskProgress | undefined) => TaskProgress) => {
-    for (const owner of owners()) {
-      const key = `${owner}/${step}/1`;
-      if (plan.tasks.some(({ id }) => id === key)) tasks[key] = change(tasks[key]);
-    }
-  };
-  for (const event of events) {
-    const at = minute(event.at);
-    switch (event.type) {
-      case 'canner.heatOn':
-        tasks[`${canner}/preheat/1`] ??= { startedAt: at };
-        break;
-      case 'canner.hot':
-        tasks[`${canner}/preheat/1`] = {
-          startedAt: tasks[`${canner}/preheat/1`]?.startedAt ?? at,
-          endedAt: at,
-        };
-        break;
-      case 'jars.filled':
-        filled.push(event.batch);
-        break;
-      case 'jars.in':
-        inside = filled;
-        filled = [];
-        each('load', () => ({ startedAt: at, endedAt: at }));
-        each('toFullBoil', () => ({ startedAt: at }));
-        break;
-      case 'canner.fullBoil':
-        boiledAt = at;
-        each('toFullBoil', (before) => ({ startedAt: before?.startedAt ?? at, endedAt: at }));
-        each('process', () => ({ startedAt: at }));
-        break;
-      case 'jars.out':
-        each('process', (before) => ({ startedAt: before?.startedAt ?? boiledAt ?? at, endedAt: at }));
-        each('stand', () => ({ startedAt: at, endedAt: at }));
-        each('unload', () => ({ startedAt: at, endedAt: at }));
-        inside = [];
-        break;
-      default: // of no load
-    }
-  }
-  return tasks;
-}
-
-/** "plum" or "plum+pear": whose name the plan gave the load that this batch is in. */
-function ownerOf(plan: EveningPlan, batch: string): string[] {
-  const load = plan.tasks.find((task) => task.step === 'load' && task.batches.includes(batch));
-  return load ? [load.id.split('/')[0] ?? batch] : [];
-}
-
 /** The pot's own estimate and the canner's clock know better than the plan how long it still takes. */
-function sharpen(tasks: Tasks, { batches, canners }: Actors, now: number): void {
+function sharpen(
+  tasks: Tasks,
+  { batches, canners }: Actors,
+  now: number,
+  inside: ReadonlyMap<string, readonly string[]>,
+): void {
   for (const { id, clock, state } of batches) {
     const left = state === 'simmering' ? leftOf(clock, now) : null;
     const key = Object.keys(tasks).findLast(
@@ -238,12 +188,12 @@ function sharpen(tasks: Tasks, { batches, canners }: Actors, now: number): void 
     const task = key === undefined ? undefined : tasks[key];
     if (left && task && key) tasks[key] = { ...task, remaining: left };
   }
-  for (const { clock, state } of canners) {
-    if (state !== 'fullBoil') continue;
-    const left = leftOf(clock, now);
-    for (const [key, task] of Object.entries(tasks))
-      if (left && key.includes('/process/') && task.endedAt === undefined)
-        tasks[key] = { ...task, remaining: left };
+  for (const { id, clock, state } of canners) {
+    const left = state === 'fullBoil' ? leftOf(clock, now) : null;
+    for (const key of inside.get(id) ?? []) {
+      const task = tasks[key];
+      if (left && task && task.endedAt === undefined) tasks[key] = { ...task, remaining: left };
+    }
   }
 }
 

@@ -31,22 +31,35 @@ export class Lags {
 
   constructor(bounds: Bounds, distances: readonly Distance[]) {
     this.bounds = bounds;
-    const signed = distances.flatMap(({ from, to, distance, enabler }) => [
-      { source: 2 * from, target: 2 * to, distance, enabler },
-      { source: 2 * to + 1, target: 2 * from + 1, distance, enabler },
-    ]);
-    signed.sort((a, b) => a.source - b.source);
     const count = bounds.least.length;
+    const lines = 2 * distances.length;
     this.starts = new Int32Array(count + 1);
-    for (const { source } of signed) this.starts[source + 1]!++;
+    for (const { from, to } of distances) {
+      this.starts[2 * from + 1]!++;
+      this.starts[2 * to + 2]!++;
+    }
     for (let i = 0; i < count; i++) this.starts[i + 1]! += this.starts[i]!;
-    this.source = Int32Array.from(signed, (lag) => lag.source);
-    this.target = Int32Array.from(signed, (lag) => lag.target);
-    this.distance = Int32Array.from(signed, (lag) => lag.distance);
-    this.enabler = Int32Array.from(signed, (lag) => lag.enabler?.signed ?? NO_ENABLER);
-    this.enablerValue = Int32Array.from(signed, (lag) => lag.enabler?.value ?? 0);
+    this.source = new Int32Array(lines);
+    this.target = new Int32Array(lines);
+    this.distance = new Int32Array(lines);
+    this.enabler = new Int32Array(lines).fill(NO_ENABLER);
+    this.enablerValue = new Int32Array(lines);
     this.enables = Array.from(bounds.least, () => []);
-    signed.forEach(({ enabler }, lag) => enabler && this.enables[enabler.signed]!.push(lag));
+    const next = this.starts.slice();
+    const put = (source: number, target: number, { distance, enabler }: Distance): void => {
+      const lag = next[source]!++;
+      this.source[lag] = source;
+      this.target[lag] = target;
+      this.distance[lag] = distance;
+      if (!enabler) return;
+      this.enabler[lag] = enabler.signed;
+      this.enablerValue[lag] = enabler.value;
+      this.enables[enabler.signed]!.push(lag);
+    };
+    for (const one of distances) {
+      put(2 * one.from, 2 * one.to, one);
+      put(2 * one.to + 1, 2 * one.from + 1, one);
+    }
   }
 
   /** A signed variable has risen: pushes what lies behind it. */

@@ -23,8 +23,14 @@ export class Timetable implements Rule {
   private readonly loads: number[] = [];
   private readonly capacities: number[] = [];
 
+  /** Where the load or the capacity changes, and the load by how much. */
+  private readonly changedAt: Int32Array;
+  private readonly changedBy: Int32Array;
+
   constructor(bounds: Bounds, uses: readonly Use[], steps: readonly Step[]) {
     this.bounds = bounds;
+    this.changedAt = new Int32Array(2 * uses.length + steps.length);
+    this.changedBy = new Int32Array(2 * uses.length + steps.length);
     this.uses = uses.toSorted((a, b) => b.amount - a.amount);
     this.steps = steps;
     this.watched = uses.flatMap(({ variable }) => [2 * variable, 2 * variable + 1]);
@@ -42,28 +48,41 @@ export class Timetable implements Rule {
   }
 
   private readProfile(): void {
-    const { times, loads, capacities } = this;
-    const changes = new Map<number, number>();
-    const add = (at: number, amount: number) => changes.set(at, (changes.get(at) ?? 0) + amount);
-    for (const { from } of this.steps) add(from, 0);
-    for (const { variable, duration, amount } of this.uses) {
-      const latest = -this.bounds.least[2 * variable + 1]!;
-      const end = this.bounds.least[2 * variable]! + duration;
+    const { times, loads, capacities, steps, changedAt, changedBy } = this;
+    const { least } = this.bounds;
+    let changes = 0;
+    /** Sorted as they come: there are few. */
+    const add = (at: number, amount: number): void => {
+      let place = changes++;
+      for (; place > 0 && changedAt[place - 1]! > at; place--) {
+        changedAt[place] = changedAt[place - 1]!;
+        changedBy[place] = changedBy[place - 1]!;
+      }
+      changedAt[place] = at;
+      changedBy[place] = amount;
+    };
+    for (let i = 0; i < steps.length; i++) add(steps[i]!.from, 0);
+    for (let i = 0; i < this.uses.length; i++) {
+      const { variable, duration, amount } = this.uses[i]!;
+      const latest = -least[2 * variable + 1]!;
+      const end = least[2 * variable]! + duration;
       if (latest >= end) continue;
       add(latest, amount);
       add(end, -amount);
     }
-    const sorted = [...changes.keys()].sort((a, b) => a - b);
-    times.length = loads.length = capacities.length = 0;
+    let count = 0;
     let load = 0;
     let step = 0;
-    for (const at of sorted) {
-      load += changes.get(at)!;
-      while (step + 1 < this.steps.length && this.steps[step + 1]!.from <= at) step++;
-      times.push(at);
-      loads.push(load);
-      capacities.push(this.steps[step]!.capacity);
+    for (let i = 0; i < changes;) {
+      const at = changedAt[i]!;
+      for (; i < changes && changedAt[i] === at; i++) load += changedBy[i]!;
+      while (step + 1 < steps.length && steps[step + 1]!.from <= at) step++;
+      times[count] = at;
+      loads[count] = load;
+      capacities[count] = steps[step]!.capacity;
+      count++;
     }
+    if (times.length > count) times.length = loads.length = capacities.length = count;
   }
 
   /** The first stretch of the profile that ends after a time. */

@@ -13,6 +13,8 @@ import { LIMIT_PRICE } from './ties.ts';
 export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {
   /** How many evenings to cook in thought for the ranges and the chances; left out: 120; 0: none, and no chances. */
   evenings?: number;
+  /** How long the orders to begin with may take, once one of them can be kept; left out: 60 ms. */
+  firstOrdersMs?: number;
   /** Where there is a plan by orders, the scheduler is left for a better answer: it needs a while to begin. */
   ordersOnly?: boolean;
 };
@@ -134,7 +136,7 @@ export function bestOrder(
     }
     return won;
   };
-  const firstUntil = effort.now() + Math.max(effort.budgetMs, FIRST_ORDERS_MS);
+  const firstUntil = effort.now() + Math.max(effort.budgetMs, effort.firstOrdersMs ?? FIRST_ORDERS_MS);
   for (const [i, order] of first.entries()) if (i === 0 || !best || effort.now() < firstUntil) attempt(order);
   const start = first[0] ?? [];
   const most = start.reduce((product, _, i) => Math.min(1e6, product * (i + 1)), 1);

@@ -36,6 +36,8 @@ const AT_ONCE_MS = 30;
 const BETTER_MS = 600;
 /** The scheduler's own search is held against another's at 100 ms of a quick machine; a telephone is slower. */
 const BETTER_REPLAN_MS = 400;
+/** A late plan has many orders beside it to try: for the first answer so long, the better one takes its time. */
+const AT_ONCE_ORDERS_MS = 15;
 /** Evenings cooked in thought for the first answer; the better one takes the planner's own number. */
 const AT_ONCE_EVENINGS = 20;
 
@@ -44,7 +46,8 @@ export type Part = 'first' | 'better';
 
 export function answerTo(ask: Ask, part: Part, now: () => number): Answered {
   const { request, plan, progress, seed } = ask;
-  const effort = { now, seed, ...(part === 'first' ? { evenings: AT_ONCE_EVENINGS, ordersOnly: true } : {}) };
+  const atOnce = { evenings: AT_ONCE_EVENINGS, ordersOnly: true, firstOrdersMs: AT_ONCE_ORDERS_MS };
+  const effort = { now, seed, ...(part === 'first' ? atOnce : {}) };
   if (plan && Object.keys(progress.tasks).length > 0) {
     const standing = { ...plan, request, order: withNew(plan.order, request) };
     const budgetMs = part === 'first' ? 0 : BETTER_REPLAN_MS;

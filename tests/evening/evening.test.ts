@@ -17,7 +17,7 @@ import { faultsOf } from './checker.ts';
 import { cookEvenings } from './table.ts';
 
 // A machine that is busy elsewhere is slow, and no fault of the planner.
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 15_000 });
 
 const effort = countedEffort(1, 40, 60);
 

@@ -131,13 +131,17 @@ export function replanEvening(
   effort: EveningEffort,
 ): EveningPlan {
   const { request } = plan;
+  const began = effort.now();
   const option = optionOf(request, plan.choice, progress, now);
   const still = plan.order.filter((batch) => !progress.stopped?.includes(batch));
   const started = new Map(plan.tasks.map(({ id, start }) => [id, start]));
   const kept = keptTo(option.model, still, started);
   // Where the order that stands makes something late, its neighbours are tried, however little time there is.
   const orders = kept && kept.placement.late === 0 ? [still] : [still, ...neighbours(still)];
-  const quick = bestOrder(option.model, orders, { ...effort, budgetMs: ORDERS_SHARE * effort.budgetMs });
+  const { firstOrdersMs } = effort;
+  const left = firstOrdersMs === undefined ? {} : { firstOrdersMs: firstOrdersMs - (effort.now() - began) };
+  const share = { ...effort, ...left, budgetMs: ORDERS_SHARE * effort.budgetMs };
+  const quick = bestOrder(option.model, orders, share);
   const other = improved(option.model, quick, still, {
     ...effort,
     budgetMs: (1 - ORDERS_SHARE) * effort.budgetMs,

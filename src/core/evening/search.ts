@@ -13,7 +13,7 @@ import { LIMIT_PRICE } from './ties.ts';
 export type EveningEffort = Pick<Effort, 'budgetMs' | 'now' | 'seed'> & {
   /** How many evenings to cook in thought for the ranges and the chances; left out: 120; 0: none, and no chances. */
   evenings?: number;
-  /** How long the orders to begin with may take, once one of them can be kept; left out: 60 ms. */
+  /** How long the orders to begin with may take, once one of them can be kept, ms; of a plan made anew, all of it. Left out: 60 for them. */
   firstOrdersMs?: number;
   /** Where there is a plan by orders, the scheduler is left for a better answer: it needs a while to begin. */
   ordersOnly?: boolean;

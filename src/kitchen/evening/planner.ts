@@ -37,9 +37,9 @@ const BETTER_MS = 600;
 /** The scheduler's own search is held against another's at 100 ms of a quick machine; a telephone is slower. */
 const BETTER_REPLAN_MS = 400;
 /** A late plan has many orders beside it to try: for the first answer so long, the better one takes its time. */
-const AT_ONCE_ORDERS_MS = 15;
+const AT_ONCE_ORDERS_MS = 20;
 /** Evenings cooked in thought for the first answer; the better one takes the planner's own number. */
-const AT_ONCE_EVENINGS = 20;
+const AT_ONCE_EVENINGS = 12;
 
 /** Which of the two answers: the one that is there at once, or the better one after it. */
 export type Part = 'first' | 'better';

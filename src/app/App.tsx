@@ -41,6 +41,7 @@ export function App(props: AppProps) {
   const choose = useMemo(() => chooser(actions, setOpen), [actions]);
   const openMore = useCallback(() => setOpen('more'), []);
   const openSee = useCallback(() => setOpen('see'), []);
+  const openEvening = useCallback(() => setOpen('evening'), []);
   const [armed, setArmed] = useArmed();
   useKeys(
     cooking && open === null,
@@ -61,6 +62,7 @@ export function App(props: AppProps) {
           onChoose={choose}
           onMore={openMore}
           onSee={openSee}
+          onEvening={openEvening}
         />
       ) : (
         <PlanPage

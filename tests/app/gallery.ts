@@ -1,5 +1,7 @@
 // Opens the gallery page in a real browser, for pictures and for measuring.
 
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { createServer } from 'vite';
 import react from '@vitejs/plugin-react';
@@ -27,6 +29,7 @@ export const stateNames: string[] = [
   'planRefused',
   'planRunning',
   'evening',
+  'eveningMany',
   'eveningSheet',
   'sights',
   'showing',
@@ -43,11 +46,11 @@ export interface Gallery {
 export async function openGallery(): Promise<Gallery> {
   const server = await createServer({
     configFile: false,
-    root: 'src',
+    root: 'tests/app/gallery',
     plugins: [react()],
     logLevel: 'error',
-    server: { port: 0, fs: { allow: ['..'] }, hmr: false, watch: null },
-    cacheDir: '../node_modules/.vite-gallery',
+    server: { port: 0, fs: { strict: false }, hmr: false, watch: null },
+    cacheDir: join(tmpdir(), 'stovehand-gallery'),
   });
   await server.listen();
   const address = server.resolvedUrls?.local[0];
@@ -62,7 +65,7 @@ export async function openGallery(): Promise<Gallery> {
     browser,
     page,
     async show(state, options = {}) {
-      await page.goto(`${address}app/gallery.html?${new URLSearchParams({ state, ...options })}`);
+      await page.goto(`${address}?${new URLSearchParams({ state, ...options })}`);
       await page.waitForSelector('main');
       await page.evaluate(() => document.fonts.ready);
     },

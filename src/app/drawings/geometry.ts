@@ -33,7 +33,7 @@ export function vesselBox({ w, h }: Box): VesselBox {
 }
 
 export function flameHeight({ h }: Box): number {
-  return Math.min(64, Math.max(30, h * 0.09));
+  return Math.min(64, Math.max(36, h * 0.09));
 }
 
 /** The pot is drawn a little deeper than what it held at the start, so that the boil has room to rise. */

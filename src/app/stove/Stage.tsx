@@ -48,7 +48,13 @@ const Scenery = memo(function Scenery({ scene, clock, catalogue, units, box }: S
       aria-label={describe(scene, catalogue, units)}
     >
       <defs>
-        <pattern id="hatch" width="12" height="12" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <pattern
+          id="hatch"
+          width="12"
+          height="12"
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(45)"
+        >
           <path d="M0 0 V12" className="hatch-line" />
         </pattern>
       </defs>

@@ -14,12 +14,15 @@ import { Notices } from './Notices.tsx';
 import { Rail } from './Rail.tsx';
 import { sceneOf, sightOnStage } from './scene.ts';
 import { Stage } from './Stage.tsx';
+import { inTheEvening } from '../../kitchen/evening/request.ts';
+import { ShortLine } from '../evening/ShortLine.tsx';
 
 interface StoveScreenProps extends Pick<AppProps, 'view' | 'actions' | 'settings' | 'catalogue' | 'ear'> {
   subject: Subject;
   onChoose: (choice: Choice) => void;
   onMore: () => void;
   onSee: () => void;
+  onEvening: () => void;
 }
 
 export function StoveScreen({
@@ -32,6 +35,7 @@ export function StoveScreen({
   onChoose,
   onMore,
   onSee,
+  onEvening,
 }: StoveScreenProps) {
   const canner = subject.canner;
   const choices = useMemo(() => choicesOf(subject), [subject]);
@@ -52,11 +56,12 @@ export function StoveScreen({
         onOpen={onSee}
       />
     );
+  const planned = view.batches.filter(inTheEvening).length > 1;
   const current = subject.kind === 'canner' ? subject.canner.id : subject.batch.id;
   return (
     <main className="stove" data-hand={settings.hand} data-looks-at={current}>
       <EarStrip ear={ear} view={view} catalogue={catalogue} />
-      <div className={vesselClass(sight !== null, seen.face !== null)}>
+      <div className={vesselClass({ teaches: sight !== null, hasClock: seen.face !== null, planned })}>
         <button
           type="button"
           className="call"
@@ -68,6 +73,9 @@ export function StoveScreen({
         )}
         <GlanceZone glance={seen} canner={canner} now={view.now} catalogue={catalogue} />
         {picture('stage-sight')}
+        {planned && (
+          <ShortLine evening={view.evening ?? null} now={view.now} catalogue={catalogue} onOpen={onEvening} />
+        )}
       </div>
       <div className="hand">
         <Notices
@@ -91,9 +99,9 @@ export function StoveScreen({
   );
 }
 
-function vesselClass(teaches: boolean, hasClock: boolean): string {
-  if (!teaches) return 'vessel';
-  return hasClock ? 'vessel teaching' : 'vessel teaching clockless';
+function vesselClass(has: { teaches: boolean; hasClock: boolean; planned: boolean }): string {
+  const teaching = has.hasClock ? ' teaching' : ' teaching clockless';
+  return `vessel${has.teaches ? teaching : ''}${has.planned ? ' planned' : ''}`;
 }
 
 /** What is open for the thing in view; the jars of a batch bring the canner's choices with them. */

@@ -59,7 +59,11 @@ export async function paintOf(stage: Stage, kitchen: SavedKitchen, look: Look, p
 const TAP_MS = 60;
 
 /** Straight to the glass: a driver that first asks what lies under the finger would work in the page meanwhile. */
-async function fingerAt({ devtools, page }: Stage, at: { x: number; y: number }, held: boolean): Promise<void> {
+async function fingerAt(
+  { devtools, page }: Stage,
+  at: { x: number; y: number },
+  held: boolean,
+): Promise<void> {
   await devtools.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [at] });
   await page.waitForTimeout(held ? HOLD_MS + 300 : TAP_MS);
   await devtools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });

@@ -1,22 +1,22 @@
-// For development and tests only: one screen in one state, named in the address, e.g. gallery.html?state=simmering&theme=dark.
+// For development and tests only: one screen in one state, named in the address, e.g. /?state=simmering&theme=dark.
 
 import { createRoot } from 'react-dom/client';
-import * as fixtures from '../../tests/app/fixtures.ts';
-import { drawEvening } from '../../tests/evening/kitchens.ts';
-import { planEvening } from '../core/evening/index.ts';
-import { agendaOf } from '../kitchen/evening/agenda.ts';
-import { adviceWords } from '../kitchen/evening/saying.ts';
-import { timeOfPlan } from '../kitchen/evening/times.ts';
-import type { Message } from '../../machines/kitchen/effects.ts';
-import { hat } from '../stove/index.ts';
-import { App } from './App.tsx';
-import { EveningSheet } from './evening/EveningSheet.tsx';
-import type { AppProps, Settings } from './actions.ts';
-import { Sight } from './drawings/sights/Sight.tsx';
-import { sights, type SightId } from '../kitchen/sights.ts';
-import { examples, toRequest, type Draft } from './plan/draft.ts';
-import { batchRequestSchema } from '../core/index.ts';
-import './styles/index.css';
+import * as fixtures from '../fixtures.ts';
+import { drawEvening } from '../../evening/kitchens.ts';
+import { planEvening } from '../../../src/core/evening/index.ts';
+import { agendaOf } from '../../../src/kitchen/evening/agenda.ts';
+import { adviceWords } from '../../../src/kitchen/evening/saying.ts';
+import { timeOfPlan } from '../../../src/kitchen/evening/times.ts';
+import type { Message } from '../../../machines/kitchen/effects.ts';
+import { hat } from '../../../src/stove/index.ts';
+import { App } from '../../../src/app/App.tsx';
+import { EveningSheet } from '../../../src/app/evening/EveningSheet.tsx';
+import type { AppProps, Settings } from '../../../src/app/actions.ts';
+import { Sight } from '../../../src/app/drawings/sights/Sight.tsx';
+import { sights, type SightId } from '../../../src/kitchen/sights.ts';
+import { examples, toRequest, type Draft } from '../../../src/app/plan/draft.ts';
+import { batchRequestSchema } from '../../../src/core/index.ts';
+import '../../../src/app/styles/index.css';
 
 const asked = new URLSearchParams(window.location.search);
 const name = asked.get('state') ?? 'simmering';
@@ -88,15 +88,20 @@ function Sights() {
 }
 
 /** Six batches and two canners, an hour into the evening. */
-function sixBatches(): AppProps['view'] {
-  const beganAt = fixtures.several.now - 60 * 60_000;
+function sixBatches(view: AppProps['view']): AppProps['view'] {
+  const beganAt = view.now - 60 * 60_000;
   const request = { ...drawEvening(hat(12), { batches: 6, canners: 2 }), beganAt };
   const plan = planEvening(request, { budgetMs: 200, now: () => performance.now(), seed: 1 });
   const word = (message: Message) => fixtures.catalogue.text(message);
   const speech = { word, timeOf: (minute: number) => timeOfPlan(request, minute), now: 0 };
   const advice = plan.advice.map((one) => adviceWords(one, request, speech));
-  return { ...fixtures.several, evening: { plan, waits: [], advice, agenda: agendaOf(plan, 60) } };
+  return { ...view, evening: { plan, waits: [], advice, agenda: agendaOf(plan, 60) } };
 }
+
+const evenings: Record<string, (() => AppProps['view']) | undefined> = {
+  evening: () => sixBatches(fixtures.several),
+  eveningMany: () => sixBatches(fixtures.many),
+};
 
 function Screen() {
   if (name === 'sights') return <Sights />;
@@ -104,12 +109,12 @@ function Screen() {
     return (
       <main>
         <h1>{fixtures.catalogue.text({ key: 'screen.evening.title' })}</h1>
-        <EveningSheet view={sixBatches()} catalogue={fixtures.catalogue} onClose={() => {}} />
+        <EveningSheet view={sixBatches(fixtures.several)} catalogue={fixtures.catalogue} onClose={() => {}} />
       </main>
     );
   return (
     <App
-      view={name === 'evening' ? sixBatches() : (fixtures.states[name] ?? others[name] ?? fixtures.empty)}
+      view={evenings[name]?.() ?? fixtures.states[name] ?? others[name] ?? fixtures.empty}
       actions={fixtures.actions}
       settings={settings}
       catalogue={fixtures.catalogue}

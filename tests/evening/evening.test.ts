@@ -76,6 +76,16 @@ describe('a plan for the evening', () => {
     },
   );
 
+  test.each([1, 2, 3])('on so few rings (%i) no pot goes on before one is free, kept hot or not', (rings) => {
+    for (let i = 0; i < 15; i++) {
+      const request = drawEvening(hat(88_000 + i), { batches: 2 + (i % 5), canners: 1 + (i % 2) });
+      const few = { ...request, burners: request.burners.slice(0, rings) };
+      const plan = planEvening(few, countedEffort(i, 4, 0));
+      expect(plan.tasks.length).toBeGreaterThan(0);
+      expect(faultsOf(plan)).toEqual([]);
+    }
+  });
+
   test('the checker sees hands in two places, a cold canner and a short process', () => {
     const plan = planEvening(evening(), effort);
     const spoiled = (change: (id: string) => Partial<(typeof plan.tasks)[number]> | null) => ({

@@ -3,6 +3,7 @@
 import type { Lag } from '../schedule/types.ts';
 import type { Link } from './pieces.ts';
 import { statusOf, units, type Situation } from './situation.ts';
+import type { EveningRequest } from './types.ts';
 
 /** A re-plan of what is late already must have an answer: a minute late costs as much as this many minutes of evening. */
 const LATE_PRICE = 40;
@@ -47,12 +48,21 @@ function isHotAhead(link: Link, { progress, work }: Situation): boolean {
   );
 }
 
+/**
+ * A pot kept hot holds its ring, which the scheduler's question cannot say; with few rings no pot is planned to wait there.
+ * With three or more the hands and the canner are narrower: no drawn evening had a pot too many.
+ */
+const FEW_RINGS = 2;
+const ringsAreScarce = ({ burners, batches }: EveningRequest): boolean =>
+  burners.length <= FEW_RINGS && burners.length < batches.length;
+
 /** A plan does not spend all that may be waited before the evening has come to it. */
 function shareToSpend(link: Link, situation: Situation): number {
   if (isHotAhead(link, situation)) return situation.caution.wait;
   const isKeptHot = link.from.includes('/simmer/');
   const heat = link.from.replace('/simmer/', '/heat/');
-  return isKeptHot && statusOf(situation.progress, heat) === 'planned' ? situation.caution.kept : 1;
+  if (!isKeptHot || statusOf(situation.progress, heat) !== 'planned') return 1;
+  return ringsAreScarce(situation.request) ? 0 : situation.caution.kept;
 }
 
 /** Lags of one link between two pieces, seen from now. */

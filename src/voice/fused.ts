@@ -100,10 +100,18 @@ export function fused({ sounds, votes }: FusedReading, meaning: (words: string) 
 export function inDoubt(sounds: SoundReading, meaning: (words: string) => string): readonly string[] {
   const seen = fused({ sounds, votes: null }, meaning);
   if (seen === null) return [];
-  const { margin, weakest, sounds: length } = seen.evidence;
-  const plain = margin >= PLAIN_MARGIN && weakest <= PLAIN_WEAKEST && length >= PLAIN_SOUNDS;
+  const plain = fitsPlainly(seen.evidence) && seen.evidence.sounds >= PLAIN_SOUNDS;
   return plain ? [] : sounds.ranked.slice(0, PUT_TO_VOTE).map(({ words }: Ranked) => words);
 }
+
+/** Far ahead of every other meaning and fitting everywhere, however short. */
+export function isPlain(sounds: SoundReading, meaning: (words: string) => string): boolean {
+  const seen = fused({ sounds, votes: null }, meaning);
+  return seen !== null && fitsPlainly(seen.evidence);
+}
+
+const fitsPlainly = ({ margin, weakest }: FusedEvidence): boolean =>
+  margin >= PLAIN_MARGIN && weakest <= PLAIN_WEAKEST;
 
 /**
  * Logistic of the evidence, fitted on the tuning side and on what the detector let through of talk and noise (tests/voice/corpus/MEASURED.md); but for `sure`,

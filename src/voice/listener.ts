@@ -15,6 +15,7 @@ import type { Suppressor } from './denoise.ts';
 import { SUPPRESSOR_FRAME } from './frames.ts';
 import { inDoubt } from './fused.ts';
 import { History } from './history.ts';
+import { Hush } from './hush.ts';
 import { Masking, overOwnVoice } from './masking.ts';
 import { ownSentences, saysItself } from './ownWords.ts';
 import { NOTHING_READ, type Recogniser } from './recogniser.ts';
@@ -82,6 +83,7 @@ export class Listener {
   /** What the page is saying, or said last, sentence by sentence. */
   #own: readonly string[] = [];
   #called = false;
+  readonly #hush = new Hush();
   #last: Read | null = null;
 
   constructor(parts: Listening) {
@@ -154,7 +156,20 @@ export class Listener {
     if (this.#recital) return this.#follow(this.#recital, stretch);
     const likely = this.#segmenter.likely;
     if (likely) await this.#read(likely);
+    await this.#listenForHush();
     if (stretch) await this.#understand(stretch);
+  }
+
+  /** Nothing else is understood before the silence after it has lasted. */
+  async #listenForHush(): Promise<void> {
+    const { reader, heard } = this.#parts;
+    const start = this.#segmenter.openedAt;
+    if (reader === null || start === null || !this.#masking.isAtIt(this.#looked)) return this.#hush.end();
+    if (!this.#hush.isDue(start, this.#looked)) return;
+    const [book, own] = [this.#book, this.#own];
+    const sounds = await reader.read(this.#raw.cut(start * DETECTOR_FRAME, this.#looked * DETECTOR_FRAME));
+    const hearing = sounds && this.#hush.take(sounds, book, own);
+    if (hearing) heard(hearing, { sounds, votes: null });
   }
 
   /** Silence dulls the detectors. */
@@ -191,6 +206,7 @@ export class Listener {
     const overOwnVoice = this.#masking.covers(stretch.start, stretch.wordsEnd);
     if (!read) return overOwnVoice ? undefined : heard({ kind: 'nothing', ms }, null);
     const hearing = decide(read.readings, this.#book, ms, this.#called ? CALLED_BARS : BARS);
+    if (this.#hush.wasHeardIn(stretch, hearing)) return;
     if (!overOwnVoice) return heard(hearing, read.readings);
     const believed = await this.#overOwnVoice(hearing, stretch);
     // What is not believed was the page itself: nobody is asked to say it again.

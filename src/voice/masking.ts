@@ -7,6 +7,9 @@ import { FRAME_MS } from './segmenter.ts';
 /** The room rings on, and sound takes its time through the speaker and the microphone. */
 const TAIL_FRAMES = Math.ceil(250 / FRAME_MS);
 
+/** Longer than the mouth's breath between two things said, and what it takes to make the next one. */
+const BREATH_FRAMES = Math.ceil(1_000 / FRAME_MS);
+
 /** Counts in detector frames. */
 export class Masking {
   #speaking = false;
@@ -29,6 +32,11 @@ export class Masking {
   endsNow(frame: number): void {
     this.#speaking = false;
     this.#until = Math.min(this.#until, frame);
+  }
+
+  /** It speaks, or has just stopped, maybe only for the breath between two sentences. */
+  isAtIt(frame: number): boolean {
+    return frame < this.#until + BREATH_FRAMES;
   }
 
   /** The first frame without the page's own voice; Infinity while it speaks. */

@@ -2,6 +2,7 @@
 
 /** More words than fit into the longest stretch of speech that is read at all. */
 const MOST_WORDS = 26;
+const BEGINNINGS = [1, 2, 3];
 
 /**
  * Every run of neighbouring clauses of what is said: a voice breathes at a mark, so a stretch of it begins
@@ -21,6 +22,9 @@ export function ownSentences(said: string): string[] {
       runs.add(run);
     }
   });
+  // Of a clause that is still being said only the beginning is there.
+  for (const clause of clauses)
+    for (const words of BEGINNINGS) runs.add(clause.split(' ').slice(0, words).join(' '));
   return [...runs];
 }
 

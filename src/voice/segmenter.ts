@@ -62,8 +62,20 @@ export class Segmenter {
    * answer can be worked out while the rest of the silence is waited for. Null on every other frame.
    */
   get likely(): Stretch | null {
+    return this.paused(this.#settings.trailMs);
+  }
+
+  /** The same on the one frame where the silence has lasted so long; what is not there yet is left out. */
+  paused(ms: number): Stretch | null {
     const silent = this.#frame - this.#speechEnd;
-    return this.#opened !== null && silent === framesIn(this.#settings.trailMs) ? this.#stretch() : null;
+    if (this.#opened === null || silent !== framesIn(ms)) return null;
+    const stretch = this.#stretch();
+    return stretch && { ...stretch, end: Math.min(stretch.end, this.#frame) };
+  }
+
+  /** Where the open stretch began; null where there is none. */
+  get openedAt(): number | null {
+    return this.#opened === null ? null : this.#start();
   }
 
   /** Forgets what is open; nothing before this frame belongs to a later stretch. */
@@ -96,12 +108,16 @@ export class Segmenter {
     return stretch;
   }
 
+  #start(): number {
+    return Math.max(this.#earliest, this.#opened! - framesIn(this.#settings.leadMs));
+  }
+
   #stretch(): Stretch | null {
-    const { leadMs, trailMs, shortestMs, longestMs } = this.#settings;
+    const { trailMs, shortestMs, longestMs } = this.#settings;
     const opened = this.#opened!;
     if (this.#speechFrames * FRAME_MS < shortestMs) return null;
     return {
-      start: Math.max(this.#earliest, opened - framesIn(leadMs)),
+      start: this.#start(),
       end: this.#speechEnd + framesIn(trailMs),
       wordsEnd: this.#speechEnd,
       tooLong: (this.#speechEnd - opened) * FRAME_MS > longestMs,

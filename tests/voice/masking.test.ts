@@ -93,6 +93,11 @@ describe('the page’s own words', () => {
       'say',
       'say the foam is off',
       'the foam is off',
+      // Of a clause that is still being said.
+      'skim',
+      'the',
+      'the foam',
+      'the foam is',
     ]);
     expect(ownSentences('Twenty-one jars: don’t tilt.'.replace('’', "'"))).toContain('twenty one jars');
   });

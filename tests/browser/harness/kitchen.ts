@@ -7,7 +7,7 @@ import { chromium, type BrowserContext, type Page } from 'playwright-core';
 import { serve, type Serving } from '../../../src/serve/serve.ts';
 import { findChromium } from './chromium.mjs';
 import { cookSays } from './cookVoice.ts';
-import type { Heard } from './recorder.ts';
+import type { Heard, Recorder } from './recorder.ts';
 import { openSoundServer, type SoundServer } from './soundServer.ts';
 
 const BUILT_PAGE = join(import.meta.dirname, '..', '..', '..', 'dist');
@@ -39,11 +39,17 @@ export interface Kitchen {
   profileDir: string;
   /** Speaks into the microphone, a sentence or samples at 16 kHz; resolves when it has been said. */
   say(what: string | Float32Array): Promise<void>;
+  /** From now on the microphone also picks up what the page sounds, at this share of its loudness. */
+  echo(share: number): Promise<void>;
+  /** From now on the microphone also picks up the hiss of a quiet room, dB below full scale. */
+  room(db: number): void;
   /**
    * What has come out of the page's loudspeaker up to now, since the wall clock instant given or from the
    * start. Resolves once the sound still on its way has arrived.
    */
   heardFromPage(since?: number): Promise<Heard>;
+  /** The same for all that has come to the microphone, from the first time this is asked on. */
+  heardByMicrophone(since?: number): Promise<Heard>;
   /** Kills the browser as a power cut would, by SIGKILL. */
   sigkill(): Promise<void>;
   /** Opens a browser again on the same storage, after `sigkill` or `context.close()`. */
@@ -59,13 +65,17 @@ export async function launchKitchen(options: KitchenOptions = {}): Promise<Kitch
   const server = await serveFor(options, profileDir);
   const url = `http://localhost:${server.port}`;
   let context = await openBrowser(profileDir, sound, options);
+  let listeningIn: Promise<Recorder> | null = null;
   const kitchen: Kitchen = {
     page: await openPage(context, url + (options.open ?? '/')),
     context,
     url,
     profileDir,
     say: async (what) => sound.say(typeof what === 'string' ? await cookSays(what) : what),
+    echo: (share) => sound.echo(share),
+    room: (db) => sound.room(db),
     heardFromPage: (since) => sound.heard.upToNow(since),
+    heardByMicrophone: async (since) => (await (listeningIn ??= sound.listenIn())).upToNow(since),
     sigkill: () => sigkill(context),
     async reopen(path = options.open ?? '/') {
       context = kitchen.context = await openBrowser(profileDir, sound, options);

@@ -10,6 +10,7 @@ import { once } from 'node:events';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Readable } from 'node:stream';
 import { Recorder } from './recorder.ts';
 
 /** Rate of everything said and heard, Hz. */
@@ -32,8 +33,14 @@ export interface SoundServer {
   env: Record<string, string>;
   /** Plays to the microphone; resolves when the last sample has been played. */
   say(samples: Float32Array): Promise<void>;
+  /** From now on the microphone also picks up the loudspeaker, at this share of its loudness, as in a room. */
+  echo(share: number): Promise<void>;
+  /** From now on the microphone also picks up a room's hiss, so loud, dB below full scale: digital silence is a muted microphone. */
+  room(db: number): void;
   /** Everything the page has sounded so far. */
   heard: Recorder;
+  /** All that comes to the microphone from now on, by the same clock. */
+  listenIn(): Promise<Recorder>;
   close(): Promise<void>;
 }
 
@@ -44,19 +51,23 @@ export async function openSoundServer(): Promise<SoundServer> {
   await writeFile(join(folder, 'card.pa'), configuration(socket));
   const server = start('pulseaudio', ['-n', '-F', join(folder, 'card.pa'), ...SERVER_OPTIONS], env);
   await untilAnswers(env, server);
-  const parec = start(
-    'parec',
-    ['--device=loudspeaker.monitor', ...FORMAT, '--latency-msec=20', '--raw'],
-    env,
-  );
-  const heard = new Recorder(parec.process.stdout!, RATE_HZ);
-  await heard.started;
+  const others: Started[] = [];
+  const record = async (device: string) => {
+    const parec = start('parec', [`--device=${device}`, ...FORMAT, '--latency-msec=20', '--raw'], env);
+    others.push(parec);
+    const recorder = new Recorder(parec.process.stdout!, RATE_HZ);
+    await recorder.started;
+    return recorder;
+  };
   return {
     env,
-    heard,
+    heard: await record('loudspeaker.monitor'),
+    listenIn: () => record('cook.monitor'),
     say: (samples) => play(samples, env),
+    echo: (share) => echo(share, env),
+    room: (db) => void others.push(hiss(db, env)),
     async close() {
-      for (const { process } of [parec, server]) await end(process);
+      for (const { process } of [...others, server]) await end(process);
       await rm(folder, { recursive: true, force: true });
     },
   };
@@ -80,6 +91,55 @@ async function play(samples: Float32Array, env: Record<string, string>): Promise
   pacat.stdin!.end(Buffer.from(samples.buffer, samples.byteOffset, samples.byteLength));
   const [code] = (await once(pacat, 'close')) as [number | null];
   if (code !== 0) throw new Error(`The cook could not speak (pacat ended with ${code}): ${printed()}`);
+}
+
+/** Goes on until its process is ended: as much is made as is played. */
+function hiss(db: number, env: Record<string, string>): Started {
+  const pacat = start(
+    'pacat',
+    ['--playback', '--device=cook', '--latency-msec=200', ...FORMAT, '--raw'],
+    env,
+  );
+  const amplitude = 10 ** (db / 20) * Math.sqrt(3); // of even chance, for this root mean square
+  let state = 1;
+  const second = () => {
+    const samples = Float32Array.from({ length: RATE_HZ }, () => {
+      state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+      return amplitude * (state / 2 ** 31 - 1);
+    });
+    return Buffer.from(samples.buffer);
+  };
+  const source = new Readable({ highWaterMark: 1, read() { this.push(second()); } }); // prettier-ignore
+  pacat.process.stdin!.on('error', () => source.destroy());
+  source.pipe(pacat.process.stdin!);
+  return pacat;
+}
+
+/** What the air between loudspeaker and microphone takes, ms. */
+const ECHO_MS = 40;
+
+async function echo(share: number, env: Record<string, string>): Promise<void> {
+  const cable = 'source=loudspeaker.monitor sink=cook sink_input_properties=media.name=echo';
+  await pactl(['load-module', 'module-loopback', ...cable.split(' '), `latency_msec=${ECHO_MS}`], env);
+  const inputs = JSON.parse(await pactl(['--format=json', 'list', 'sink-inputs'], env)) as {
+    index: number;
+    properties: Record<string, string>;
+  }[];
+  const cables = inputs.filter(({ properties }) => properties['media.name'] === 'echo');
+  if (cables.length !== 1) throw new Error(`There are ${cables.length} echoes in the room, not one.`);
+  await pactl(
+    ['set-sink-input-volume', String(cables[0]!.index), `${(20 * Math.log10(share)).toFixed(1)}dB`],
+    env,
+  );
+}
+
+async function pactl(args: string[], env: Record<string, string>): Promise<string> {
+  const { process, printed } = start('pactl', args, env);
+  let out = '';
+  process.stdout!.on('data', (part: Buffer) => (out += part.toString('utf8')));
+  const [code] = (await once(process, 'close')) as [number | null];
+  if (code !== 0) throw new Error(`pactl ${args[0]} ended with ${code}: ${printed()}`);
+  return out;
 }
 
 /** The server is up when it answers a question. */

@@ -1,0 +1,95 @@
+// "Hush" over the page's own voice is heard as it is said; nothing else is heard sooner than ever, and a word that only begins like it is not it.
+
+import { expect, it } from 'vitest';
+import { openPhrases } from '../../src/words/phrases.en.ts';
+import { talkCommands, type CommandId } from '../../machines/dialogue/commands.ts';
+import { readEarFiles } from '../../src/serve/earFiles.ts';
+import { SUPPRESSOR_FRAME } from '../../src/voice/frames.ts';
+import type { Hearing } from '../../src/kitchen/ports.ts';
+import { openListener } from '../../src/voice/openListener.ts';
+import { Upsampler } from '../../src/voice/resample.ts';
+import { cookSays } from '../browser/harness/cookVoice.ts';
+import { boil, rms } from './corpus/kitchen.ts';
+
+const RATE_HZ = 16_000;
+const SAYS = 'Weigh fruit: five pounds eight ounces. Nine jars. Push the spoonful with a finger.';
+const open = openPhrases(
+  [...(Object.keys(talkCommands) as CommandId[]), 'skim.done' as const].map((command) => ({ command })),
+  ['damson'],
+);
+
+interface Heard {
+  hearing: Hearing;
+  /** Milliseconds of sound after the last of the words. */
+  afterMs: number;
+}
+
+/** The cook's words while the page speaks, and `then` goes on at once, as the rest of an echo does. */
+async function heardOver(words: string, then: Float32Array, speaks = true): Promise<Heard[]> {
+  const said = await cookSays(words);
+  let end = said.length;
+  while (Math.abs(said[end - 1]!) < 0.02) end--;
+  const lead = RATE_HZ;
+  const out = boil(lead + end + 2 * RATE_HZ, 7);
+  const noise = 10 ** (-60 / 20) / rms(out);
+  for (let i = 0; i < out.length; i++)
+    out[i] = noise * out[i]! + 0.5 * (i - lead < end ? (said[i - lead] ?? 0) : (then[i - lead - end] ?? 0));
+  const heard: Heard[] = [];
+  let at = 0;
+  const listener = await openListener(await readEarFiles(), {
+    now: () => 0,
+    heard: (hearing) =>
+      hearing.kind !== 'nothing' && heard.push({ hearing, afterMs: (at - lead - end) / 16 }),
+    level: () => undefined,
+  });
+  listener.expect(open);
+  if (speaks) listener.mask(true, SAYS);
+  const upsampler = new Upsampler();
+  const step = SUPPRESSOR_FRAME / 3;
+  for (; at < out.length; at += step) {
+    const frame = new Float32Array(step);
+    frame.set(out.subarray(at, at + step));
+    await listener.push(upsampler.push(frame));
+  }
+  return heard;
+}
+
+const silence = new Float32Array(0);
+const commandsOf = (heard: Heard[]) =>
+  heard.map(({ hearing }) => hearing.kind !== 'nothing' && hearing.understood.command);
+
+it.each(['hush', 'be quiet', 'stop talking'])(
+  '"%s" is heard within 300 ms, once',
+  async (words) => {
+    const heard = await heardOver(words, silence);
+    expect(commandsOf(heard)).toEqual(['hush']);
+    expect(heard[0]!.afterMs).toBeLessThan(300);
+  },
+  60_000,
+);
+
+it('is heard as soon where the page’s voice goes on without a pause', async () => {
+  const [first] = await heardOver('hush', await cookSays('the pear is setting up now', 'rms'));
+  expect(first?.hearing).toMatchObject({ kind: 'heard', understood: { command: 'hush' } });
+  expect(first!.afterMs).toBeLessThan(300);
+}, 60_000);
+
+it('nothing else is heard before the silence after it has lasted', async () => {
+  const heard = await heardOver('the foam is off', silence);
+  expect(commandsOf(heard)).toEqual(['skim.done']);
+  expect(heard[0]!.afterMs).toBeGreaterThan(300);
+}, 60_000);
+
+it('who says it while the page is silent waits like everybody', async () => {
+  const heard = await heardOver('hush', silence, false);
+  expect(commandsOf(heard)).toEqual(['hush']);
+  expect(heard[0]!.afterMs).toBeGreaterThan(300);
+}, 60_000);
+
+it.each(['push', 'push the spoonful with a finger', 'what is headspace', 'has she washed', 'hurry up'])(
+  'no plea is found in "%s"',
+  async (words) => {
+    expect(commandsOf(await heardOver(words, silence))).not.toContain('hush');
+  },
+  60_000,
+);

@@ -45,15 +45,19 @@ export class Recorder {
   }
 
   #since(since: number): Heard {
-    const all = new Float32Array(this.#length);
-    let at = 0;
-    for (const part of this.#parts) {
-      all.set(part, at);
-      at += part.length;
+    const wanted = Math.max(0, Math.round(((since - this.#startedAt) / 1000) * this.#rateHz));
+    const skip = Math.min(this.#length, wanted);
+    const samples = new Float32Array(this.#length - skip);
+    // From the newest part backwards: after an hour only the last of many is asked for, four times a second.
+    let end = samples.length;
+    for (let i = this.#parts.length - 1; i >= 0 && end > 0; i--) {
+      const part = this.#parts[i]!;
+      const from = Math.max(0, part.length - end);
+      samples.set(part.subarray(from), end - (part.length - from));
+      end -= part.length - from;
     }
-    const skip = Math.max(0, Math.round(((since - this.#startedAt) / 1000) * this.#rateHz));
-    const startedAt = this.#startedAt + (skip / this.#rateHz) * 1000;
-    return { samples: all.subarray(skip), rateHz: this.#rateHz, startedAt };
+    const startedAt = this.#startedAt + (wanted / this.#rateHz) * 1000;
+    return { samples, rateHz: this.#rateHz, startedAt };
   }
 
   #take(part: Buffer): void {

@@ -11,6 +11,8 @@ const PAUSE_MS = 480;
 const STEP_MS = 250;
 const LOUD_RMS = 0.004;
 const MARGIN_MS = 250;
+/** Whoever reads along is told this often what is waited for. */
+const WAITS_TOLD_MS = 20_000;
 
 export interface HeardEvening {
   kitchen: Kitchen;
@@ -38,11 +40,21 @@ export async function eveningByEar(
   };
   let heardTo = began;
   let last = began;
+  let told = began;
   while (!until() && Date.now() - began < mostMinutes * 60_000) {
     const { samples, startedAt } = await kitchen.heardFromPage(heardTo - MARGIN_MS);
     const wall = Date.now();
     cook.passes(((wall - last) / 60_000) * pace, (wall - last) / 60_000);
     last = wall;
+    if (wall - told >= WAITS_TOLD_MS) {
+      told = wall;
+      const { kitchen: states = '' } = await kitchen.page.evaluate(() => ({
+        ...document.documentElement.dataset,
+      }));
+      tell(
+        `${((wall - began) / 1000).toFixed(0)}    (the cook waits for ${cook.waitsFor}; the page: ${states})`,
+      );
+    }
     const utterance = firstUtterance(samples);
     if (utterance === 'silence') {
       heardTo = startedAt + (samples.length / RATE_HZ) * 1000;

@@ -59,6 +59,8 @@ export class RobotCook {
   readonly #simmeredOnce = new Set<string>();
   readonly #slipped = new Set<string>();
   readonly #rested = new Set<string>();
+  /** Whose spoonful lies on a plate and was not judged yet. */
+  readonly #onPlate = new Set<string>();
   #boilBegan: number | null = null;
   #flameDropped = false;
   #awayUntil: number | null = null;
@@ -88,6 +90,22 @@ export class RobotCook {
       this.#watching.size === 0 &&
       this.#rested.size + this.ends.size >= this.#names.length
     );
+  }
+
+  /** In words, for whoever reads the log of a long evening. */
+  get waitsFor(): string {
+    const sayings = this.#sayings.map(
+      ({ sentence, tries }) => `to be understood: "${sentence}" (said ${tries} times)`,
+    );
+    const jobs = this.#jobs.map(
+      ({ about, what, minutes, when }) =>
+        `hands: ${about}, ${what}, ${when() ? `${minutes.toFixed(1)} min` : 'not yet its turn'}`,
+    );
+    const watching = [...this.#watching].map(([about, what]) => `eyes: ${about}, ${what}`);
+    const left = this.#names.filter((name) => !this.#rested.has(name) && !this.ends.has(name));
+    const away = this.#isAway ? [`away for ${((this.#awayUntil ?? 0) - this.#now).toFixed(1)} min`] : [];
+    const all = [...away, ...sayings, ...jobs, ...watching];
+    return `${all.length === 0 ? 'a word from the page' : all.join('; ')}; not yet at rest: ${left.join(', ')}`;
   }
 
   get finished(): boolean {
@@ -131,11 +149,13 @@ export class RobotCook {
   #obey(prompt: Prompt): void {
     const { key } = prompt;
     // What is said without a name is about the only one left, or about what the cook has just spoken of.
-    const fruit = prompt.name ?? this.#only() ?? this.#spokenOf;
+    const fruit =
+      prompt.name ?? this.#only() ?? (key === 'batch.askIfItHolds' ? this.#plate() : this.#spokenOf);
     const [area] = key.split('.');
     if (area === 'canner') return this.#obeyCanner(key);
     if (area === 'dialogue') return this.#talk(prompt);
     if (fruit !== null) this.#obeyBatch(key, fruit, prompt.words);
+    else if (key === 'batch.askIfItHolds') this.#reply('say that again');
   }
 
   #obeyBatch(key: Prompt['key'], fruit: string, words: string): void {
@@ -153,6 +173,7 @@ export class RobotCook {
           this.#world.look(fruit).boil === 'rolling' ? `the ${fruit} is at a rolling boil` : 'no not yet',
         );
       case 'batch.simmer':
+        this.#onPlate.delete(fruit);
         this.#world.heat(fruit, words.includes('hard') ? 0.9 : 0.75);
         this.#watching.set(fruit, 'thick');
         return this.#calledAway(fruit);
@@ -172,7 +193,9 @@ export class RobotCook {
         return this.#then(fruit, 3, `the ${fruit} is blended`);
       case 'batch.spoonOnPlate':
         this.#world.heat(fruit, 0);
-        return this.#then(fruit, words.includes('wants') ? 12 : 0.5, `the ${fruit} is on the plate`);
+        return this.#then(fruit, words.includes('wants') ? 12 : 0.5, `the ${fruit} is on the plate`, () =>
+          this.#onPlate.add(fruit),
+        );
       case 'batch.askIfItHolds':
         return this.#answer(
           fruit,
@@ -181,8 +204,10 @@ export class RobotCook {
             : `the ${fruit} is still runny`,
         );
       case 'batch.loosen':
+        this.#onPlate.delete(fruit);
         return this.#then(fruit, 1, `the ${fruit} is loosened`);
       case 'batch.readyJars':
+        this.#onPlate.delete(fruit);
         return this.#hands(
           fruit,
           'ready jars',
@@ -404,6 +429,11 @@ export class RobotCook {
 
   #settleAbout(about: string): void {
     for (const saying of this.#sayings.filter((one) => one.about === about)) this.#settle(saying);
+  }
+
+  /** Where the name was not caught it is the only plate there is; of two, no plate is judged for another. */
+  #plate(): string | null {
+    return this.#onPlate.size === 1 ? ([...this.#onPlate][0] ?? null) : null;
   }
 
   #only(): string | null {

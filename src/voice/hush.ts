@@ -11,7 +11,7 @@ import { FRAME_MS, type Stretch } from './segmenter.ts';
 import type { SoundReading } from './soundReader.ts';
 
 const framesIn = (ms: number) => Math.ceil(ms / FRAME_MS);
-const EVERY = framesIn(96);
+const EVERY = framesIn(64);
 /** With the quiet before it: less holds no plea, in more somebody talks, or the page does. */
 const SHORTEST = framesIn(480);
 const LONGEST = framesIn(1_700);

@@ -29,13 +29,16 @@ const SILENT_WITHIN_MS = 3_000;
 /** A touch needs no ear. */
 const SILENT_AT_ONCE_MS = 700;
 const HUSHES = 2;
+const ALL = 'status of all batches';
 /** One word in an echo is lost now and then, and a cook says it again. */
-const MOST_TRIES = 2;
+const MOST_TRIES = 3;
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 const word = (key: keyof typeof english.messages) => english.messages[key] ?? '';
 
 let kitchen: Kitchen;
 let cook: VoiceCook;
+/** What it was last asked for. */
+let asked = ALL;
 const page = (): Page => kitchen.page;
 
 beforeAll(async () => {
@@ -129,7 +132,10 @@ function raise(error: unknown): never {
 /** Asks for something long and waits until it is being said. */
 async function askForAll(): Promise<void> {
   await cook.letItFinish();
-  await isHeard('status of all batches');
+  // Never what the strip shows already: nobody could tell that it was heard again.
+  const shown = await page().locator('.ear-words').textContent();
+  asked = shown?.includes(ALL) ? 'how is everything' : ALL;
+  await isHeard(asked);
   await speaks();
 }
 
@@ -138,7 +144,6 @@ test('"hush" over its own voice stops it, and it listens on', async () => {
   const times: number[] = [];
   for (let tries = 1; times.length < HUSHES && tries < HUSHES + MOST_TRIES; tries++) {
     await askForAll();
-    await pause(700);
     const soundedOn = await soundsOnAfter(kitchen, await wordsEndOf(kitchen, 'hush'));
     const heard = (await strip()).some((text) => text.includes('hush'));
     console.error(`after the end of "hush" the page sounded on for ${Math.round(soundedOn)} ms; ${heard}`);
@@ -157,7 +162,7 @@ test('takes no word of its own for a command, and asks or acts on a step said ov
   await cook.letItFinish();
   await pause(1_500);
   const heard = (await strip()).filter((text) => /[“?]/.test(text));
-  expect(new Set(heard)).toEqual(new Set(['“status of all batches”']));
+  expect(new Set(heard)).toEqual(new Set([`“${asked}”`]));
   expect(await page().evaluate(() => document.documentElement.dataset['kitchen'])).toBe(before);
 
   await askForAll();

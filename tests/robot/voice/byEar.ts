@@ -48,9 +48,7 @@ export async function eveningByEar(
     last = wall;
     if (wall - told >= WAITS_TOLD_MS) {
       told = wall;
-      const { kitchen: states = '' } = await kitchen.page.evaluate(() => ({
-        ...document.documentElement.dataset,
-      }));
+      const states = await kitchen.page.evaluate(() => document.documentElement.dataset['kitchen'] ?? '');
       tell(
         `${((wall - began) / 1000).toFixed(0)}    (the cook waits for ${cook.waitsFor}; the page: ${states})`,
       );

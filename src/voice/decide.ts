@@ -29,8 +29,8 @@ export const CALLED_BARS: Record<Consequence, Bar> = {
   safety: BARS.safety,
 };
 
-/** Natural log by which a sentence must be ahead of those that sound alike. */
-const LEAD = 3;
+/** Natural log by which a sentence must be ahead of those that sound alike, and of its own question. */
+const LEAD = 6;
 
 /**
  * What says that a boil was lost, or was none: heard by mistake it costs minutes and no jar its safety, so it needs no

@@ -5,7 +5,8 @@
 
 // Only words that carry the fact: whether "full" or "fall" was heard before "rolling boil" changes nothing.
 const alike: Readonly<Record<string, readonly string[]>> = {
-  boil: ['ball', 'bowl', 'bull', 'oil', 'boy'],
+  boil: ['ball', 'bowl', 'bull', 'oil', 'boy', 'soil', 'coil', 'foil', 'mill', 'mall'],
+  hard: ['card', 'lard', 'yard', 'heart'],
   jars: ['cars', 'cards', 'stars'],
   sealed: ['sold', 'peeled', 'failed', 'filled'],
   passed: ['fast', 'pass it'],
@@ -13,6 +14,7 @@ const alike: Readonly<Record<string, readonly string[]>> = {
   stopped: ['stepped', 'shopped'],
   holds: ['folds', 'cold'],
   thick: ['quick', 'sick', 'stick'],
+  test: ['rest', 'text', 'taste'],
   canner: ['cupboard', 'corner'],
 };
 

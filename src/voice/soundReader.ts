@@ -8,6 +8,7 @@ import { soundGraph, type SoundGraph } from './network/soundGraph.ts';
 import { weakestLack } from './network/weakest.ts';
 import { anyWords, wordLoop, type WordLoop } from './network/wordLoop.ts';
 import type { Dictionary } from './pronunciations.ts';
+import { turned } from './turned.en.ts';
 
 /** What the network makes of a clip. */
 export interface SoundReading {
@@ -29,7 +30,7 @@ export interface SoundReading {
   overSilence(sentence: Ranked): number;
   /** How much the sentence lacks where it fits worst, natural log. */
   weakest(words: string): number;
-  /** By how much the likeliest sentence that only sounds like this one is ahead of it; -Infinity where there is none. */
+  /** By how much the likeliest sentence that only sounds like this one, or turns it into a question or a no, is ahead of it. */
   rival(words: string): number;
 }
 
@@ -128,7 +129,8 @@ export class SoundReader {
       overSilence: ({ fit, sounds }) => fit - SOUND_PRICE * sounds - silence(outputs),
       weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
       rival: (words) => {
-        const { sentences: scores } = forwardScores(outputs, this.#graphOf([words, ...soundAlikes(words)]));
+        const others = [...soundAlikes(words), ...turned(words)];
+        const { sentences: scores } = forwardScores(outputs, this.#graphOf([words, ...others]));
         return Math.max(...scores.subarray(1)) - scores[0]!;
       },
     };

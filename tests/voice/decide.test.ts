@@ -154,7 +154,8 @@ describe('what sounds alike', () => {
   const kind = (said: string, rival: number) => decide(sounding(said, rival), lost, 400).kind;
 
   it.each([
-    ['full boil', -4, 'heard'],
+    ['full boil', -7, 'heard'],
+    ['full boil', -4, 'unsure'],
     ['full boil', -2, 'unsure'],
     ['the boil dropped', -2, 'heard'],
     ['the boil dropped', 0, 'unsure'],

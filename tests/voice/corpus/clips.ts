@@ -56,11 +56,12 @@ export function clips(
 ): Clip[] {
   const mine = voices.filter((voice) => voice.side === side);
   return sentencesOf(side, book, perCommand).flatMap((sentence, index) =>
-    Array.from({ length: voicesEach }, (_, turn) => clip(sentence, mine[(index + turn) % mine.length]!)),
+    Array.from({ length: voicesEach }, (_, turn) => clipOf(sentence, mine[(index + turn) % mine.length]!)),
   );
 }
 
-function clip({ kind, words }: { kind: Clip['kind']; words: string }, voice: Voice): Clip {
+/** One sentence by one voice. */
+export function clipOf({ kind, words }: { kind: Clip['kind']; words: string }, voice: Voice): Clip {
   const id = `${voice.name}: ${words}`;
   return {
     id,

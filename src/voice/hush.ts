@@ -21,6 +21,8 @@ export class Hush {
   /** Where the stretch began in which the page was hushed before it was over. */
   #hushedIn: number | null = null;
   #start = 0;
+  /** The frame of the next look. */
+  #next = 0;
   #plain = 0;
 
   end(): void {
@@ -29,12 +31,13 @@ export class Hush {
 
   /** Whether to look now, in the stretch that began there. */
   isDue(start: number, frame: number): boolean {
-    if (start !== this.#start) this.#plain = 0;
-    this.#start = start;
-    const length = frame - start;
-    return (
-      start !== this.#hushedIn && length >= SHORTEST && length <= LONGEST && (length - SHORTEST) % EVERY === 0
-    );
+    if (start !== this.#start) [this.#start, this.#next, this.#plain] = [start, start + SHORTEST, 0];
+    return start !== this.#hushedIn && frame >= this.#next && frame <= start + LONGEST;
+  }
+
+  /** A machine that reads slowly looks less often, or the ear would fall behind. */
+  looked(frame: number, tookMs: number): void {
+    this.#next = frame + Math.max(EVERY, framesIn(2 * tookMs));
   }
 
   /** The same plea, now that it is over. */

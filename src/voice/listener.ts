@@ -162,12 +162,14 @@ export class Listener {
 
   /** Nothing else is understood before the silence after it has lasted. */
   async #listenForHush(): Promise<void> {
-    const { reader, heard } = this.#parts;
+    const { reader, heard, now } = this.#parts;
     const start = this.#segmenter.openedAt;
     if (reader === null || start === null || !this.#masking.isAtIt(this.#looked)) return this.#hush.end();
     if (!this.#hush.isDue(start, this.#looked)) return;
     const [book, own] = [this.#book, this.#own];
+    const from = now();
     const sounds = await reader.read(this.#raw.cut(start * DETECTOR_FRAME, this.#looked * DETECTOR_FRAME));
+    this.#hush.looked(this.#looked, now() - from);
     const hearing = sounds && this.#hush.take(sounds, book, own);
     if (hearing) heard(hearing, { sounds, votes: null });
   }

@@ -80,6 +80,8 @@ export class Conversation {
     const at = this.#ports.wall();
     const before = this.#talk.state;
     const overTheMouth = this.#caption?.speaking === true;
+    // Who hushed the page and now speaks to it wants an answer.
+    if (hearing.kind !== 'nothing' && hearing.understood.command !== 'hush') this.#ports.announcer.happened();
     const came = this.#talk.take({
       type: 'heard',
       at,

@@ -59,8 +59,7 @@ export class HandCook {
   async saysYes(): Promise<boolean> {
     const yes = this.page.locator('.answers .choice').first();
     if (!(await yes.isVisible())) return false;
-    await this.#hold(yes);
-    return true;
+    return this.#hold(yes);
   }
 
   async toTheSimmer(): Promise<void> {
@@ -117,15 +116,18 @@ export class HandCook {
     if (await plate.isVisible()) await plate.click();
   }
 
-  async #hold(button: ReturnType<Page['locator']>): Promise<void> {
+  /** False where the button is gone by then: the page has moved on by itself. */
+  async #hold(button: ReturnType<Page['locator']>): Promise<boolean> {
     // Two touches at once are spray to the guard; a thumb takes a moment from one button to the next.
     await new Promise((resolve) => setTimeout(resolve, SPRAY_MS + 50));
-    const box = await button.boundingBox();
-    if (!box) throw new Error('A button to hold is not on the screen.');
+    if (!(await button.isVisible())) return false;
+    const box = await button.boundingBox({ timeout: 1_000 }).catch(() => null);
+    if (!box) return false;
     await this.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await this.page.mouse.down();
     await new Promise((resolve) => setTimeout(resolve, HOLD_MS));
     await this.page.mouse.up();
+    return true;
   }
 
   /** Where the screen asks how many, the number it offers is taken. */

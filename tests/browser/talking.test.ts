@@ -128,6 +128,20 @@ async function isHeard(sentence: string): Promise<void> {
   }
 }
 
+/** The same after a reload, when nobody keeps what the strip showed. */
+async function hearsAfterwards(sentence: string): Promise<void> {
+  const shown = () =>
+    page().waitForFunction(
+      (said) => document.querySelector('.ear-words')?.textContent?.includes(said),
+      sentence,
+      { timeout: 8_000 },
+    );
+  for (let tries = 1; ; tries++) {
+    await kitchen.say(sentence);
+    if (await shown().catch((error: unknown) => (tries < MOST_TRIES ? null : raise(error)))) return;
+  }
+}
+
 function raise(error: unknown): never {
   throw error;
 }
@@ -253,8 +267,7 @@ test('a minute of reading is followed, kept across a reload, and forgotten when 
   expect(await kept()).not.toBeNull();
   await page().mouse.click(400, 30);
   await listening();
-  await kitchen.say('hush');
-  await page().waitForFunction(() => document.querySelector('.ear-words')?.textContent?.includes('hush'));
+  await hearsAfterwards('what is headspace');
   await openMicrophone();
   await page()
     .locator('dialog[open]')

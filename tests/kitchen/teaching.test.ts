@@ -46,6 +46,12 @@ describe('a beginner', () => {
     expect(lately(2)).toContain('State food guides say so.');
   });
 
+  test('who has hushed the page and then asks is answered', async () => {
+    await say('hush');
+    await say('what is headspace');
+    expect(lately(1)).toContain('The empty space under the lid');
+  });
+
   test('asks why of what was said last, and for more; then why of a figure', async () => {
     await say('why');
     expect(lately(1)).toBe('It must be hot when the jars are full: hot jars crack in cold water.');

@@ -3,7 +3,7 @@
 import { consequenceOf, type CommandId, type Consequence } from '../../machines/dialogue/commands.ts';
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import { confidenceOf, coveredBy } from './confidence.ts';
-import { fused, fusedConfidence, MOST_MARGIN, type Fused, type FusedReading } from './fused.ts';
+import { fused, fusedConfidence, MOST_MARGIN, type FusedEvidence, type FusedReading } from './fused.ts';
 import type { Reading } from './recogniser.ts';
 
 /** At `heard` and above it is acted on; at `unsure` and above it is asked back; below, nothing was said to the page. */
@@ -111,7 +111,7 @@ function decideFused(
     !grave ||
     (reading.sounds.rival(words) < -(lost ?? LEAD) && !(counts && best.evidence.margin < MOST_MARGIN));
   const sure =
-    confidence >= bar.heard || (confidence >= UNMISTAKABLE.confidence && unmistakable(reading, best));
+    confidence >= bar.heard || (confidence >= UNMISTAKABLE.confidence && isUnmistakable(best.evidence));
   const kind = sure && plain && best.overruled < MOST_OVERRULED ? 'heard' : 'unsure';
   return { kind, words, understood: { command, slots }, confidence, ms };
 }
@@ -119,13 +119,11 @@ function decideFused(
 /** Where the classic recogniser wins against a network that plainly heard something else, the cook is asked (natural log). */
 const MOST_OVERRULED = 4;
 
-/** Fits everywhere, and is far ahead of whatever means or sounds otherwise: then a matter of safety needs less besides. */
-const UNMISTAKABLE = { confidence: 0.7, margin: 10, weakest: 2, lead: 6 };
+/** Fits everywhere, and is far ahead of whatever means otherwise: then a matter of safety, plain beside what sounds alike, needs less besides. */
+const UNMISTAKABLE = { confidence: 0.7, margin: 10, weakest: 2 };
 
-function unmistakable({ sounds }: FusedReading, { words, evidence }: Fused): boolean {
-  const { margin, weakest } = evidence;
-  if (margin < UNMISTAKABLE.margin || weakest > UNMISTAKABLE.weakest) return false;
-  return sounds.rival(words) < -UNMISTAKABLE.lead;
+function isUnmistakable({ margin, weakest }: FusedEvidence): boolean {
+  return margin >= UNMISTAKABLE.margin && weakest <= UNMISTAKABLE.weakest;
 }
 
 function decideClassic(

@@ -62,15 +62,8 @@ export class Segmenter {
    * answer can be worked out while the rest of the silence is waited for. Null on every other frame.
    */
   get likely(): Stretch | null {
-    return this.paused(this.#settings.trailMs);
-  }
-
-  /** The same on the one frame where the silence has lasted so long; what is not there yet is left out. */
-  paused(ms: number): Stretch | null {
     const silent = this.#frame - this.#speechEnd;
-    if (this.#opened === null || silent !== framesIn(ms)) return null;
-    const stretch = this.#stretch();
-    return stretch && { ...stretch, end: Math.min(stretch.end, this.#frame) };
+    return this.#opened !== null && silent === framesIn(this.#settings.trailMs) ? this.#stretch() : null;
   }
 
   /** Where the open stretch began; null where there is none. */

@@ -1,6 +1,6 @@
 // A cook with a thumb: presses what the screen offers, holding where it asks to be held.
 
-import type { Page } from 'playwright-core';
+import { errors, type Page } from 'playwright-core';
 import { viewWords } from '../../src/words/en.views.ts';
 import { SPRAY_MS } from '../../src/app/stove/hold.ts';
 import type { Kitchen } from './harness/kitchen.ts';
@@ -121,7 +121,10 @@ export class HandCook {
     // Two touches at once are spray to the guard; a thumb takes a moment from one button to the next.
     await new Promise((resolve) => setTimeout(resolve, SPRAY_MS + 50));
     if (!(await button.isVisible())) return false;
-    const box = await button.boundingBox({ timeout: 1_000 }).catch(() => null);
+    const box = await button.boundingBox({ timeout: 1_000 }).catch((error: unknown) => {
+      if (error instanceof errors.TimeoutError) return null;
+      throw error;
+    });
     if (!box) return false;
     await this.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
     await this.page.mouse.down();

@@ -3,7 +3,7 @@
 import type { AppProps } from '../actions.ts';
 import type { Draft } from './draft.ts';
 import { readElevationM, readNumber } from './entry.ts';
-import { lowerFirst } from '../stove/lowerFirst.ts';
+import { lowerFirst } from '../../kitchen/lowerFirst.ts';
 import { ChoiceField, MassField, NumberField } from './fields.tsx';
 import { FruitField } from './FruitField.tsx';
 import { KnownFields } from './KnownFields.tsx';

@@ -1,7 +1,7 @@
 // Why there is no plan yet, in a sentence.
 
 import type { Catalogue } from '../../kitchen/ports.ts';
-import { lowerFirst } from '../stove/lowerFirst.ts';
+import { lowerFirst } from '../../kitchen/lowerFirst.ts';
 import type { Outcome } from './outcome.ts';
 
 /** What must change; which field it is about stands beside the field. */

@@ -12,7 +12,7 @@ import { starzakPeacock } from '../../tables/sucrose.ts';
 import type { FigureId } from '../../core/guidance.ts';
 import { storage } from '../../tables/storage.ts';
 import type { Units } from '../actions.ts';
-import { lowerFirst } from '../stove/lowerFirst.ts';
+import { lowerFirst } from '../../kitchen/lowerFirst.ts';
 import type { ShownPlan, Word } from './figures.ts';
 import { sayDuration, sayElevation, sayMass, trim } from './units.ts';
 

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import type { Answer, AppProps } from '../actions.ts';
 import { readDepthM, readMassKg, readTempC, type Read } from '../plan/entry.ts';
-import { lowerFirst } from '../stove/lowerFirst.ts';
+import { lowerFirst } from '../../kitchen/lowerFirst.ts';
 import { Sheet } from './Sheet.tsx';
 
 interface ReadingSheetProps extends Pick<AppProps, 'catalogue' | 'settings'> {

@@ -5,7 +5,7 @@ import type { CannerView } from '../../kitchen/view.ts';
 import { ProcessTape } from '../drawings/ProcessTape.tsx';
 import type { ClockFace } from './clock.ts';
 import type { Glance } from './glance.ts';
-import { lowerFirst } from './lowerFirst.ts';
+import { lowerFirst } from '../../kitchen/lowerFirst.ts';
 import { useBox } from './useBox.ts';
 
 interface GlanceZoneProps {

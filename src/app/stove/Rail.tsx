@@ -6,7 +6,7 @@ import type { Actions } from '../actions.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { clockFace } from './clock.ts';
 import { short as shortState } from './glance.ts';
-import { lowerFirst } from './lowerFirst.ts';
+import { lowerFirst } from '../../kitchen/lowerFirst.ts';
 
 interface RailProps {
   view: KitchenView;

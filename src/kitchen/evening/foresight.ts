@@ -3,6 +3,7 @@
 import type { EveningPlan } from '../../core/evening/types.ts';
 import type { Message } from '../../../machines/kitchen/effects.ts';
 import type { Actors } from '../kitchenView.ts';
+import { lowerFirst } from '../lowerFirst.ts';
 import { listed, type Speech } from './saying.ts';
 import { comingUp, gathered, handsAt, type Wait } from './waits.ts';
 
@@ -37,5 +38,3 @@ export class Foresight {
     return [foreseen, { slot: 'gather', message: { key: 'evening.gather', params } }];
   }
 }
-
-const lowerFirst = (text: string): string => text.slice(0, 1).toLowerCase() + text.slice(1);

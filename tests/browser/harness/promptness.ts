@@ -40,16 +40,3 @@ export async function soundsOnAfter(kitchen: Kitchen, instant: number): Promise<
     if (loud(samples, at)) last = at + BLOCK;
   return last === 0 ? 0 : startedAt - instant + (last / RATE_HZ) * 1000;
 }
-
-/** How long after an instant the page begins to sound, ms; null where it has not within that time. Negative: it did not wait. */
-export async function soundsAfter(
-  kitchen: Kitchen,
-  instant: number,
-  withinMs: number,
-): Promise<number | null> {
-  await pause(withinMs - (Date.now() - instant));
-  const { samples, startedAt } = await kitchen.heardFromPage(instant);
-  for (let at = 0; at + BLOCK <= samples.length; at += BLOCK)
-    if (loud(samples, at)) return startedAt - instant + (at / RATE_HZ) * 1000;
-  return null;
-}

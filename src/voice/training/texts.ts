@@ -1,5 +1,7 @@
-// The sentences that the training voices say, with their sounds: `npx tsx src/voice/training/texts.ts WORDLIST > texts.tsv`.
-// Half are the kitchen's own sentences, half are random words, so that the network learns sounds and not sentences.
+// The sentences that the training voices say, with their sounds: `npx tsx src/voice/training/texts.ts WORDLIST [KEPT] > texts.tsv`.
+// A third are the kitchen's own sentences, a third are random words, so that the network learns sounds and not sentences,
+// and the rest the kitchen's with a word in them that is one sound away from the right one: who has heard only "thick
+// enough" hears it in "sick enough". KEPT lists sentences that nobody may say here, for they are there to measure with.
 
 import { readFileSync } from 'node:fs';
 
@@ -10,8 +12,9 @@ const FRUITS =
   'damson,pear,crab apple,plum,strawberry,raspberry,blackberry,gooseberry,quince,apricot,peach,cherry,fig,apple,tomato,grape,elderberry,greengage,blueberry,rhubarb,medlar,nectarine,loganberry,blackcurrant,redcurrant,cranberry,mulberry,lemon,orange,tomatillo'.split(
     ',',
   );
-const RANDOM_SENTENCES = 48_000;
+const RANDOM_SENTENCES = 40_000;
 const SHUFFLED_SENTENCES = 12_000;
+const ONE_SOUND_AWAY = 20_000;
 /** Single short words fail most, so each of the kitchen's words and every number is said alone too. */
 const ALONE_TURNS = 4;
 const SEED = 20260925;
@@ -35,9 +38,11 @@ function sounds(sentence: string): string | null {
   return ways.every((way) => way !== undefined) ? ways.join(' ') : null;
 }
 
+const kept = new Set(process.argv[3] ? readFileSync(process.argv[3], 'utf8').split('\n') : []);
+
 function print(kind: string, sentence: string): void {
   const phones = sounds(sentence);
-  if (phones !== null) console.log([kind, sentence, phones].join('\t'));
+  if (phones !== null && !kept.has(sentence)) console.log([kind, sentence, phones].join('\t'));
 }
 
 const sentencesOf = (fruits: readonly string[]) => allPhrases(fruits).map(({ words }) => words);
@@ -60,3 +65,46 @@ const common = readFileSync(process.argv[2]!, 'utf8')
   .filter((word) => /^[a-z]{2,}$/.test(word) && dictionary.of(word).length > 0);
 for (let i = 0; i < RANDOM_SENTENCES; i++)
   print('random', Array.from({ length: 1 + Math.floor(4.5 * random()) }, () => oneOf(common)).join(' '));
+
+/** The ways to say a word with one sound left out or exchanged for any other. */
+function blurred(sounds: string): string[] {
+  const parts = sounds.split(' ');
+  return parts.flatMap((_, i) => [
+    [...parts.slice(0, i), '*', ...parts.slice(i + 1)].join(' '),
+    [...parts.slice(0, i), ...parts.slice(i + 1)].join(' '),
+  ]);
+}
+
+const saidSo = new Map<string, string[]>();
+for (const word of common)
+  for (const way of [dictionary.of(word)[0]!, ...blurred(dictionary.of(word)[0]!)])
+    saidSo.set(way, [...(saidSo.get(way) ?? []), word]);
+
+function oneSoundFrom(word: string): string[] {
+  const said = dictionary.of(word)[0];
+  if (said === undefined) return [];
+  const near = [said, ...blurred(said)].flatMap((way) => saidSo.get(way) ?? []);
+  // Two words that each lack a sound may meet in the rest: that is two sounds, unless one is the rest of the other.
+  return [...new Set(near)].filter((other) => {
+    const theirs = dictionary.of(other)[0]!;
+    return theirs !== said && sharesOneBlur(said, theirs);
+  });
+}
+
+function sharesOneBlur(one: string, other: string): boolean {
+  const [a, b] = [one.split(' '), other.split(' ')];
+  if (Math.abs(a.length - b.length) > 1) return false;
+  if (a.length === b.length) return a.filter((sound, i) => sound !== b[i]).length === 1;
+  const [short, long] = a.length < b.length ? [a, b] : [b, a];
+  return long.some((_, i) => [...long.slice(0, i), ...long.slice(i + 1)].join(' ') === short.join(' '));
+}
+
+const neighbours = new Map(kitchenWords.map((word) => [word, oneSoundFrom(word)]));
+for (let i = 0; i < ONE_SOUND_AWAY;) {
+  const words = oneOf(kitchen).split(' ');
+  const at = Math.floor(random() * words.length);
+  const near = neighbours.get(words[at]!) ?? [];
+  if (near.length === 0) continue;
+  print('near', words.with(at, oneOf(near)).join(' '));
+  i += 1;
+}

@@ -1,4 +1,6 @@
-"""Trains the phoneme network on the spoken sentences: python3 train.py DATADIR OUTDIR --until SECONDS [--from network.pt or phones.onnx].
+"""Trains the phoneme network on the spoken sentences: python3 train.py DATADIR OUTDIR --until SECONDS [--from network.pt or phones.onnx],
+or on several GPUs: torchrun --nproc-per-node GPUS train.py ... with the same. A machine that is lent for minutes at a time
+takes the whole in parts: --part 0:0.6 first, then --from network.pt --part 0.6:1.
 
 DATADIR holds train and check of synth.py, and where there are any recorded.npz and digits.npz of recorded.py.
 Prints a table as it goes; leaves network.onnx (8-bit weights), network.pt and fixture.json in OUTDIR at every line of it.
@@ -6,12 +8,13 @@ Prints a table as it goes; leaves network.onnx (8-bit weights), network.pt and f
 import argparse
 import json
 import math
+import os
 import time
 from pathlib import Path
 
 import numpy as np
 import torch
-from torch import nn
+from torch import distributed, nn
 from torch.nn import functional as F
 
 from export import save_onnx
@@ -29,7 +32,8 @@ LONGEST = 7
 TOP_RATE = 2e-3
 # How much the second head, halfway up, counts.
 HALFWAY_SHARE = 0.3
-device = 'cuda' if torch.cuda.is_available() else 'cpu'
+RANK, WORLD = int(os.environ.get('RANK', 0)), int(os.environ.get('WORLD_SIZE', 1))
+device = f'cuda:{RANK}' if torch.cuda.is_available() else 'cpu'
 
 
 def numbered(phones):
@@ -56,13 +60,16 @@ class Corpus:
         self.counts = torch.tensor([len(phones) for phones in said], device=device)
         self.phones = nn.utils.rnn.pad_sequence([torch.tensor(phones) for phones in said], True).to(device)
 
-    def batches(self, size, shuffled):
-        """Like lengths together, in random order, so that little is padding."""
+    def batches(self, size, shuffle=None):
+        """Like lengths together, so that little is padding; in an order drawn from the number `shuffle`, the same on every GPU."""
         lengths = self.lengths[self.use]
-        jitter = torch.rand(len(lengths), device=device) * 0.2 + 0.9 if shuffled else 1
-        order = self.use[torch.argsort(lengths * jitter)]
-        batches = list(order.split(size))
-        for index in torch.randperm(len(batches)) if shuffled else range(len(batches)):
+        if shuffle is None:
+            yield from self.use[torch.argsort(lengths)].split(size)
+            return
+        draw = torch.Generator().manual_seed(shuffle)
+        jitter = torch.rand(len(lengths), generator=draw).to(device) * 0.2 + 0.9
+        batches = self.use[torch.argsort(lengths * jitter)].split(size)
+        for index in torch.randperm(len(batches), generator=draw):
             yield batches[index]
 
     def dry(self, batch, factor, wobble=0):
@@ -223,7 +230,7 @@ def check(network, corpus, filters, window, below):
     network.eval()
     wrong = said = 0
     with torch.no_grad():
-        for batch in corpus.batches(100, False):
+        for batch in corpus.batches(100):
             dry, lengths = corpus.dry(batch, torch.ones(len(batch), device=device))
             sound = F.pad(dry, (4000, 3200))
             sound = F.pad(sound, (0, -(sound.shape[1] - WINDOW) % GRAIN))
@@ -338,7 +345,7 @@ def kept(network, corpus, filters, window, most=2.5):
     network.eval()
     fits = torch.zeros(len(corpus.lengths), device=device)
     with torch.no_grad():
-        for batch in corpus.batches(200, False):
+        for batch in corpus.batches(200):
             dry, lengths = corpus.dry(batch, torch.ones(len(batch), device=device))
             sound = F.pad(dry, (4000, 3200))
             sound = unit(F.pad(sound, (0, -(sound.shape[1] - WINDOW) % GRAIN)))
@@ -349,8 +356,8 @@ def kept(network, corpus, filters, window, most=2.5):
     return ((fits < most) | (torch.arange(len(fits), device=device) < corpus.spoken))[corpus.use]
 
 
-def train(folder, out, until, begin_from, but, turns):
-    torch.manual_seed(SEED)
+def train(folder, out, until, begin_from, but, turns, course=(0, 1)):
+    torch.manual_seed(SEED + RANK)
     torch.backends.cudnn.allow_tf32 = True
     corpus, other = Corpus(folder, 'train', gathered(folder, but), turns, but), Corpus(folder, 'check')
     filters = mel_filters().to(device)
@@ -358,27 +365,32 @@ def train(folder, out, until, begin_from, but, turns):
     window = torch.hann_window(WINDOW, device=device)
     network = Network().to(device)
     if begin_from and begin_from.endswith('.onnx'):
-        unfold(network, begin_from, (features(*kitchen(corpus, batch), filters, window) for batch in corpus.batches(BATCH, True)))
-        corpus.use = corpus.use[kept(network, corpus, filters, window)]
-        print(f'{len(corpus.use)} utterances keep to what is said of them', flush=True)
+        unfold(network, begin_from, (features(*kitchen(corpus, batch), filters, window) for batch in corpus.batches(BATCH, SEED)))
     elif begin_from:
         network.load_state_dict(torch.load(begin_from, map_location=device))
-    top_rate = TOP_RATE / 2 if begin_from else TOP_RATE
+    if begin_from:
+        corpus.use = corpus.use[shared(kept(network, corpus, filters, window))]
+        print(f'{len(corpus.use)} utterances keep to what is said of them', flush=True)
+    for part in (*network.parameters(), *network.buffers()):
+        part.data = shared(part.data)
+    top_rate = (TOP_RATE / 2 if begin_from else TOP_RATE) * math.sqrt(WORLD)
     print(f'{sum(p.numel() for p in network.parameters())} weights, {len(corpus.use)} utterances', flush=True)
     optimiser = torch.optim.AdamW(network.parameters(), top_rate, weight_decay=0.01)
-    begun, step, epoch, sum_loss = time.time(), 0, 0, 0.0
-    done = 0.0
+    begun, step, sum_loss = time.time(), 0, 0.0
+    done, epoch = 0.0, int(1000 * course[0])
     while done < 1:
         epoch += 1
-        for batch in corpus.batches(BATCH, True):
-            if len(batch) < 8:
+        for batch in corpus.batches(BATCH * WORLD, SEED + epoch):
+            if len(batch) < 8 * WORLD:
                 continue
-            done = (time.time() - begun) / (until - begun)
+            batch = batch[RANK::WORLD]
+            done = agreed((time.time() - begun) / (until - begun))
+            whole = course[0] + (course[1] - course[0]) * done
             if done >= 1:
                 break
-            rise = min(1, done / 0.08)
+            rise = min(1, whole / 0.08)
             for group in optimiser.param_groups:
-                group['lr'] = top_rate * (rise if rise < 1 else 0.5 * (1 + math.cos(math.pi * (done - 0.08) / 0.92))) + 1e-6
+                group['lr'] = top_rate * (rise if rise < 1 else 0.5 * (1 + math.cos(math.pi * (whole - 0.08) / 0.92))) + 1e-6
             with torch.no_grad():
                 sound, lengths = kitchen(corpus, batch)
                 x, counts = features(sound, lengths, throats[step % len(throats)], window)
@@ -389,17 +401,46 @@ def train(folder, out, until, begin_from, but, turns):
             loss = fit(logs) + HALFWAY_SHARE * fit(half)
             optimiser.zero_grad(set_to_none=True)
             loss.backward()
+            average(network)
             nn.utils.clip_grad_norm_(network.parameters(), 5.0)
             optimiser.step()
             sum_loss += loss.detach()
             step += 1
-            if step % 2000 == 0:
+            if step % 2000 == 0 and RANK == 0:
                 print(f'{time.time() - begun:5.0f} s  epoch {epoch:3d}  step {step:6d}  loss {float(sum_loss) / 2000:.3f}  '
                       + table(network, folder, other, filters, window, (40, 10, 0)), flush=True)
-                sum_loss = 0.0
                 keep(network, out, filters, window)
+            if step % 2000 == 0:
+                sum_loss = 0.0
+    if RANK > 0:
+        return
     print(f'end: step {step}, epoch {epoch}', table(network, folder, other, filters, window, (40, 20, 10, 5, 0)), flush=True)
     keep(network, out, filters, window)
+
+
+def shared(values):
+    """The first GPU's values, on all."""
+    if WORLD == 1:
+        return values
+    sent = values.to(device).contiguous() if values.dtype != torch.bool else values.to(device, torch.uint8)
+    distributed.broadcast(sent, 0)
+    return sent.to(values.dtype)
+
+
+def agreed(value):
+    """The first GPU's number, on all: their clocks differ, and all must stop at the same step."""
+    return value if WORLD == 1 else float(shared(torch.tensor([value], dtype=torch.float64)))
+
+
+def average(network):
+    """The mean of the gradients of all GPUs."""
+    if WORLD == 1:
+        return
+    slopes = [part.grad for part in network.parameters() if part.grad is not None]
+    flat = torch.cat([slope.flatten() for slope in slopes])
+    distributed.all_reduce(flat)
+    for slope, mean in zip(slopes, (flat / WORLD).split([slope.numel() for slope in slopes])):
+        slope.copy_(mean.view_as(slope))
 
 
 def table(network, folder, other, filters, window, levels):
@@ -439,6 +480,11 @@ if __name__ == '__main__':
     parser.add_argument('--from', dest='begin_from', help='weights to go on from')
     parser.add_argument('--but', default='', help='voices and real speakers to leave out, with commas between')
     parser.add_argument('--turns', type=int, default=RECORDED_TURNS)
+    parser.add_argument('--part', default='0:1', help='which share of the whole course of the learning rate this run is')
     options = parser.parse_args()
     options.out.mkdir(parents=True, exist_ok=True)
-    train(options.data, options.out, options.until, options.begin_from, options.but.split(','), options.turns)
+    if WORLD > 1:
+        distributed.init_process_group('nccl' if torch.cuda.is_available() else 'gloo')
+        if torch.cuda.is_available():
+            torch.cuda.set_device(RANK)
+    train(options.data, options.out, options.until, options.begin_from, options.but.split(','), options.turns, tuple(map(float, options.part.split(':'))))

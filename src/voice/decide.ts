@@ -5,6 +5,7 @@ import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import { confidenceOf, coveredBy } from './confidence.ts';
 import { fused, fusedConfidence, MOST_MARGIN, type FusedEvidence, type FusedReading } from './fused.ts';
 import type { Reading } from './recogniser.ts';
+import type { SoundReading } from './soundReader.ts';
 
 /** At `heard` and above it is acted on; at `unsure` and above it is asked back; below, nothing was said to the page. */
 export interface Bar {
@@ -29,8 +30,14 @@ export const CALLED_BARS: Record<Consequence, Bar> = {
   safety: BARS.safety,
 };
 
-/** Natural log by which a sentence must be ahead of those that sound alike, and of its own question. */
+/** Natural log by which a sentence must be ahead of those it is known to be taken for, and of its own question. */
 const LEAD = 6;
+/**
+ * The same of all common words that sound like one that carries the fact: few of them are ever said in its place, so
+ * none may fit better. Of a boil that was lost, and of jars that went in, one may by a little.
+ */
+const NEIGHBOUR_LEAD = 0;
+const LEAST_NEIGHBOUR_LEAD = -1;
 
 /**
  * What says that a boil was lost, or was none: heard by mistake it costs minutes and no jar its safety, so it needs no
@@ -43,6 +50,12 @@ function leadOfLostBoil({ command, slots }: OpenPhrase): number | null {
   const voids =
     command === 'boil.droppedEarlier' || (command === 'boil.saidTooEarly' && slots.agoMinutes === undefined);
   return voids ? -Infinity : null;
+}
+
+/** Null where nothing hangs on it. */
+function neighbourLead(phrase: OpenPhrase): number | null {
+  if (leadOfLostBoil(phrase) !== null || phrase.command === 'jars.in') return LEAST_NEIGHBOUR_LEAD;
+  return consequenceOf(phrase.command) === 'safety' ? NEIGHBOUR_LEAD : null;
 }
 
 const CALLED_FUSED_BARS: Record<Consequence, Bar> = {
@@ -104,16 +117,24 @@ function decideFused(
   const lost = leadOfLostBoil(phrase);
   const bar = bars[lost !== null ? 'step' : consequenceOf(command)];
   if (confidence < bar.unsure) return { kind: 'nothing', ms };
-  // What safety hangs on must sound more like itself than like any word that is one sound away, and its number unlike any other.
-  const grave = consequenceOf(command) === 'safety';
-  const counts = Object.values(slots).some((slot) => typeof slot === 'number');
-  const plain =
-    !grave ||
-    (reading.sounds.rival(words) < -(lost ?? LEAD) && !(counts && best.evidence.margin < MOST_MARGIN));
   const sure =
     confidence >= bar.heard || (confidence >= UNMISTAKABLE.confidence && isUnmistakable(best.evidence));
-  const kind = sure && plain && best.overruled < MOST_OVERRULED ? 'heard' : 'unsure';
+  const certain =
+    sure && best.overruled < MOST_OVERRULED && isPlainBeside(reading.sounds, phrase, best.evidence);
+  const kind = certain ? 'heard' : 'unsure';
   return { kind, words, understood: { command, slots }, confidence, ms };
+}
+
+/** What safety hangs on must sound more like itself than like what sounds alike or turns it, and its number unlike any other. */
+function isPlainBeside(sounds: SoundReading, phrase: OpenPhrase, { margin }: FusedEvidence): boolean {
+  const { words, command, slots } = phrase;
+  if (consequenceOf(command) === 'safety') {
+    const counts = Object.values(slots).some((slot) => typeof slot === 'number');
+    if (counts && margin < MOST_MARGIN) return false;
+    if (sounds.rival(words) >= -(leadOfLostBoil(phrase) ?? LEAD)) return false;
+  }
+  const lead = neighbourLead(phrase);
+  return lead === null || sounds.neighbour(words) < -lead;
 }
 
 /** Where the classic recogniser wins against a network that plainly heard something else, the cook is asked (natural log). */

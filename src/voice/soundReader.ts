@@ -7,6 +7,7 @@ import type { Listened, PhoneNetwork } from './network/phoneNetwork.ts';
 import { soundGraph, type SoundGraph } from './network/soundGraph.ts';
 import { weakestLack } from './network/weakest.ts';
 import { anyWords, wordLoop, type WordLoop } from './network/wordLoop.ts';
+import { neighboursOf } from './neighbours.ts';
 import type { Dictionary } from './pronunciations.ts';
 import { turned } from './turned.en.ts';
 
@@ -32,6 +33,8 @@ export interface SoundReading {
   weakest(words: string): number;
   /** By how much the likeliest sentence that only sounds like this one, or turns it into a question or a no, is ahead of it. */
   rival(words: string): number;
+  /** The same of a sentence in which a word that carries the fact is another common word that sounds like it. */
+  neighbour(words: string): number;
 }
 
 export interface Ranked {
@@ -62,6 +65,8 @@ export class SoundReader {
   #graph: SoundGraph = soundGraph([], () => []);
   #places: ReadonlyMap<string, number> = new Map();
   #priors: readonly number[] = [];
+  readonly #rivals = new Others((words) => this.#graphOf([words, ...soundAlikes(words), ...turned(words)]));
+  readonly #neighbours = new Others((words) => this.#graphOf([words, ...neighboursOf(words)]));
   /** Without the kitchen's own words, where they are not common: who says "canner" says it to the page. */
   readonly #common: WordLoop;
 
@@ -128,13 +133,32 @@ export class SoundReader {
       },
       overSilence: ({ fit, sounds }) => fit - SOUND_PRICE * sounds - silence(outputs),
       weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
-      rival: (words) => {
-        const others = [...soundAlikes(words), ...turned(words)];
-        const { sentences: scores } = forwardScores(outputs, this.#graphOf([words, ...others]));
-        return Math.max(...scores.subarray(1)) - scores[0]!;
-      },
+      rival: (words) => lead(outputs, this.#rivals.of(words)),
+      neighbour: (words) => lead(outputs, this.#neighbours.of(words)),
     };
   }
+}
+
+/** A sentence, the first in its graph, with others that must not pass for it. Kept: such sentences are few and come again. */
+class Others {
+  readonly #made = new Map<string, SoundGraph>();
+  readonly #make: (words: string) => SoundGraph;
+
+  constructor(make: (words: string) => SoundGraph) {
+    this.#make = make;
+  }
+
+  of(words: string): SoundGraph {
+    const graph = this.#made.get(words) ?? this.#make(words);
+    this.#made.set(words, graph);
+    return graph;
+  }
+}
+
+/** Natural log by which the likeliest other sentence is ahead of the first; -Infinity where there is none. */
+function lead(outputs: Outputs, graph: SoundGraph): number {
+  const { sentences } = forwardScores(outputs, graph);
+  return Math.max(...sentences.subarray(1)) - sentences[0]!;
 }
 
 /** Natural log of the path that is all blanks. */

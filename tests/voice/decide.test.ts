@@ -126,8 +126,8 @@ describe('where two commands share a sentence', () => {
   });
 });
 
-/** The network is sure of the sentence, and `rival` (natural log) says how far one that only sounds like it is ahead. */
-const sounding = (said: string, rival: number): FusedReading => ({
+/** The network is sure of the sentence; `rival` and `neighbour` (natural log) say how far one that only sounds like it is ahead. */
+const sounding = (said: string, rival: number, neighbour = -9): FusedReading => ({
   votes: null,
   sounds: {
     ranked: [{ words: said, fit: 26, score: 26, sounds: 14 }],
@@ -140,6 +140,7 @@ const sounding = (said: string, rival: number): FusedReading => ({
     otherWords: () => -4,
     overSilence: () => 60,
     rival: () => rival,
+    neighbour: () => neighbour,
   },
 });
 
@@ -164,6 +165,26 @@ describe('what sounds alike', () => {
     ['i said full boil too early it was two minutes ago', -2, 'unsure'],
   ])('"%s" with its rival at %d is %s', (said, rival, expected) => {
     expect(kind(said, rival)).toBe(expected);
+  });
+});
+
+describe('a common word that sounds like the one that carries the fact', () => {
+  const open = openBook([
+    phrase('the jars are out', 'jars.out'),
+    phrase('the jars are in', 'jars.in'),
+    phrase('the boil dropped', 'canner.boilDropped'),
+    phrase('the jars are filled', 'jars.filled'),
+  ]);
+  it.each([
+    ['the jars are out', -0.5, 'heard'],
+    ['the jars are out', 0.5, 'unsure'],
+    ['the jars are in', 0.5, 'heard'],
+    ['the jars are in', 1.5, 'unsure'],
+    ['the boil dropped', 0.5, 'heard'],
+    ['the boil dropped', 1.5, 'unsure'],
+    ['the jars are filled', 3, 'heard'],
+  ])('"%s" with its neighbour at %d is %s', (said, neighbour, expected) => {
+    expect(decide(sounding(said, -9, neighbour), open, 400).kind).toBe(expected);
   });
 });
 

@@ -1,29 +1,57 @@
 // How often the ear acts on what only comes near to a matter of a jar's safety, said by every voice that no training heard:
 //
-//   npm run bench:near -- [--levels quiet,8] [--voices NAME,NAME]
+//   npm run bench:near -- [--list first|unseen|tuning|test] [--levels quiet,8] [--voices NAME,NAME] [--every 1]
 //
-// All sentences of the book are open, as they never are in a kitchen.
+// `unseen` are the sentences that nothing was chosen by; `tuning` and `test` are what safety really hangs on, by the
+// voices of that side: what it costs. All sentences of the book are open, as they never are in a kitchen.
 
 import { parseArgs } from 'node:util';
 
+import { consequenceOf } from '../../../machines/dialogue/commands.ts';
 import { allPhrases } from '../../../src/words/phrases.en.ts';
-import { clipOf } from './clips.ts';
+import { clipOf, type Clip } from './clips.ts';
 import { endangers, outcomeOf, trialsOf, type Trial } from './measure.ts';
-import { graveNearMisses } from './sayings.ts';
+import { graveNearMisses, graveNearMissesUnseen } from './sayings.ts';
 import { HEARD_IN_TRAINING, voices } from './voices.ts';
 
 const { values } = parseArgs({
-  options: { levels: { type: 'string', default: 'quiet,8' }, voices: { type: 'string' } },
+  options: {
+    list: { type: 'string', default: 'first' },
+    levels: { type: 'string', default: 'quiet,8' },
+    voices: { type: 'string' },
+    /** Every second, third ... saying only. */
+    every: { type: 'string', default: '1' },
+  },
 });
 const book = allPhrases(['damson', 'pear', 'crab apple']);
 const meanings = new Map(book.map(({ words, command, slots }) => [words, JSON.stringify([command, slots])]));
 const meaning = (words: string): string => meanings.get(words) ?? '';
 const named = values.voices?.split(',');
-const speakers = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
+const unheard = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
+/** Of a command with more ways than this, as with numbers, so many. */
+const MOST_WAYS = 25;
+
+function graveCommands(): string[] {
+  const ways = new Map<string, string[]>();
+  for (const { words, command } of book)
+    if (consequenceOf(command) === 'safety') ways.set(command, [...(ways.get(command) ?? []), words]);
+  return [...ways.values()].flatMap((words) => {
+    const step = Math.ceil(words.length / MOST_WAYS);
+    return words.filter((_, index) => index % step === 0);
+  });
+}
+
 // What the book has a meaning for is no near miss, but a command of its own.
-const said = graveNearMisses.filter((words) => meaning(words) === '');
-const clips = said.flatMap((words) => speakers.map((voice) => clipOf({ kind: 'near', words }, voice)));
+const nearMisses = (list: readonly string[]) => list.filter((words) => meaning(words) === '');
+const [kind, said]: [Clip['kind'], string[]] =
+  values.list === 'tuning' || values.list === 'test'
+    ? ['command', graveCommands()]
+    : ['near', nearMisses(values.list === 'unseen' ? graveNearMissesUnseen : graveNearMisses)];
+const speakers = unheard.filter(({ side }) => kind === 'near' || side === values.list);
+const clips = said
+  .flatMap((words) => speakers.map((voice) => clipOf({ kind, words }, voice)))
+  .filter((_, index) => index % Number(values.every) === 0);
 
 const trials: { trial: Trial; outcome: ReturnType<typeof outcomeOf> }[] = [];
 await trialsOf(
@@ -33,17 +61,19 @@ await trialsOf(
   (trial) => {
     const outcome = outcomeOf(trial, meaning);
     trials.push({ trial, outcome });
-    if (outcome !== 'wrong') return;
+    if (outcome === (kind === 'near' ? 'quiet' : 'correct')) return;
     const heard = trial.hearings.flatMap((h) =>
-      h.kind === 'heard' ? [`${h.words} ${h.confidence.toFixed(2)}`] : [],
+      h.kind === 'nothing' ? [] : [`${h.kind} ${h.words} ${h.confidence.toFixed(2)}`],
     );
     const grave = endangers(trial, outcome) ? 'SAFETY ' : '';
-    console.error(`${grave}${trial.snrDb ?? 'quiet'} ${trial.clip.id} -> ${heard.join(' / ')}`);
+    console.error(`${grave}${outcome} ${trial.snrDb ?? 'quiet'} ${trial.clip.id} -> ${heard.join(' / ')}`);
   },
 );
 const count = (wanted: string) => trials.filter(({ outcome }) => outcome === wanted).length;
 const unsafe = trials.filter(({ trial, outcome }) => endangers(trial, outcome)).length;
 console.log(
-  `${trials.length} sayings, ${said.length} sentences, ${speakers.length} voices: acted on ${count('wrong')}, ` +
-    `${unsafe} of them a matter of safety; asked back ${count('asked wrong')}`,
+  `${values.list}: ${trials.length} sayings, ${said.length} sentences, ${speakers.length} voices: acted on ` +
+    (kind === 'near' ? '' : `rightly ${count('correct')}, asked back ${count('asked')}, `) +
+    `wrongly ${count('wrong')}, ${unsafe} of them a matter of safety; asked back wrongly ${count('asked wrong')}, ` +
+    `not taken for anything ${count('missed') + count('quiet')}`,
 );

@@ -5,6 +5,7 @@ import { createRoot } from 'react-dom/client';
 import type { Slots } from '../../machines/dialogue/commands.ts';
 import { planBatch } from '../core/index.ts';
 import { withLearned } from '../kitchen/learning.ts';
+import { afterPaint } from './afterPaint.ts';
 import { App } from './App.tsx';
 import { earFeed, type Actions, type Answer } from './actions.ts';
 import { openHouse } from './house.ts';
@@ -33,14 +34,15 @@ if (rehearsal) house.onEntry((entry) => rehearsal.follow(entry));
 const actions: Actions = {
   start: starting.start,
   plan: (request) => void live.plan(planBatch(withLearned(request, live.view.learned))),
-  choose: (choice, answer) => void live.choose(choice, slotsOf(answer), 'touch'),
-  talk: (command) => void live.ask(command, 'touch'),
+  // The button itself answers first: what the kitchen makes of it is worked out once that has been painted.
+  choose: (choice, answer) => void afterPaint(() => void live.choose(choice, slotsOf(answer), 'touch')),
+  talk: (command) => void afterPaint(() => void live.ask(command, 'touch')),
   call: (how) => (how === 'touch' ? live.calling.touch() : live.calling.hold(how === 'down')),
   sound: (name) => void house.mouth.sound(name),
   tryVoice: () => live.trySaying({ key: 'kitchen.wish.sample' }),
   localVoices: () => localVoiceNames(globalThis.speechSynthesis, preferences.now().language),
   learner: () => (isLearner(house.ear) ? house.ear : null),
-  focus: (on) => live.focus(on),
+  focus: (on) => void afterPaint(() => live.focus(on)),
   set: (patch) => {
     if (!preferences.change(patch))
       live.trouble('settings', () => house.catalogue().text({ key: 'screen.says.notKept' }), false);

@@ -6,7 +6,7 @@ import { isOver, type Actors } from './kitchenView.ts';
 import type { Catalogue } from './ports.ts';
 import type { BatchView } from './view.ts';
 
-const ordinals = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(
+export const ordinals = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(
   ' ',
 );
 

@@ -122,7 +122,7 @@ export const stoveWords = {
   'screen.warn.batch.itCaught': 'No raspe',
   'screen.warn.batch.wentCold': 'Nevera o rehacer',
 
-  'screen.ear.off': 'En español no oigo: use botones o teclas',
+  'screen.ear.off': 'No oigo: use botones',
   'screen.ear.refused': 'Sin micrófono',
   'screen.ear.loading': 'Preparo el oído: {percent} %',
   'screen.call': 'El dibujo de la olla',

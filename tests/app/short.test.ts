@@ -2,7 +2,6 @@
 
 import { expect, test } from 'vitest';
 import { planEvening } from '../../src/core/evening/index.ts';
-import { fitting } from '../../src/app/evening/ShortLine.tsx';
 import { AHEAD_MINUTES, shortOf } from '../../src/app/evening/short.ts';
 import { hat } from '../../src/stove/index.ts';
 import { drawEvening } from '../evening/kitchens.ts';
@@ -84,10 +83,4 @@ test('a canner without names heats, and one with names has their jars', () => {
   );
   expect(heats.length).toBeGreaterThan(0);
   expect(full.length).toBeGreaterThan(0);
-});
-
-test('a name is cut where there is no room for it, and left out where so little is left that it tells nobody', () => {
-  expect(fitting('pear', 10)).toBe('pear');
-  expect(fitting('crab apple', 1.9)).toMatch(/^crab.*\.$/);
-  expect(fitting('crab apple', 0.8)).toBe('');
 });

@@ -16,7 +16,10 @@ const WORD_FROM_PX = 20;
 export function ProcessTape({ w, h, now, clock, voids, voidWord }: ProcessTapeProps) {
   const first = Math.min(...voids.map((run) => run.from), clock?.from ?? now);
   const last = Math.max(...voids.map((run) => run.to), clock?.until ?? now, now, first + 1);
-  const x = scaleTime([first, last], [3, w - 3]);
+  // Whole pixels: what moves by less is not seen, and need not be drawn anew each second.
+  const x = scaleTime()
+    .domain([first, last])
+    .rangeRound([3, w - 3]);
   return (
     <svg className="tape" width={w} height={h} aria-hidden="true">
       <path className="tape-base" d={`M3 ${h - 4} H${w - 3}`} />

@@ -10,6 +10,7 @@ import { fruitHue } from '../drawings/hue.ts';
 import type { Box } from '../drawings/geometry.ts';
 import { useBox } from '../stove/useBox.ts';
 import { useOncePainted } from '../stove/useOncePainted.ts';
+import { nameWithin } from '../stove/names.ts';
 import { widthEm } from '../stove/widths.ts';
 import { shortOf, type ShortForm, type Stretch } from './short.ts';
 
@@ -27,24 +28,36 @@ const STEP_MINUTES = 0.25;
 
 export function ShortLine({ evening, now, catalogue, onOpen }: ShortLineProps) {
   if (!evening || evening.plan.tasks.length === 0) return <div className="short-line" />;
+  const minute = (now - evening.plan.request.beganAt) / MINUTE_MS;
+  const step = Math.floor(minute / STEP_MINUTES) * STEP_MINUTES;
+  return <Short evening={evening} minute={step} catalogue={catalogue} onOpen={onOpen} />;
+}
+
+interface ShortProps extends Pick<ShortLineProps, 'catalogue' | 'onOpen'> {
+  evening: EveningView;
+  minute: number;
+}
+
+const Short = memo(function Short({ evening, minute, catalogue, onOpen }: ShortProps) {
   const { plan, agenda } = evening;
   const word = (key: string) => catalogue.text({ key });
-  const minute = (now - plan.request.beganAt) / MINUTE_MS;
-  const calls = agenda.map(({ at, step, names }) => ({
-    at: at <= minute ? word('screen.unit.now') : timeOfPlan(plan.request, at),
-    name: names.join(', ') || word('screen.which.canner'),
-    step: word(`screen.evening.step.${step}`),
-  }));
-  const [next] = calls;
-  const told = calls.map(({ at, name, step }) => `${at} ${name}, ${step}`).join('; ');
+  const when = (at: number) =>
+    at <= minute + STEP_MINUTES ? word('screen.unit.now') : timeOfPlan(plan.request, at);
+  const told = agenda
+    .map(({ at, step, names }) => {
+      const who = names.join(', ') || word('screen.which.canner');
+      return `${when(at)} ${who}, ${word(`screen.evening.step.${step}`)}`;
+    })
+    .join('; ');
+  const [next] = agenda;
   return (
     <div className="short-line">
       {next && (
         <p className="next-call">
-          <b>{next.at}</b> <span>{next.name}</span>
+          <b>{when(next.at)}</b> <span>{calledWithin(next.names) || word('screen.which.canner')}</span>
         </p>
       )}
-      <Picture plan={plan} minute={Math.floor(minute / STEP_MINUTES) * STEP_MINUTES} told={told} />
+      <Picture plan={plan} minute={minute} told={told} />
       <button
         type="button"
         className="short-open"
@@ -54,6 +67,16 @@ export function ShortLine({ evening, now, catalogue, onOpen }: ShortLineProps) {
       />
     </div>
   );
+});
+
+/** Room for a name beside the time of the next call, em. */
+const CALL_EM = 3.9;
+
+/** Several pots at once go by the first of them, and how many more. */
+function calledWithin([first, ...others]: readonly string[]): string {
+  if (first === undefined) return '';
+  const more = others.length > 0 ? ` +${others.length}` : '';
+  return nameWithin(first, CALL_EM - widthEm(more)) + more;
 }
 
 const Picture = memo(function Picture(props: Omit<LanesProps, 'box'>) {
@@ -149,18 +172,17 @@ interface BlockProps {
   style: React.CSSProperties;
 }
 
-/** Least height of letters, px: less is no word. */
-const LEAST_LETTER_PX = 12;
+/** Least size of letters, px: less is no word, nor is half of one. On a phone the line is too low for any. */
+const LEAST_LETTER_PX = 18;
 const INSET_PX = 4;
 
 function Block({ stretch, x, y, height, kind, ranged, style }: BlockProps) {
   const { from, to, earliest, latest, names } = stretch;
   const [left, right] = [x(from), Math.max(x(to), x(from) + 3)];
   const letter = Math.min(30, height * 0.86);
-  const word =
-    kind === 'hands' || height >= 18
-      ? fitting(names.join(' + '), (right - left - 2 * INSET_PX) / letter)
-      : '';
+  const name = names.join(' + ');
+  const fits = widthEm(name) * letter <= right - left - 2 * INSET_PX;
+  const word = fits && letter >= LEAST_LETTER_PX ? name : '';
   const heats = kind === 'water' && names.length === 0;
   return (
     <g className={`block ${kind} ${heats ? 'heats' : ''} hued`} style={style}>
@@ -174,24 +196,11 @@ function Block({ stretch, x, y, height, kind, ranged, style }: BlockProps) {
           d={`M${x(earliest)} ${y + height * 0.55} V${y + height} M${x(earliest)} ${y + height * 0.8} H${x(latest)} M${x(latest)} ${y + height * 0.55} V${y + height}`}
         />
       )}
-      {letter >= LEAST_LETTER_PX && word && (
+      {word && (
         <text x={left + INSET_PX} y={y + height / 2 + letter * 0.37} fontSize={letter}>
           {word}
         </text>
       )}
     </g>
   );
-}
-
-/** Fewer tell nobody. */
-const LEAST_LETTERS = 4;
-
-/** The name, or its first letters with a full stop, as much as there is room for. */
-export function fitting(name: string, roomEm: number): string {
-  if (widthEm(name) <= roomEm) return name;
-  for (let letters = name.length - 1; letters >= LEAST_LETTERS; letters--) {
-    const short = `${name.slice(0, letters).trimEnd()}.`;
-    if (widthEm(short) <= roomEm) return short;
-  }
-  return '';
 }

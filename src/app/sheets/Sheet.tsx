@@ -1,7 +1,7 @@
 // A sheet laid over the screen: the rest on demand. Escape or its button puts it away; a drop beside it does not.
 
 import { startTransition, useEffect, useId, useRef } from 'react';
-import { afterPaint } from './afterPaint.ts';
+import { afterPaint } from '../afterPaint.ts';
 
 interface SheetProps {
   title: string;

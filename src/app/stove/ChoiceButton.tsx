@@ -45,27 +45,30 @@ interface HoldButtonProps {
   onDone: () => void;
 }
 
+/** What its hint says in each phase: all of them stand there, one of them is seen, so that a touch moves nothing. */
+const HINTS = { idle: 'screen.hold', holding: 'screen.holding', held: 'screen.lift', once: 'screen.twice' };
+
 /** Fills while it is held; a short press or a drop of water does nothing. */
 export function HoldButton({ label, digit, main, catalogue, onDone }: HoldButtonProps) {
-  const { phase, handlers } = useHold(onDone);
-  const hint = { idle: 'screen.hold', holding: 'screen.holding', held: 'screen.lift', once: 'screen.twice' }[
-    phase
-  ];
+  const { on, handlers } = useHold(onDone);
   return (
     <button
       type="button"
-      className={`choice guarded ${main ? 'main' : ''} ${phase}`}
+      ref={on}
+      className={main ? 'choice guarded main' : 'choice guarded'}
+      data-phase="idle"
       onMouseDown={takesNoFocus}
       {...handlers}
     >
       <span className="fill" aria-hidden="true" />
       <Digit digit={digit} />
       <span className="choice-label">{label}</span>
-      <span
-        className="choice-hint"
-        aria-live={phase === 'once' || phase === 'held' ? 'assertive' : undefined}
-      >
-        {catalogue.text({ key: hint })}
+      <span className="choice-hint" aria-live="off">
+        {Object.entries(HINTS).map(([phase, key]) => (
+          <span key={phase} className={phase}>
+            {catalogue.text({ key })}
+          </span>
+        ))}
       </span>
     </button>
   );

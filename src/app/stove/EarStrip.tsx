@@ -19,12 +19,12 @@ export function EarStrip({ ear, view, catalogue }: EarStripProps) {
       aria-label={catalogue.text({ key: 'screen.region.ear' })}
     >
       <Meter state={state} label={catalogue.text({ key: 'screen.ear.meter' })} />
-      <p className="ear-words" role="status">
-        {earWords(state, view, catalogue)}
-      </p>
       {view.practice && (
         <p className="practice">{catalogue.text({ key: 'screen.practice', params: { pace: view.pace } })}</p>
       )}
+      <p className="ear-words" role="status">
+        {earWords(state, view, catalogue)}
+      </p>
     </section>
   );
 }

@@ -13,9 +13,11 @@ interface GlanceZoneProps {
   canner: CannerView | null;
   now: number;
   catalogue: Catalogue;
+  /** What stands in the clock's place while there is none. */
+  clockless: React.ReactNode;
 }
 
-export function GlanceZone({ glance, canner, now, catalogue }: GlanceZoneProps) {
+export function GlanceZone({ glance, canner, now, catalogue, clockless }: GlanceZoneProps) {
   return (
     <section
       className={`glance tone-${glance.tone}`}
@@ -30,6 +32,7 @@ export function GlanceZone({ glance, canner, now, catalogue }: GlanceZoneProps) 
         {canner && (canner.voids.length > 0 || canner.clock?.kind === 'until') && (
           <Tape canner={canner} now={now} catalogue={catalogue} />
         )}
+        {glance.face === null && clockless}
       </div>
       <p className="act">{glance.act}</p>
     </section>

@@ -1,5 +1,6 @@
 // Everything that is on the stove, side by side on one hob line: tap one to look at it.
 
+import { memo } from 'react';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitchen/view.ts';
 import type { Actions } from '../actions.ts';
@@ -7,6 +8,7 @@ import { fruitHue } from '../drawings/hue.ts';
 import { clockFace } from './clock.ts';
 import { short as shortState } from './glance.ts';
 import { lowerFirst } from '../../kitchen/lowerFirst.ts';
+import { nameWithin } from './names.ts';
 
 interface RailProps {
   view: KitchenView;
@@ -18,36 +20,29 @@ interface RailProps {
 export function Rail({ view, current, catalogue, focus }: RailProps) {
   const count = things(view);
   if (count < 2) return null;
+  const crowded = count > FEW;
+  const plate = (thing: BatchView | CannerView, name: string) => ({
+    id: thing.id,
+    name: crowded ? nameWithin(name, PLATE_EM) : name,
+    shown: thing.id === current,
+    warned: thing.warning !== null,
+    focus,
+    ...timeOf(thing, view.now, catalogue),
+  });
   return (
     <nav
-      className={count > FEW ? 'rail crowded' : 'rail'}
+      className={crowded ? 'rail crowded' : 'rail'}
       aria-label={catalogue.text({ key: 'screen.region.rail' })}
     >
       {view.batches.map((batch) => (
-        <Plate
-          key={batch.id}
-          thing={batch}
-          name={batch.name}
-          current={current}
-          now={view.now}
-          catalogue={catalogue}
-          focus={focus}
-        >
-          <PotIcon batch={batch} />
-        </Plate>
+        <Plate key={batch.id} {...plate(batch, batch.name)} icon={potIcon(batch)} />
       ))}
       {view.canners.map((canner) => (
         <Plate
           key={canner.id}
-          thing={canner}
-          name={catalogue.text({ key: 'screen.which.canner' })}
-          current={current}
-          now={view.now}
-          catalogue={catalogue}
-          focus={focus}
-        >
-          <CannerIcon canner={canner} />
-        </Plate>
+          {...plate(canner, catalogue.text({ key: 'screen.which.canner' }))}
+          icon={canner.boil === 'full' ? 'canner boils' : 'canner'}
+        />
       ))}
     </nav>
   );
@@ -67,51 +62,79 @@ function things(view: KitchenView): number {
 }
 
 interface PlateProps {
-  thing: BatchView | CannerView;
+  id: string;
   name: string;
-  current: string | null;
-  now: number;
-  catalogue: Catalogue;
+  /** How long, or what it does where no clock runs. */
+  time: string;
+  numerals: string;
+  icon: Icon;
+  shown: boolean;
+  warned: boolean;
   focus: Actions['focus'];
-  children: React.ReactNode;
 }
 
-function Plate({ thing, name, current, now, catalogue, focus, children }: PlateProps) {
-  const clock: ClockView | null = thing.clock;
-  const face = clock && clockFace(clock, now);
-  const unit = face && lowerFirst(catalogue.text({ key: `screen.unit.${face.unit}` }));
-  const state = lowerFirst(catalogue.text(shortState(thing.stateWord)));
+/** All its props are words and numbers: a second that changes nothing on it draws nothing. */
+const Plate = memo(function Plate({ id, name, time, numerals, icon, shown, warned, focus }: PlateProps) {
   return (
     <button
       type="button"
-      className={thing.warning ? 'plate-on-stove warned' : 'plate-on-stove'}
-      aria-current={thing.id === current ? 'true' : undefined}
-      onClick={() => focus(thing.id)}
+      className={warned ? 'plate-on-stove warned' : 'plate-on-stove'}
+      aria-current={shown ? 'true' : undefined}
+      onClick={() => focus(id)}
     >
-      {children}
+      {typeof icon === 'string' ? <CannerIcon boils={icon === 'canner boils'} /> : <PotIcon {...icon} />}
       <span className="plate-name">{name}</span>
       <span className="plate-short" aria-hidden="true">
-        {shortName(name)}
+        {nameWithin(name, PHONE_PLATE_EM)}
       </span>
-      <span className="plate-clock">{face ? `${face.numerals} ${unit}` : state}</span>
+      <span className="plate-clock">{time}</span>
       <span className="plate-numerals" aria-hidden="true">
-        {face ? face.numerals : ''}
+        {numerals}
       </span>
     </button>
   );
+}, isSame);
+
+function timeOf(thing: BatchView | CannerView, now: number, catalogue: Catalogue) {
+  const clock: ClockView | null = thing.clock;
+  const face = clock && clockFace(clock, now);
+  if (!face) return { time: lowerFirst(catalogue.text(shortState(thing.stateWord))), numerals: '' };
+  const unit = lowerFirst(catalogue.text({ key: `screen.unit.${face.unit}` }));
+  return { time: `${face.numerals} ${unit}`, numerals: face.numerals };
 }
 
-const LETTERS = 8;
+/** Room for a name on a plate in a crowded row, and on a phone, em of the big type. */
+const PLATE_EM = 4.3;
+const PHONE_PLATE_EM = 3.4;
 
-/** The first word of a name, cut like on a jar's lid where it is long. */
-function shortName(name: string): string {
-  const first = name.split(' ')[0] ?? name;
-  return first.length > LETTERS ? `${first.slice(0, LETTERS - 2)}.` : first;
+interface Pot {
+  hue: number;
+  /** Where the mass stands in the drawing, px; null where there is a jar and no pot. */
+  top: number | null;
+  warned: boolean;
 }
 
-function PotIcon({ batch }: { batch: BatchView }) {
-  const level = batch.pot ? Math.min(1, batch.pot.massKg.likely / batch.pot.startMassKg) : 0;
-  const top = 28 - level * 20;
+type Icon = Pot | 'canner' | 'canner boils';
+
+function potIcon({ pot, plan, warning }: BatchView): Pot {
+  const level = pot && Math.min(1, pot.massKg.likely / pot.startMassKg);
+  return {
+    hue: fruitHue(plan.request.fruit),
+    top: level === null ? null : Math.round(28 - level * 20),
+    warned: warning !== null,
+  };
+}
+
+function isSame(a: PlateProps, b: PlateProps): boolean {
+  const [{ icon: one, ...rest }, { icon: other, ...others }] = [a, b];
+  return JSON.stringify(one) === JSON.stringify(other) && isShallowSame(rest, others);
+}
+
+function isShallowSame<T extends object>(a: T, b: T): boolean {
+  return Object.entries(a).every(([key, value]) => Object.is(value, b[key as keyof T]));
+}
+
+function PotIcon({ hue, top, warned }: Pot) {
   return (
     <svg
       className="icon hued"
@@ -119,23 +142,23 @@ function PotIcon({ batch }: { batch: BatchView }) {
       height="34"
       viewBox="0 0 40 34"
       aria-hidden="true"
-      style={{ '--hue': fruitHue(batch.plan.request.fruit) } as React.CSSProperties}
+      style={{ '--hue': hue } as React.CSSProperties}
     >
-      {batch.pot && <path className="icon-mass" d={`M6 ${top} H34 V28 H6 Z`} />}
+      {top !== null && <path className="icon-mass" d={`M6 ${top} H34 V28 H6 Z`} />}
       <path
         className="icon-line"
         d={
-          batch.pot
+          top !== null
             ? 'M5 5 V29 H35 V5 M1 8 h4 M35 8 h4'
             : 'M11 3 H29 M12 5 V9 C7 11 7 12 7 15 V30 H33 V15 C33 12 33 11 28 9 V5'
         }
       />
-      {batch.warning && <path className="icon-warn" d="M20 8 L29 24 H11 Z" />}
+      {warned && <path className="icon-warn" d="M20 8 L29 24 H11 Z" />}
     </svg>
   );
 }
 
-function CannerIcon({ canner }: { canner: CannerView }) {
+function CannerIcon({ boils }: { boils: boolean }) {
   return (
     <svg
       className="icon hued"
@@ -147,7 +170,7 @@ function CannerIcon({ canner }: { canner: CannerView }) {
     >
       <path
         className="icon-mass"
-        d={canner.boil === 'full' ? 'M6 13 q3.5 -8 7 0 t7 0 t7 0 t7 0 V29 H6 Z' : 'M6 13 H34 V29 H6 Z'}
+        d={boils ? 'M6 13 q3.5 -8 7 0 t7 0 t7 0 t7 0 V29 H6 Z' : 'M6 13 H34 V29 H6 Z'}
       />
       <path className="icon-line" d="M5 3 V30 H35 V3 M10 29 V19 h6 V29 M18 29 V19 h6 V29 M26 29 V19 h5 V29" />
     </svg>

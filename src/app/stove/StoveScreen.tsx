@@ -42,7 +42,7 @@ export function StoveScreen({
   const seen = glance(view, subject, catalogue);
   const scene = useMemo(() => sceneOf(subject, view.batches), [subject, view.batches]);
   const sight = sightOnStage(view.showing ?? null, scene);
-  const picture = (where: 'stage-sight' | 'sight-chip') =>
+  const picture = (where: 'stage-sight' | 'slot-sight' | 'sight-chip') =>
     sight && (
       <StageSight
         sight={sight}
@@ -71,7 +71,13 @@ export function StoveScreen({
         {!sight && (
           <Stage scene={scene} clock={seen.face !== null} catalogue={catalogue} units={settings.units} />
         )}
-        <GlanceZone glance={seen} canner={canner} now={view.now} catalogue={catalogue} />
+        <GlanceZone
+          glance={seen}
+          canner={canner}
+          now={view.now}
+          catalogue={catalogue}
+          clockless={picture('slot-sight')}
+        />
         {picture('stage-sight')}
         {planned && (
           <ShortLine evening={view.evening ?? null} now={view.now} catalogue={catalogue} onOpen={onEvening} />

@@ -6,6 +6,7 @@ import type { Message } from '../../../machines/kitchen/effects.ts';
 import { screenWords } from '../../words/en.screens.ts';
 import { clockFace, type ClockFace } from './clock.ts';
 import { isAbout, yesNo } from './question.ts';
+import { nameWithin } from './names.ts';
 import { SPACE_EM, widthEm } from './widths.ts';
 
 export type Subject =
@@ -40,7 +41,10 @@ export function glance(view: KitchenView, subject: Subject, catalogue: Catalogue
   const clock: ClockView | null =
     subject.kind === 'batch' ? (subject.batch.clock ?? subject.canner?.clock ?? null) : doer.clock;
   return {
-    which: subject.kind === 'batch' ? subject.batch.name : catalogue.text({ key: 'screen.which.canner' }),
+    which:
+      subject.kind === 'batch'
+        ? nameWithin(subject.batch.name, NAME_EM)
+        : catalogue.text({ key: 'screen.which.canner' }),
     state: catalogue.text(short(doer.stateWord)),
     face: clock && clockFace({ ...clock, label: short(clock.label) }, view.now),
     act: actWords(view, subject, catalogue),
@@ -92,6 +96,8 @@ function bigKey(kind: 'ask' | 'act' | 'warn', key: string): Message | null {
   return full in screenWords ? { key: full } : null;
 }
 
+/** A name on a phone held upright. */
+const NAME_EM = 4.6;
 /** The narrowest place is a phone held upright: two lines of this many em. */
 const LINE_EM = 2.62;
 const LINES = 2;

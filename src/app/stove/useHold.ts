@@ -4,14 +4,33 @@ import { useEffect, useLayoutEffect, useState, type KeyboardEvent, type PointerE
 import { isSpray, onTouch } from './glass.ts';
 import { HoldGuard, type Phase } from './hold.ts';
 
+/** The button shows how far the hold has come by its own attribute: to draw it anew would keep the finger waiting. */
 export function useHold(done: () => void) {
-  const [phase, setPhase] = useState<Phase>('idle');
-  const [guard] = useState(() => new HoldGuard(setPhase));
+  const [{ guard, on }] = useState(openHold);
   // With the drawing itself, not after it: a button that is seen but does not yet know its act would swallow a press.
   useLayoutEffect(() => guard.whenHeld(done), [guard, done]);
   useEffect(() => onTouch(() => guard.disturbed()), [guard]);
   useEffect(() => () => guard.cancel(), [guard]);
-  return { phase, handlers: handlers(guard) };
+  return { on, handlers: handlers(guard) };
+}
+
+function openHold() {
+  let button: HTMLButtonElement | null = null;
+  const guard = new HoldGuard((phase) => show(button, phase));
+  const on = (element: HTMLButtonElement | null): void => {
+    button = element;
+  };
+  return { guard, on };
+}
+
+/** What the cook has to do next is said aloud by a screen reader; that it is held, the holder knows. */
+const SAID: readonly Phase[] = ['once', 'held'];
+
+function show(button: HTMLButtonElement | null, phase: Phase): void {
+  if (!button) return;
+  button.dataset['phase'] = phase;
+  const live = SAID.includes(phase) ? 'assertive' : 'off';
+  button.querySelector('.choice-hint')?.setAttribute('aria-live', live);
 }
 
 function handlers(guard: HoldGuard) {

@@ -123,7 +123,7 @@ function glanceFaults({ glance }: Seen): Fault[] {
   ];
 }
 
-function fitFaults({ page, texts, targets, glance }: Seen, { text }: Look): Fault[] {
+function fitFaults({ page, texts, targets, glance, pictures }: Seen, { text }: Look): Fault[] {
   const scrolls = page.scrollW > page.w + 1 ? [fault('fit', `scrolls sideways, ${page.scrollW} px`)] : [];
   // At its own text size the whole cooking screen is seen at once; at twice that it may go on below.
   const long =
@@ -131,7 +131,14 @@ function fitFaults({ page, texts, targets, glance }: Seen, { text }: Look): Faul
       ? [fault('fit', `scrolls down, ${page.scrollH} px`)]
       : [];
   const cut = texts.filter((one) => one.cut).map(({ words }) => fault('fit', `cut: “${words}”`));
-  return [...scrolls, ...long, ...cut, ...overlaps(texts), ...covered(targets)];
+  return [
+    ...scrolls,
+    ...long,
+    ...cut,
+    ...overlaps(texts),
+    ...drawnOver(texts, pictures),
+    ...covered(targets),
+  ];
 }
 
 /** Letters that stand on other letters. */
@@ -148,6 +155,19 @@ function overlaps(texts: Text[]): Fault[] {
     }
   });
   return found;
+}
+
+/** A picture that teaches on a word. */
+function drawnOver(texts: Text[], pictures: Box[]): Fault[] {
+  return pictures.flatMap((picture) =>
+    texts
+      .filter((text) => {
+        const wide = Math.min(text.x + text.w, picture.x + picture.w) - Math.max(text.x, picture.x);
+        const high = Math.min(text.y + text.h, picture.y + picture.h) - Math.max(text.y, picture.y);
+        return wide > 2 && high > 2;
+      })
+      .map(({ words }) => fault('fit', `the picture stands on “${words}”`)),
+  );
 }
 
 function covered(targets: Target[]): Fault[] {

@@ -38,6 +38,8 @@ export interface Seen {
   glance: { parts: string[]; words: number; places: Record<string, { x: number; y: number }> } | null;
   targets: Target[];
   texts: Text[];
+  /** The pictures that teach, where they stand beside the words. */
+  pictures: Box[];
 }
 
 export const see = (page: Page): Promise<Seen> => page.evaluate(inPage);
@@ -200,6 +202,8 @@ function inPage(): Seen {
     return count;
   }
 
+  const pictures = [...root.querySelectorAll('.stage-sight svg, .sight-chip svg')].filter(isShown).map(boxOf);
+
   const { scrollWidth: scrollW, scrollHeight: scrollH } = document.documentElement;
-  return { page: { w: innerWidth, h: innerHeight, scrollW, scrollH }, glance, targets, texts };
+  return { page: { w: innerWidth, h: innerHeight, scrollW, scrollH }, glance, targets, texts, pictures };
 }

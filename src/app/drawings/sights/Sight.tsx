@@ -55,8 +55,8 @@ interface SightProps {
 
 interface StageSightProps {
   sight: SightId;
-  /** In the place of the vessel, or small beside the caption where the words leave no room. */
-  where: 'stage-sight' | 'sight-chip';
+  /** In the place of the vessel, of the clock, or small beside the caption where the words leave no room. */
+  where: 'stage-sight' | 'slot-sight' | 'sight-chip';
   /** What it shows, and what a touch on it does. */
   label: string;
   openLabel: string;

@@ -101,9 +101,12 @@ const notes = {
     // A short jar is never processed: where the others go to the canner, it goes to the fridge by itself.
     const short = (jar: Jar) =>
       mayShelve && !jar.whole ? moveJar(jar, { type: 'put.inFridge' }, event.at) : jar;
-    return { filledAt: event.at, jars: [...batch.jars, ...filled.map(short)] };
+    const canner = event.canner ?? batch.canner;
+    return { filledAt: event.at, jars: [...batch.jars, ...filled.map(short)], canner };
   }),
-  noteInCanner: note((_batch, event) => (event.type === 'canner.took' ? { inCanner: event.jars } : {})),
+  noteInCanner: note((_batch, event) =>
+    event.type === 'canner.took' ? { inCanner: event.jars, canner: event.canner } : {},
+  ),
   loseAJar: note((batch, { at }) => ({
     jars: breakOneInTheCanner(batch.jars, at),
     inCanner: Math.max(0, batch.inCanner - 1),

@@ -12,7 +12,7 @@ export interface BatchInput {
   /** What the cook calls it: "plum". */
   name: string;
   plan: BatchPlan;
-  /** The canner its jars will go to. */
+  /** The canner its jars will go to, unless they are filled for another. */
   canner: CannerId;
   at: number;
 }

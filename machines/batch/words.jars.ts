@@ -50,7 +50,7 @@ export function fill(batch: BatchContext): Effect {
 
 export function toTheCanner(batch: BatchContext): Effect {
   const short = batch.jars.filter(({ whole, at: since }) => !whole && since === batch.filledAt).length;
-  const params = { jars: countJars(batch.jars, 'filled'), short };
+  const params = { jars: countJars(batch.jars, 'filled'), short, canner: batch.canner };
   return say(
     batch,
     'clock',

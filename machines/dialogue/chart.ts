@@ -1,5 +1,6 @@
 // The talk between cook and kitchen: it listens, asks back when in doubt, asks first when it is weighty,
-// and after two misses offers what can be said, after three the screen. It never asks twice on its own.
+// and after two misses offers what can be said, after three the screen. It never asks twice on its own,
+// but for which of two boils dropped: a void clock must not run on for want of an answer.
 
 import { dialogue, emptyKitchen } from './vocabulary.ts';
 
@@ -11,7 +12,10 @@ const untilAnswered = dialogue.createStateConfig({
       { guard: 'saysNo', target: 'listening', actions: ['doWhatNoMeans', 'noteTheExchange'] },
       { guard: 'mumbles', actions: 'askForAClearAnswer' },
     ],
-    tick: { guard: 'nobodyAnswered', target: 'listening' },
+    tick: [
+      { guard: 'nobodyAnsweredOfTheBoil', actions: 'askAgain' },
+      { guard: 'nobodyAnswered', target: 'listening' },
+    ],
     spoke: { actions: 'giveTimeToAnswer' },
     hushed: { actions: 'giveTimeToAnswer' },
     saying: [

@@ -130,6 +130,8 @@ export interface Slots {
   keptBoiling?: boolean;
   /** The batch whose jar it is, where two share the canner. */
   batch?: string;
+  /** The canner named, where there are two: "first canner". */
+  canner?: string;
   /** How long ago it really happened. */
   agoMinutes?: number;
   /** Or when, by the kitchen's clock, as minutes past twelve: of the times of day that this can be, the last. */

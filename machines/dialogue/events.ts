@@ -17,6 +17,8 @@ export interface Open {
   sayIt: string;
   /** It happened to the jars of one of these batches: which, the cook must say. */
   whose?: readonly Named[];
+  /** The batches whose jars wait for this canner, or are in it. */
+  jarsOf?: readonly BatchId[];
   /** What of it may have happened at another time. */
   told?: readonly CommandId[];
 }
@@ -24,7 +26,7 @@ export interface Open {
 /** What a batch or canner is called: the plum, the canner. */
 export interface Named {
   about: BatchId | CannerId;
-  /** The fruit as the ear's slot has it, or "canner". */
+  /** The fruit as the ear's slot has it, or "canner"; of two, "first canner" and "second canner". */
   name: string;
 }
 

@@ -6,6 +6,7 @@ import {
   consequenceOf,
   correctionCommands,
   type CommandId,
+  type Slots,
   type TalkCommand,
 } from './commands.ts';
 import { irreversible, isSureOf } from './certainty.ts';
@@ -59,21 +60,31 @@ export function backwards(words: Words, situation: Situation): Meaning {
 
 function happening(words: Words, situation: Situation): Meaning {
   const { command, slots } = words.understood;
-  const wanted = slots.either === true ? twinsOf(command) : [command];
+  const boiling = slots.canner === undefined && isOfTheBoil(command) ? boilingCanners(situation) : [];
+  const wanted = slots.either === true || boiling.length > 1 ? twinsOf(command) : [command];
   const open = narrowed(
     situation,
-    slots.fruit,
-    (choice) => wanted.includes(choice.command) && wasToldOf(choice, slots.what),
+    slots,
+    (choice) =>
+      wanted.includes(choice.command) &&
+      wasToldOf(choice, slots.what) &&
+      // Words of the canner alone stay with the canners, also where twins are looked for.
+      (slots.either === true || choice.command in cannerCommands === command in cannerCommands),
   );
-  const acts = oncePerPlace(open).flatMap((choice) => actsOf(choice, words));
+  const acts = oncePerPlace(asPlanned(open, slots)).flatMap((choice) => actsOf(choice, words, situation));
   if (acts.length > 1 && slots.fruit === undefined && isForAll(command) && words.kind === 'heard')
     return { kind: 'clear', acts };
+  const [only, another] = acts;
+  // Said of no canner by name while two are at the boil: even where it fits one alone it may be the other's.
+  if (boiling.length > 1 && only && !another && boiling.includes(only.about ?? ''))
+    return { kind: 'weighty', act: only };
   return oneOf(acts, words, situation);
 }
 
 function nextStep(words: Words, situation: Situation): Meaning {
-  const { fruit } = words.understood.slots;
-  const acts = narrowed(situation, fruit, (choice) => choice.main).map((choice) => actOf(choice, words));
+  const acts = narrowed(situation, words.understood.slots, (choice) => choice.main).map((choice) =>
+    actOf(choice, words),
+  );
   return oneOf(acts, words, situation);
 }
 
@@ -84,7 +95,12 @@ function oneOf(acts: readonly Act[], words: Words, situation: Situation): Meanin
   if (another === undefined) return weighed(only, words, situation);
   const [atHand, besides] = acts.filter((act) => act.about === situation.focus);
   const safe = acts.every((act) => consequenceOf(act.command) !== 'safety');
-  return atHand && !besides && safe ? weighed(atHand, words, situation) : { kind: 'several', acts };
+  // Of two canners the one in view is no better guess than the other.
+  const canners = acts.filter(({ command }) => command in cannerCommands).length;
+  const mayBeTheOther = atHand !== undefined && atHand.command in cannerCommands && canners > 1;
+  return atHand && !besides && safe && !mayBeTheOther
+    ? weighed(atHand, words, situation)
+    : { kind: 'several', acts };
 }
 
 /**
@@ -110,16 +126,50 @@ function lacksCount({ command, slots }: Act): boolean {
 
 const ofJarsInTheCanner: ReadonlySet<CommandId> = new Set<CommandId>(['jars.in', 'jars.out', 'jar.broke']);
 
-/** Of the batch named; or, where words about the canner name the fruit in it, of the canner. */
+/** Whatever a boil in a canner is spoken of by: with two canners at the boil, the words must say which. */
+const ofTheBoil: ReadonlySet<CommandId> = new Set<CommandId>([
+  'canner.fullBoil',
+  'canner.boilHolds',
+  'canner.boilDropped',
+  'boil.droppedEarlier',
+  'boil.saidTooEarly',
+]);
+
+function isOfTheBoil(command: CommandId): boolean {
+  return ofTheBoil.has(command);
+}
+
+/** Canners with jars in them that are at a full boil, on the way to it, or have lost it. */
+function boilingCanners({ choices }: Situation): string[] {
+  const boils = ({ command }: Open) =>
+    command === 'canner.fullBoil' || command === 'canner.boilHolds' || command === 'canner.boilDropped';
+  return [...new Set(choices.filter(boils).map(({ about }) => about))];
+}
+
+/** Of the batch named; or, where words about the canner name the fruit in it, of the canner that has its jars. */
 function narrowed(
   situation: Situation,
-  fruit: string | undefined,
+  { fruit, canner }: Pick<Slots, 'fruit' | 'canner'>,
   wanted: (choice: Open) => boolean,
 ): Open[] {
-  const open = situation.choices.filter(wanted);
+  const all = situation.choices.filter(wanted);
+  const open = canner === undefined ? all : all.filter(({ about }) => about === named(canner, situation));
   if (fruit === undefined) return open;
-  const ofTheFruit = open.filter(({ about }) => about === named(fruit, situation));
-  return ofTheFruit.length > 0 ? ofTheFruit : open.filter(({ command }) => ofJarsInTheCanner.has(command));
+  const batch = named(fruit, situation);
+  const ofTheFruit = open.filter(({ about }) => about === batch);
+  if (ofTheFruit.length > 0) return ofTheFruit;
+  const ofJars = open.filter(({ command }) => ofJarsInTheCanner.has(command));
+  const ofItsJars = ofJars.filter(
+    ({ jarsOf, whose }) =>
+      batch !== null && (jarsOf?.includes(batch) || whose?.some(({ about }) => about === batch)),
+  );
+  return ofItsJars.length > 0 ? ofItsJars : ofJars;
+}
+
+/** "The jars are in": in the canner that was told, unless the cook names another. */
+function asPlanned(open: Open[], { canner }: Pick<Slots, 'canner'>): Open[] {
+  if (canner !== undefined || !open.some(({ command, main }) => command === 'jars.in' && main)) return open;
+  return open.filter(({ command, main }) => command !== 'jars.in' || main);
 }
 
 /** "The heat went on at four": of whoever told of it. */
@@ -138,9 +188,13 @@ export function named(fruit: string | undefined, { names }: Situation): string |
 }
 
 /** One act; or, where two batches share the canner, one for each whose jar it may be. */
-function actsOf(choice: Open, words: Words): Act[] {
+function actsOf(choice: Open, words: Words, { names }: Situation): Act[] {
   const { fruit } = words.understood.slots;
   const act = actOf(choice, words);
+  const batch = names.find(({ name }) => name === fruit)?.about;
+  // "The plum jars are in the second canner", where its own wait for it as well.
+  if (choice.command === 'jars.in' && !choice.whose && batch !== undefined && !choice.jarsOf?.includes(batch))
+    return [{ ...act, slots: { ...act.slots, batch } }];
   if (!choice.whose) return [act];
   return choice.whose
     .filter(({ name }) => fruit === undefined || name === fruit)

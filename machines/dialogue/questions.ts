@@ -42,6 +42,16 @@ export function saidToItsEnd(asked: Question, at: number): Question {
   return first ? { ...asked, saidToItsEnd: true, until: at + QUESTION_MS } : asked;
 }
 
+/** Which boil dropped is never left open: unanswered, it is asked again. Whether we heard well is not. */
+export function mustBeAnswered({ message, yes, options }: Question): boolean {
+  const isAsked = message.key === 'dialogue.which' || message.key === 'dialogue.plain.canner.boilDropped';
+  return isAsked && [yes, ...options].some((act) => act?.command === 'canner.boilDropped');
+}
+
+export function asked(before: Question, at: number): Question {
+  return { ...before, begunAt: null, until: at + QUESTION_MS, saidToItsEnd: false };
+}
+
 export function isTheSame(a: Message, b: Message): boolean {
   return a.key === b.key && JSON.stringify(a.params ?? {}) === JSON.stringify(b.params ?? {});
 }

@@ -4,7 +4,7 @@ import type { Message } from '../kitchen/effects.ts';
 import { isSureOf, vouching } from './certainty.ts';
 import type { Act, Heard, Situation } from './events.ts';
 import { backwards, meaningOf, named, type Meaning, type Words } from './meaning.ts';
-import { SOONEST_ANSWER_MS, type Question } from './questions.ts';
+import { mustBeAnswered, SOONEST_ANSWER_MS, type Question } from './questions.ts';
 
 export interface DialogueContext {
   situation: Situation;
@@ -89,6 +89,12 @@ export function isStillOpen({ command, about }: Act, { choices, last }: Situatio
 
 export function hasLapsed({ question }: DialogueContext, at: number): boolean {
   return question !== null && at >= question.until;
+}
+
+/** Which of two boils dropped, or whether this one did: as long as a clock runs that may be void. */
+export function isStillInDoubt({ question, situation }: DialogueContext): boolean {
+  if (question === null || !mustBeAnswered(question)) return false;
+  return [question.yes, ...question.options].some((act) => act && isStillOpen(act, situation));
 }
 
 export function isLongSilent({ exchangedAt }: DialogueContext, at: number): boolean {

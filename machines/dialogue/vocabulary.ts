@@ -3,8 +3,8 @@
 import { assign, emit, enqueueActions, setup } from 'xstate';
 import { answerTo } from './answers.ts';
 import type { DialogueEffect, DialogueEvent, Situation } from './events.ts';
-import { begun, isOurQuestion, isTheSame, questionOf, saidToItsEnd } from './questions.ts';
-import { hasLapsed, isLongSilent, type DialogueContext, type Taken } from './rules.ts';
+import { asked, begun, isOurQuestion, isTheSame, questionOf, saidToItsEnd } from './questions.ts';
+import { hasLapsed, isLongSilent, isStillInDoubt, type DialogueContext, type Taken } from './rules.ts';
 import { answer, askAbout, askAboutTheChosen, chosen, doAll, settle, taken, type Scene } from './scene.ts';
 import * as words from './words.ts';
 
@@ -42,6 +42,7 @@ export const dialogue = setup({
     choosesWeightily: (scene) => chosen(scene)?.kind === 'weighty',
     choosesWhereWaterWentIn: (scene) => chosen(scene)?.kind === 'watered',
     nobodyAnswered: ({ context, event }) => hasLapsed(context, event.at),
+    nobodyAnsweredOfTheBoil: ({ context, event }) => hasLapsed(context, event.at) && isStillInDoubt(context),
     weBeginToAskIt: ({ context, event }) =>
       event.type === 'saying' &&
       context.question !== null &&
@@ -61,6 +62,12 @@ export const dialogue = setup({
     }),
     forgetTheMisses: assign({ misses: 0 }),
     forgetTheQuestion: assign({ question: null }),
+    askAgain: enqueueActions(({ context, event, enqueue }) => {
+      if (!context.question) return;
+      enqueue.emit(words.sound('question'));
+      enqueue.emit(words.ask(context.question.message));
+      enqueue.assign({ question: asked(context.question, event.at) });
+    }),
     openTheQuestion: assign(({ context, event }) => ({
       question: context.question && begun(context.question, event.at),
     })),

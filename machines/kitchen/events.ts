@@ -34,7 +34,8 @@ export type BatchHappening =
   | { type: 'plate.tooThick' }
   | { type: 'pot.loosened' }
   | { type: 'jars.ready' } // hot, and boiled their minutes where they must be sterile
-  | { type: 'jars.filled'; full: number; spare: number } // counted: really filled whole jars, and short or spare ones
+  /** Counted: really filled whole jars, and short or spare ones; and the canner that the evening has for them. */
+  | { type: 'jars.filled'; full: number; spare: number; canner?: CannerId }
   | { type: 'pot.more' } // jars out of the canner, and there is more in the pot, kept hot: another load
   | { type: 'ping.heard' } // a lid popped down: welcome, proves nothing
   | { type: 'rest.over' } // the cook ends the rest after at least 12 hours
@@ -61,7 +62,7 @@ export type CannerHappening =
   | { type: 'canner.filled' } // half full of water, rack in
   | { type: 'canner.heatOn' }
   | { type: 'canner.hot' } // simmering, ready for hot jars
-  | { type: 'jars.in' } // jars on the rack, covered by 1 to 2 inches
+  | { type: 'jars.in'; batch?: BatchId } // jars on the rack, covered by 1 to 2 inches; whose, where they were meant for another canner
   | { type: 'canner.fullBoil' }
   | { type: 'canner.boilDropped' }
   | { type: 'canner.boilHolds' } // asked and answered: still a full boil

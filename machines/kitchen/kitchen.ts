@@ -17,6 +17,7 @@ import type {
   CannerMessage,
   KitchenEvent,
 } from './events.ts';
+import { goesIn, waitingJars } from './offers.ts';
 import { emittedBy, stepMachine } from './step.ts';
 
 export type BatchSnapshot = SnapshotFrom<typeof batchMachine>;
@@ -76,11 +77,32 @@ export function kitchenWith(charts: Charts, isHeard = true): Step {
       case 'tick':
       case 'kitchen.returned':
         return toEverybody(kitchen, event);
+      case 'jars.in':
+        return loadCanner(kitchen, event);
+      case 'jars.filled':
+        return toBatch(kitchen, event.batch, forAKnownCanner(kitchen, event));
       default:
         return 'canner' in event
           ? toCanner(kitchen, event.canner, event)
           : toBatch(kitchen, event.batch, event);
     }
+  }
+
+  /** The cook's word counts: jars that were meant for another canner go into the one that they are said to be in. */
+  function loadCanner(kitchen: Kitchen, event: Opening<'jars.in'>): KitchenStep {
+    const { canner, batch, at } = event;
+    const guests = goesIn(waitingJars(kitchen.canners), canner, batch).filter(
+      (jars) => jars.canner !== canner,
+    );
+    let moved = kitchen;
+    for (const { share, canner: from } of guests) {
+      const jarSize = kitchen.batches[share.batch]?.context.plan.jars.size;
+      if (jarSize === undefined) continue;
+      moved = toCanner(moved, from, { type: 'load.withdrawn', batch: share.batch, at }).kitchen;
+      moved = toCanner(moved, canner, { type: 'load.offered', ...share, jarSize, at }).kitchen;
+    }
+    const loaded = toCanner(moved, canner, event);
+    return loaded.changed ? loaded : unchanged(kitchen);
   }
 
   function openBatch(kitchen: Kitchen, event: Opening<'batch.planned'>): KitchenStep {
@@ -146,6 +168,12 @@ export function kitchenWith(charts: Charts, isHeard = true): Step {
   }
 
   function deliver(kitchen: Kitchen, { to, message, at }: Extract<Effect, { type: 'pass' }>): KitchenStep {
+    // Jars that went cold may have been moved to another canner than the batch knows of: none keeps a place for them.
+    if (message.type === 'load.withdrawn')
+      return Object.keys(kitchen.canners).reduce(
+        (done, id) => follow(done, toCanner(done.kitchen, id, { ...message, at })),
+        unchanged(kitchen),
+      );
     return kitchen.canners[to]
       ? toCanner(kitchen, to, { ...(message as CannerMessage), at })
       : toBatch(kitchen, to, { ...(message as BatchMessage), at });
@@ -160,6 +188,13 @@ function follow(first: KitchenStep, second: KitchenStep): KitchenStep {
     effects: [...first.effects, ...second.effects],
     changed: first.changed || second.changed,
   };
+}
+
+/** Jars are kept for a canner that is there, or for the one that the batch knows. */
+function forAKnownCanner(kitchen: Kitchen, event: Opening<'jars.filled'>): Opening<'jars.filled'> {
+  if (event.canner === undefined || kitchen.canners[event.canner]) return event;
+  const { canner: _, ...rest } = event;
+  return rest;
 }
 
 function unchanged(kitchen: Kitchen): KitchenStep {

@@ -75,7 +75,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     catalogue,
     units: () => settings().units,
     phrases: (open, fruits, bounds) => tongue().openPhrases(open, fruits, bounds),
-    sayIt: (command) => tongue().sayIt(command),
+    sayIt: (command, canner) => tongue().sayIt(command, canner),
     pace: () => clock.pace,
     practice: which.practice,
     madeBy: import.meta.env['VITE_MADE_BY'] as string | undefined,

@@ -1,5 +1,6 @@
 // What the kitchen answers when the cook asks how long, how it stands, and what comes next.
 
+import { whichCanner } from '../../machines/dialogue/canners.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { Actors } from './kitchenView.ts';
 import { isOver } from './kitchenView.ts';
@@ -42,20 +43,26 @@ function timeLeft(clock: ClockView | null, now: number): Message {
 export function status(actors: Actors, word: (message: Message) => string, now: number): Message[] {
   const batches = actors.batches
     .filter((batch) => !isOver(batch))
-    .map((batch) => standing(batch.name, word(batch.stateWord), batch.clock, now));
+    .map((batch) => standing(batch.name, 'none', word(batch.stateWord), batch.clock, now));
   const canners = actors.canners
     .filter((canner) => canner.state !== 'empty' && actors.batches.some((batch) => !isOver(batch)))
-    .map((canner) => standing('', word(canner.stateWord), canner.clock, now));
+    .map((canner) => standing('', whichCanner(canner.name), word(canner.stateWord), canner.clock, now));
   const all = [...batches, ...canners];
   return all.length > 0 ? all : [{ key: 'kitchen.nothingOn' }];
 }
 
-function standing(name: string, state: string, clock: ClockView | null, now: number): Message {
+function standing(
+  name: string,
+  canner: string,
+  state: string,
+  clock: ClockView | null,
+  now: number,
+): Message {
   const until = clock?.kind === 'until' ? clock.until : clock?.kind === 'about' ? clock.until.likely : null;
   const left = until === null ? 0 : Math.max(0, (until - now) / MINUTE_MS);
   return {
     key: 'kitchen.status',
-    params: { name, state, timed: left >= 1, aboutMinutes: left, canner: name === '' },
+    params: { name, state, timed: left >= 1, aboutMinutes: left, canner },
   };
 }
 

@@ -1,32 +1,59 @@
 // One canner as a screen may show it: derived from its chart and the clock, nothing kept.
 
 import { cannerState, mainOfCanner, openToCanner, type CannerState } from '../../machines/canner/choices.ts';
-import { STAND_MS, type CannerContext } from '../../machines/canner/rules.ts';
+import { HOT_FILL_LIMIT_MS, STAND_MS, type CannerContext } from '../../machines/canner/rules.ts';
+import type { CannerName } from '../../machines/dialogue/canners.ts';
 import type { BatchId } from '../../machines/kitchen/events.ts';
-import type { CannerSnapshot } from '../../machines/kitchen/kitchen.ts';
+import type { CannerSnapshot, Kitchen } from '../../machines/kitchen/kitchen.ts';
+import { waitingJars } from '../../machines/kitchen/offers.ts';
 import { choiceOf, type SayIt } from './choices.ts';
 import type { CannerView, Choice, ClockView } from './view.ts';
 
+export interface CannerNames {
+  own: CannerName;
+  /** What the cook calls a batch. */
+  nameOf: (batch: BatchId) => string;
+}
+
 export function cannerView(
   snapshot: CannerSnapshot,
+  all: Kitchen['canners'],
+  { own, nameOf }: CannerNames,
   now: number,
   sayIt: SayIt,
-  nameOf: (batch: BatchId) => string,
 ): CannerView {
   const { context } = snapshot;
   const state = cannerState(snapshot);
   const main = mainOfCanner[state];
   const load = context.load.map(({ batch }) => ({ about: batch, name: nameOf(batch) }));
+  const saidOfIt: SayIt = (command) => sayIt(command, own === 'canner' ? undefined : own);
+  const open = openToCanner(snapshot, now).map((command) =>
+    withItsQuestion(choiceOf(command, context.id, command === main, saidOfIt), state, load, context),
+  );
+  const guests = open.some(({ command }) => command === 'jars.in') ? [] : guestsOf(state, context, all, now);
+  const loadsGuests: Choice[] =
+    guests.length === 0
+      ? []
+      : [
+          {
+            ...choiceOf('jars.in', context.id, false, saidOfIt),
+            jarsOf: guests,
+            whose: guests.map((batch) => ({ about: batch, name: nameOf(batch) })),
+            ...(guests[0] && guests.length === 1
+              ? { slots: { batch: guests[0] } }
+              : { asks: 'whose' as const }),
+          },
+        ];
   return {
     id: context.id,
+    name: own,
     state,
     stateWord: { key: `state.canner.${state}` },
     doing: { key: `screen.act.canner.${state}` },
     clock: clockOf(state, context),
-    choices: openToCanner(snapshot, now).map((command) =>
-      withItsQuestion(choiceOf(command, context.id, command === main, sayIt), state, load),
-    ),
+    choices: [...open, ...loadsGuests],
     load: context.load.map(({ batch, jars }) => ({ batch, jars })),
+    waiting: context.waiting.map(({ batch }) => batch),
     voids: context.voids,
     boil: boilOf(state),
     warning: context.waterLow
@@ -38,11 +65,31 @@ export function cannerView(
 }
 
 /** Added water may have broken a boil that is timed; a broken jar belongs to one of the batches in the load. */
-function withItsQuestion(choice: Choice, state: CannerState, load: NonNullable<Choice['whose']>): Choice {
+function withItsQuestion(
+  choice: Choice,
+  state: CannerState,
+  load: NonNullable<Choice['whose']>,
+  { waiting }: CannerContext,
+): Choice {
   if (choice.command === 'canner.waterAdded' && (state === 'fullBoil' || state === 'unsureOfTheBoil'))
     return { ...choice, asks: 'keptBoiling' };
+  if (choice.command === 'jars.in') return { ...choice, jarsOf: waiting.map(({ batch }) => batch) };
+  if (choice.command === 'jars.out') return { ...choice, jarsOf: load.map(({ about }) => about) };
   if (choice.command !== 'jar.broke') return choice;
   return load.length < 2 ? { ...choice, whose: load } : { ...choice, whose: load, asks: 'whose' };
+}
+
+/** Hot jars that wait for another canner, and might go into this one as well. */
+function guestsOf(
+  state: CannerState,
+  { id }: CannerContext,
+  all: Kitchen['canners'],
+  now: number,
+): BatchId[] {
+  if (state !== 'hot') return [];
+  return waitingJars(all)
+    .filter(({ canner, share }) => canner !== id && now - share.filledAt <= HOT_FILL_LIMIT_MS)
+    .map(({ batch }) => batch);
 }
 
 function clockOf(state: CannerState, canner: CannerContext): ClockView | null {

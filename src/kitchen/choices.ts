@@ -10,6 +10,7 @@ import {
   type CorrectionCommand,
   type Slots,
 } from '../../machines/dialogue/commands.ts';
+import type { CannerName } from '../../machines/dialogue/canners.ts';
 import type { BatchId, CannerId, KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { Choice } from './view.ts';
 
@@ -28,8 +29,8 @@ const asks: { [Command in CommandId]?: NonNullable<Choice['asks']> } = {
   'jars.intoFreezer': 'jar',
 };
 
-/** The plain sentence to offer for a command. */
-export type SayIt = (command: CommandId) => string;
+/** The plain sentence to offer for a command; of two canners, the one that names this one. */
+export type SayIt = (command: CommandId, canner?: CannerName) => string;
 
 export function choiceOf(
   command: BatchCommand | CannerCommand | CorrectionCommand,
@@ -69,7 +70,8 @@ export function eventOf(
 function cannerEvent(type: CannerCommand, canner: CannerId, slots: Slots, at: number): KitchenEvent {
   // Water that was not said to have kept boiling did not: the safe reading starts the clock over.
   if (type === 'canner.waterAdded') return { type, at, canner, keptBoiling: slots.keptBoiling ?? false };
-  if (type === 'jar.broke' && slots.batch !== undefined) return { type, at, canner, batch: slots.batch };
+  if ((type === 'jar.broke' || type === 'jars.in') && slots.batch !== undefined)
+    return { type, at, canner, batch: slots.batch };
   return { type, at, canner } as KitchenEvent; // every other canner command carries nothing more
 }
 

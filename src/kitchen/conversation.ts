@@ -1,5 +1,6 @@
 // The talk between cook and kitchen: what is heard becomes acts and answers, what is said opens questions.
 
+import { whichCanner } from '../../machines/dialogue/canners.ts';
 import type { Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { Act, DialogueEffect, Query } from '../../machines/dialogue/events.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
@@ -231,8 +232,8 @@ export class Conversation {
     if (!actor) return this.say({ key: 'kitchen.nothingOn' });
     this.#ports.lookAt(actor.id);
     const doing = this.#ports.catalogue().text(actor.doing);
-    const key = 'plan' in actor ? 'kitchen.nowWith' : 'kitchen.nowWithCanner';
-    this.say({ key, params: { name: fruit ?? '', doing } });
+    if ('plan' in actor) this.say({ key: 'kitchen.nowWith', params: { name: fruit ?? '', doing } });
+    else this.say({ key: 'kitchen.nowWithCanner', params: { which: whichCanner(actor.name), doing } });
   }
 
   #actor(id: string | null): BatchView | CannerView | null {

@@ -78,6 +78,7 @@ const jarsFilled = z.strictObject({
   batch: id,
   full: count,
   spare: count,
+  canner: id.exactOptional(),
 });
 const jarWord = <T extends string>(type: T) =>
   z.strictObject({ type: z.literal(type), at, batch: id, count: seq, jar: id.exactOptional() });
@@ -95,7 +96,6 @@ const cannerWords = [
   cannerWord('canner.filled'),
   cannerWord('canner.heatOn'),
   cannerWord('canner.hot'),
-  cannerWord('jars.in'),
   cannerWord('canner.fullBoil'),
   cannerWord('canner.boilDropped'),
   cannerWord('canner.boilHolds'),
@@ -109,12 +109,9 @@ const waterAdded = z.strictObject({
   canner: id,
   keptBoiling: z.boolean(),
 });
-const jarBroke = z.strictObject({
-  type: z.literal('jar.broke'),
-  at,
-  canner: id,
-  batch: id.exactOptional(),
-});
+const whoseWord = <T extends string>(type: T) =>
+  z.strictObject({ type: z.literal(type), at, canner: id, batch: id.exactOptional() });
+const whoseWords = [whoseWord('jars.in'), whoseWord('jar.broke')] as const;
 
 const tick = z.strictObject({ type: z.literal('tick'), at });
 const returned = z.strictObject({ type: z.literal('kitchen.returned'), at, awaySince: at });
@@ -142,7 +139,7 @@ export const kitchenEventSchema = z.discriminatedUnion('type', [
   ...jarWords,
   ...cannerWords,
   waterAdded,
-  jarBroke,
+  ...whoseWords,
   tick,
   returned,
   corrected,
@@ -164,7 +161,7 @@ export const logEntrySchema = z.strictObject({
 }) satisfies z.ZodType<LogEntry>;
 
 const plainToBatch = new Set<unknown>(batchWords.map(({ shape }) => shape.type.value));
-const plainToCanner = new Set<unknown>(cannerWords.map(({ shape }) => shape.type.value));
+const plainToCanner = new Set<unknown>([...cannerWords, ...whoseWords].map(({ shape }) => shape.type.value));
 const sources = new Set<unknown>(entrySourceSchema.options);
 
 /**

@@ -1,5 +1,6 @@
 // The whole kitchen as a screen may show it, and which batch or canner wants the cook most.
 
+import { cannerName } from '../../machines/dialogue/canners.ts';
 import type { Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { BatchId, CannerId } from '../../machines/kitchen/events.ts';
 import { batchView } from './batchView.ts';
@@ -18,9 +19,13 @@ export function actorsOf(kitchen: Kitchen, now: number, sayIt: SayIt): Actors {
     Object.values(kitchen.batches).map((snapshot) => batchView(snapshot, now, sayIt)),
   );
   const nameOf = (batch: BatchId) => batches.find(({ id }) => id === batch)?.name ?? batch;
+  const { canners } = kitchen;
+  const all = Object.values(canners);
   return {
     batches,
-    canners: Object.values(kitchen.canners).map((snapshot) => cannerView(snapshot, now, sayIt, nameOf)),
+    canners: all.map((snapshot, i) =>
+      cannerView(snapshot, canners, { own: cannerName(i, all.length), nameOf }, now, sayIt),
+    ),
   };
 }
 

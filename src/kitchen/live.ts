@@ -118,6 +118,7 @@ export class LiveKitchen {
       events: () => happenings(this.#keeper?.log.entries ?? []),
       say: (effect) => this.#speaker.say(effect),
       note: (event) => void this.#tell(event, 'clock'),
+      openCanner: (event) => void this.#tell(event, 'clock'),
       changed: () => this.#refresh(),
     });
   }
@@ -231,7 +232,8 @@ export class LiveKitchen {
   /** What the cook said or tapped, as an event of the log; one that puts an earlier one right may not fit. */
   async #act(did: Did, source: EntrySource): Promise<void> {
     const { log, startOf } = this.#keeper ?? {};
-    const told = log && eventTold(log, did, this.#ports.clock.now(), startOf);
+    const cannerFor = (batch: string) => this.#evening?.cannerFor(batch) ?? null;
+    const told = log && eventTold(log, did, this.#ports.clock.now(), startOf, cannerFor);
     if (told?.kind === 'event') await this.#tell(told.event, source);
     else if (told?.kind === 'refused') this.#conversation.say(told.message);
   }

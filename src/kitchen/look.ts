@@ -4,6 +4,7 @@ import type { Line } from './announcements.ts';
 import type { Conversation } from './conversation.ts';
 import type { Evening } from './evening/evening.ts';
 import { dressed } from './evening/waits.ts';
+import type { Actors } from './kitchenView.ts';
 import type { LivePorts } from './live-ports.ts';
 import { unnamed } from './naming.ts';
 import type { Picture } from './picture.ts';
@@ -25,7 +26,7 @@ export function look({ ports, picture, conversation, evening, question, notices 
     pace: ports.pace(),
     practice: ports.practice,
     focus: picture.focus,
-    ...dressed(picture.actors, evening?.waits ?? []),
+    ...inSight(dressed(picture.actors, evening?.waits ?? []), evening?.idle ?? []),
     evening: planned,
     learned: picture.learned,
     showing: conversation.teaching.showing,
@@ -33,4 +34,10 @@ export function look({ ports, picture, conversation, evening, question, notices 
     ...conversation.seen,
     notices: [...notices],
   };
+}
+
+/** A second canner that this evening does without is not drawn. */
+function inSight(actors: Actors, idle: readonly string[]): Actors {
+  if (idle.length === 0) return actors;
+  return { ...actors, canners: actors.canners.filter(({ id }) => !idle.includes(id)) };
 }

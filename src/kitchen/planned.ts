@@ -1,4 +1,5 @@
-// What an accepted plan tells the kitchen: the batch, and the canner the first time one is wanted.
+// What an accepted plan tells the kitchen: the batch, and the canner the first time one is wanted. The evening sets up
+// a second one when its plan comes to use it (evening/evening.ts).
 
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import { MAIN_CANNER, type Kitchen } from '../../machines/kitchen/kitchen.ts';

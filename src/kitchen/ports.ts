@@ -71,6 +71,8 @@ export interface NumberBounds {
   clock?: readonly number[];
   /** The times of day to come at which a cook may say to leave, minutes past twelve. */
   leave?: readonly number[];
+  /** Canners in the kitchen; left out: one. Of two, each is called by its number. */
+  canners?: number;
   units: 'us' | 'metric';
 }
 

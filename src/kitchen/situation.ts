@@ -23,12 +23,13 @@ export function situationOf({ actors, focus, last }: Moment): Situation {
   const names = namesOf(actors);
   const all = [...actors.batches, ...actors.canners];
   const choices: Open[] = all.flatMap(({ id, choices: open }) =>
-    open.map(({ command, main, sayIt, whose, told }) => ({
+    open.map(({ command, main, sayIt, whose, jarsOf, told }) => ({
       command,
       about: id,
       main,
       sayIt,
       ...(whose ? { whose } : {}),
+      ...(jarsOf ? { jarsOf } : {}),
       ...(told ? { told: told.map(({ what }) => what) } : {}),
     })),
   );
@@ -41,11 +42,11 @@ function commandOf({ event }: LogEntry): CommandId {
   return event.how.kind === 'when' ? 'told.when' : 'batch.mixedUp';
 }
 
-/** Batches go by their fruit, the canner by its name; two of a fruit are told apart when they are planned. */
+/** Batches go by their fruit, the canner by its name, two canners by their number; two of a fruit are told apart when they are planned. */
 export function namesOf(actors: Actors): Named[] {
   return [
     ...actors.batches.map(({ id, name }) => ({ about: id, name })),
-    ...actors.canners.map(({ id }) => ({ about: id, name: 'canner' })),
+    ...actors.canners.map(({ id, name }) => ({ about: id, name })),
   ];
 }
 
@@ -95,6 +96,7 @@ export function boundsOf(
     told: [...new Set(told.map(({ what }) => what))],
     clock: told.length > 0 ? clockTimes(now) : [],
     leave: batches.length > 1 ? leavingTimes(now) : [],
+    ...(canners.length > 1 ? { canners: canners.length } : {}),
     jars: Math.max(4, ...batches.map(mostJars)),
     ...(masses.length > 0 ? { massKg: { low: Math.min(...masses), high: Math.max(...masses) } } : {}),
     // The rise at a butter's end is about one degree: no measure of it, so nobody is expected to say it.

@@ -42,7 +42,8 @@ export class Speaker {
       else announcer.effect(spoken);
     }
     if (effect.type !== 'say' || (effect.urgency !== 'danger' && quiet.isQuiet(effect.about))) return;
-    if (effect.urgency === 'clock' || effect.urgency === 'danger')
-      reminder.notify(catalogue.text(effect.message));
+    if (effect.urgency !== 'clock' && effect.urgency !== 'danger') return;
+    const notice = named(effect, actors(), catalogue);
+    if (notice.type === 'say') reminder.notify(catalogue.text(notice.message));
   }
 }

@@ -18,6 +18,7 @@ export function eventTold(
   { command, about, slots }: Did,
   now: number,
   startOf: StartOf,
+  cannerFor: (batch: string) => string | null = () => null,
 ): Told | null {
   if (about === null) return null;
   if (isCorrection(command)) {
@@ -25,5 +26,16 @@ export function eventTold(
     return right.kind === 'refused' ? right : { kind: 'event', event: right.event };
   }
   const event = eventOf(command as BatchCommand | CannerCommand, about, slots, now);
-  return event && { kind: 'event', event };
+  return event && { kind: 'event', event: intoACanner(log, event, cannerFor) };
+}
+
+/** Of two canners the evening says which the jars are for; the cook may still put them into the other. */
+function intoACanner(
+  { kitchen }: Log,
+  event: KitchenEvent,
+  cannerFor: (batch: string) => string | null,
+): KitchenEvent {
+  if (event.type !== 'jars.filled' || Object.keys(kitchen.canners).length < 2) return event;
+  const canner = cannerFor(event.batch);
+  return canner === null ? event : { ...event, canner };
 }

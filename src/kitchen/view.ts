@@ -2,6 +2,7 @@
 
 import type { BatchPlan, Range } from '../core/types.ts';
 import type { CommandId, Consequence, Understood } from '../../machines/dialogue/commands.ts';
+import type { CannerName } from '../../machines/dialogue/canners.ts';
 import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
 import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
 import type { EveningView } from './evening/shownEvening.ts';
@@ -29,6 +30,8 @@ export interface Choice {
   jars?: JarView[];
   /** The batches whose jar it may be. */
   whose?: { about: BatchId; name: string }[];
+  /** The batches whose jars these are: where two canners are at work, their name tells which is meant. */
+  jarsOf?: BatchId[];
 }
 
 export type ClockView =
@@ -97,12 +100,16 @@ export interface BatchView {
 
 export interface CannerView {
   id: CannerId;
+  /** What it is called: "canner", and of two "first canner" and "second canner". */
+  name: CannerName;
   state: string;
   stateWord: Message;
   doing: Message;
   clock: ClockView | null;
   choices: Choice[];
   load: { batch: BatchId; jars: number }[];
+  /** Filled jars that wait for this one. */
+  waiting: BatchId[];
   /** Earlier runs of the clock in this load that do not count. */
   voids: { from: number; to: number }[];
   boil: 'none' | 'heating' | 'full' | 'lost';

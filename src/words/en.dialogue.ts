@@ -17,16 +17,20 @@ export const dialogueWords = {
   // Asked before something weighty is believed.
   'dialogue.plain.canner.fullBoil':
     'Is the {name, select, none {canner} other {{name}}} at a full rolling boil?',
-  'dialogue.plain.canner.boilHolds': 'Did the boil hold all along?',
-  'dialogue.plain.canner.boilDropped': 'Did the boil drop?',
+  'dialogue.plain.canner.boilHolds':
+    'Did the {name, select, none {boil hold} other {{name} boil}} all along?',
+  'dialogue.plain.canner.boilDropped':
+    'Did the {name, select, none {boil drop} other {{name} stop boiling}}?',
   'dialogue.plain.canner.waterAdded': 'Did it keep boiling hard all the while?',
   'dialogue.plain.plate.held':
     'Does the {name, select, none {spoonful} other {{name}}} hold on the cold plate?',
   'dialogue.plain.jars.ready': 'Are the {name, select, none {} other {{name}}} jars hot and ready to fill?',
-  'dialogue.plain.jars.out': 'Are the jars out of the canner?',
+  'dialogue.plain.jars.out': 'Are the jars out of the {name, select, none {canner} other {{name}}}?',
   'dialogue.plain.seals.allHeld': 'Is every {name, select, none {} other {{name}}} lid down and firm?',
-  'dialogue.plain.boil.droppedEarlier': 'Did the boil drop before now?',
-  'dialogue.plain.boil.saidTooEarly': 'Was it not yet at a full boil?',
+  'dialogue.plain.boil.droppedEarlier':
+    'Did the {name, select, none {boil drop} other {{name} stop boiling}} before now?',
+  'dialogue.plain.boil.saidTooEarly':
+    'Was {name, select, none {it} other {the {name}}} not yet at a full boil?',
   'dialogue.plain.last.when': 'Was that at another time?',
   'dialogue.plain.told.when': 'Did that happen at another time?',
   'dialogue.plain.batch.mixedUp': 'Was that the {name, select, none {other batch} other {{name}}}?',
@@ -35,7 +39,7 @@ export const dialogueWords = {
 
   // Read back, so that a wrong one can be refused.
   'dialogue.readBack.plate.held': '{name, select, none {} other {{name}: }}plate test passed.',
-  'dialogue.readBack.jars.out': 'Jars out.',
+  'dialogue.readBack.jars.out': '{name, select, none {} other {{name}: }}jars out.',
   'dialogue.readBack.seals.allHeld': '{name, select, none {} other {{name}: }}all jars sealed.',
   'dialogue.readBack.batch.stopped': '{name, select, none {} other {{name}: }}batch given up.',
 

@@ -26,7 +26,7 @@ export const eveningWords = {
   'evening.then': 'then',
   'evening.advice.startBatch': 'Put the {name} on {soon, select, true {now} other {at {time}}}{because}.',
   'evening.advice.cannerOn':
-    'Put {canner, select, second {the second canner} third {the third canner} other {the canner}} on {soon, select, true {now} other {at {time}}}{because}.',
+    'Put {canner, select, first {the first canner} second {the second canner} third {the third canner} other {the canner}} on {soon, select, true {now} other {at {time}}}{because}.',
   'evening.advice.keepHot':
     'Keep the {name} hot at low heat from {from} to {to}, before its last reduction{because}.',
   'evening.advice.shareLoad': 'The {names} share one load, at {minutes}.',
@@ -49,14 +49,14 @@ export const eveningWords = {
   'evening.because.readyFor': ': it must be hot for the {name} at {time}',
   'evening.because.finish': ': the evening ends at {time}',
   'evening.change.startMoved':
-    'Put {canner, select, none {the {names}} second {the second canner} third {the third canner} other {the canner}} on {soon, select, true {now} other {at {time}}}, not at {was}.',
+    'Put {canner, select, none {the {names}} first {the first canner} second {the second canner} third {the third canner} other {the canner}} on {soon, select, true {now} other {at {time}}}, not at {was}.',
   'evening.change.added':
     'The {names} {count, plural, one {goes} other {go}} into the canner {soon, select, true {now} other {at {time}}}.',
   'evening.change.dropped': 'The {names} will not go into the canner together after all.',
   'evening.change.finishMoved': 'The evening now ends at about {time}.',
   'evening.change.noLongerFits': 'It will no longer be over before {time}: about {finish} now.',
   'evening.plan.line':
-    '{soon, select, true {Now} other {At {time}}}{canner, select, true {} other { the {names}}}: {step}.',
+    '{soon, select, true {Now} other {At {time}}}{canner, select, only {} first { the first canner} second { the second canner} other { the {names}}}: {step}.',
   'evening.plan.over': 'Over at about {time}.',
   'evening.plan.alone': 'One batch, no plan needed. It tells you step by step.',
   'evening.away.noted': 'You are away from {from} to {to}. The plan keeps clear of it.',

@@ -17,7 +17,7 @@ export const kitchenWords = {
   'kitchen.howLong.since': '{minutes} so far.',
   'kitchen.howLong.noClock': 'No clock is running. Take your time.',
   'kitchen.status':
-    '{canner, select, true {The canner: {state}.} other {The {name}: {state}.}}{timed, select, true { {aboutMinutes} more.} other {}}',
+    '{canner, select, only {The canner: {state}.} first {The first canner: {state}.} second {The second canner: {state}.} other {The {name}: {state}.}}{timed, select, true { {aboutMinutes} more.} other {}}',
   'kitchen.whatNext': '{doing}',
   'kitchen.noReason': 'I have no more to say about that.',
   'kitchen.takenBack': 'Taken back. {doing}.',
@@ -33,8 +33,10 @@ export const kitchenWords = {
   'kitchen.clockMoved': 'Put right. {minutes} more at a full boil.',
   'kitchen.whenWasIt': 'How long ago was it? Say: that was five minutes ago.',
   'kitchen.nowWith': 'The {name}. {doing}.',
-  'kitchen.nowWithCanner': 'The canner. {doing}.',
+  'kitchen.nowWithCanner':
+    'The {which, select, first {first canner} second {second canner} other {canner}}. {doing}.',
   'kitchen.named': '{name}: {words}',
+  'kitchen.namedItself': '{words}',
   'kitchen.help': 'You can say: {sentences}.',
   'kitchen.helpNothing': 'Plan a batch first. Then I can help.',
   'kitchen.didItSleep': 'Clock jumped {awayMinutes}. Did this device sleep?',

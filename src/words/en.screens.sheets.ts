@@ -44,6 +44,7 @@ export const sheetWords = {
   'screen.when.what': 'What was it?',
   'screen.when.one': '{what}, told {ago} min ago',
   'screen.whose': 'Whose jar broke?',
+  'screen.whose.in': 'Whose jars are in?',
   'screen.whose.one': 'The {name}',
   'screen.count.done': 'That is right',
   'screen.reading.title': 'Fill in what you measured. One is enough.',

@@ -7,6 +7,8 @@ import { sheetWords } from './en.screens.sheets.ts';
 /** The words of the cooking screen, read from two metres or from arm's length. */
 export const stoveWords = {
   'screen.which.canner': 'Canner',
+  'screen.which.canner.first': 'Canner 1',
+  'screen.which.canner.second': 'Canner 2',
   'screen.heat.off': 'heat off',
   'screen.heat.low': 'low heat',
   'screen.heat.high': 'high heat',

@@ -3,6 +3,7 @@
 import { answerWords } from './en.answers.ts';
 import { batchWords } from './en.batch.ts';
 import { cannerWords } from './en.canner.ts';
+import { twoCannersWords } from './en.canners.ts';
 import { dialogueWords } from './en.dialogue.ts';
 import { eveningWords } from './en.evening.ts';
 import { howWords } from './en.how.ts';
@@ -27,6 +28,7 @@ export const englishMessages = {
   ...sightWords,
   ...soundWords,
   ...teachWords,
+  ...twoCannersWords,
   ...viewWords,
   ...whyWords,
   ...screenWords,

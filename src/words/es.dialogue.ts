@@ -19,18 +19,23 @@ export const dialogueWords = {
   // Asked before something weighty is believed.
   'dialogue.plain.canner.fullBoil':
     '¿Está en pleno hervor a borbotones {name, select, none {la olla de conservas} other {la olla de {name}}}?',
-  'dialogue.plain.canner.boilHolds': '¿Se mantuvo el hervor todo el rato?',
-  'dialogue.plain.canner.boilDropped': '¿Bajó el hervor?',
+  // Only English is heard, so that in Spanish nobody is asked of which canner: a name would stand here in English.
+  'dialogue.plain.canner.boilHolds':
+    '¿Se mantuvo el hervor {name, select, none {} other {en esa olla}} todo el rato?',
+  'dialogue.plain.canner.boilDropped': '¿Bajó el hervor{name, select, none {} other { en esa olla}}?',
   'dialogue.plain.canner.waterAdded': '¿Siguió hirviendo fuerte todo el tiempo?',
   'dialogue.plain.plate.held':
     '¿Se sostiene en el plato frío {name, select, none {la cucharada} other {la cucharada de {name}}}?',
   'dialogue.plain.jars.ready':
     '¿Están los tarros{name, select, none {} other { de {name}}} calientes y listos para llenar?',
-  'dialogue.plain.jars.out': '¿Están los tarros fuera de la olla de conservas?',
+  'dialogue.plain.jars.out':
+    '¿Están los tarros fuera de {name, select, none {la} other {esa}} olla de conservas?',
   'dialogue.plain.seals.allHeld':
     '¿Está hundida y firme cada tapa{name, select, none {} other { de {name}}}?',
-  'dialogue.plain.boil.droppedEarlier': '¿Bajó el hervor antes de ahora?',
-  'dialogue.plain.boil.saidTooEarly': '¿No estaba aún en pleno hervor?',
+  'dialogue.plain.boil.droppedEarlier':
+    '¿Bajó el hervor {name, select, none {} other {en esa olla}} antes de ahora?',
+  'dialogue.plain.boil.saidTooEarly':
+    '¿No estaba {name, select, none {} other {esa olla}} aún en pleno hervor?',
   'dialogue.plain.last.when': '¿Fue en otro momento?',
   'dialogue.plain.told.when': '¿Ocurrió eso en otro momento?',
   'dialogue.plain.batch.mixedUp': '¿Era {name, select, none {la otra tanda} other {la tanda de {name}}}?',
@@ -40,7 +45,7 @@ export const dialogueWords = {
 
   // Read back, so that a wrong one can be refused.
   'dialogue.readBack.plate.held': '{name, select, none {} other {{name}: }}prueba del plato superada.',
-  'dialogue.readBack.jars.out': 'Tarros fuera.',
+  'dialogue.readBack.jars.out': 'Tarros fuera{name, select, none {} other { de esa olla}}.',
   'dialogue.readBack.seals.allHeld': '{name, select, none {} other {{name}: }}todos los tarros sellados.',
   'dialogue.readBack.batch.stopped': '{name, select, none {} other {{name}: }}tanda abandonada.',
 

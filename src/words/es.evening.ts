@@ -32,7 +32,7 @@ export const eveningWords = {
   'evening.advice.startBatch':
     'Ponga al fuego {name} {soon, select, true {ahora} other {a las {time}}}{because}.',
   'evening.advice.cannerOn':
-    'Encienda {canner, select, second {la segunda olla de conservas} third {la tercera olla de conservas} other {la olla de conservas}} {soon, select, true {ahora} other {a las {time}}}{because}.',
+    'Encienda {canner, select, first {la primera olla de conservas} second {la segunda olla de conservas} third {la tercera olla de conservas} other {la olla de conservas}} {soon, select, true {ahora} other {a las {time}}}{because}.',
   'evening.advice.keepHot':
     'Mantenga {name} caliente a fuego bajo de {from} a {to}, antes de espesar{because}.',
   'evening.advice.shareLoad': '{names} van juntas a la olla de conservas, {minutes}.',
@@ -55,14 +55,14 @@ export const eveningWords = {
   'evening.because.readyFor': ': debe estar caliente para {name} a las {time}',
   'evening.because.finish': ': la tarde termina a las {time}',
   'evening.change.startMoved':
-    '{canner, select, none {Ponga al fuego {names}} second {Encienda la segunda olla de conservas} third {Encienda la tercera olla de conservas} other {Encienda la olla de conservas}} {soon, select, true {ahora} other {a las {time}}}, no a las {was}.',
+    '{canner, select, none {Ponga al fuego {names}} first {Encienda la primera olla de conservas} second {Encienda la segunda olla de conservas} third {Encienda la tercera olla de conservas} other {Encienda la olla de conservas}} {soon, select, true {ahora} other {a las {time}}}, no a las {was}.',
   'evening.change.added':
     '{names} {count, plural, one {va} other {van}} a la olla de conservas {soon, select, true {ahora} other {a las {time}}}.',
   'evening.change.dropped': '{names} no van juntas a la olla de conservas, al final.',
   'evening.change.finishMoved': 'La tarde termina ahora hacia las {time}.',
   'evening.change.noLongerFits': 'Ya no terminará antes de las {time}: ahora hacia las {finish}.',
   'evening.plan.line':
-    '{soon, select, true {Ahora} other {A las {time}}}{canner, select, true {} other { {names}}}: {step}.',
+    '{soon, select, true {Ahora} other {A las {time}}}{canner, select, only {} first { la primera olla} second { la segunda olla} other { {names}}}: {step}.',
   'evening.plan.over': 'Fin hacia las {time}.',
   'evening.plan.alone': 'Con una tanda no hace falta plan. Va paso a paso.',
   'evening.away.noted': 'Usted no está de {from} a {to}. El plan lo tiene en cuenta.',

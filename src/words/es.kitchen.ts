@@ -20,7 +20,7 @@ export const kitchenWords = {
   'kitchen.howLong.since': '{minutes} hasta ahora.',
   'kitchen.howLong.noClock': 'Ningún reloj en marcha. Sin prisa.',
   'kitchen.status':
-    '{canner, select, true {La olla de conservas: {state}.} other {{name}: {state}.}}{timed, select, true { {aboutMinutes} más.} other {}}',
+    '{canner, select, only {La olla de conservas: {state}.} first {La primera olla de conservas: {state}.} second {La segunda olla de conservas: {state}.} other {{name}: {state}.}}{timed, select, true { {aboutMinutes} más.} other {}}',
   'kitchen.whatNext': '{doing}',
   'kitchen.noReason': 'No tengo más que decir sobre eso.',
   'kitchen.takenBack': 'Deshecho. {doing}.',
@@ -36,8 +36,10 @@ export const kitchenWords = {
   'kitchen.clockMoved': 'Corregido. {minutes} más en pleno hervor.',
   'kitchen.whenWasIt': '¿Hace cuánto fue? Diga: eso fue hace cinco minutos.',
   'kitchen.nowWith': '{name}. {doing}.',
-  'kitchen.nowWithCanner': 'La olla de conservas. {doing}.',
+  'kitchen.nowWithCanner':
+    'La {which, select, first {primera olla de conservas} second {segunda olla de conservas} other {olla de conservas}}. {doing}.',
   'kitchen.named': '{name}: {words}',
+  'kitchen.namedItself': '{words}',
   'kitchen.help': 'Puede decir: {sentences}.',
   'kitchen.helpNothing': 'Planee primero una tanda. Entonces podré ayudar.',
   'kitchen.didItSleep': 'El reloj saltó {awayMinutes}. ¿Se durmió este aparato?',

@@ -45,6 +45,7 @@ export const sheetWords = {
     'Tarro {number}{whole, select, true {} other {, incompleto}}: {state, select, onShelf {en la despensa} inFridge {en la nevera} inFreezer {en el congelador} unsealed {sin sellar} other {{state}}}',
   'screen.when.what': '¿Qué fue?',
   'screen.when.one': '{what}, dicho hace {ago} min',
+  'screen.whose.in': '¿De cuál son los tarros?',
   'screen.whose': '¿De cuál era el tarro roto?',
   'screen.whose.one': '{name}',
   'screen.count.done': 'Así es',

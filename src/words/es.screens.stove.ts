@@ -4,6 +4,8 @@ import type { stoveWords as english } from './en.screens.ts';
 
 export const stoveWords = {
   'screen.which.canner': 'Olla',
+  'screen.which.canner.first': 'Olla 1',
+  'screen.which.canner.second': 'Olla 2',
   'screen.heat.off': 'fuego apagado',
   'screen.heat.low': 'fuego lento',
   'screen.heat.high': 'fuego fuerte',

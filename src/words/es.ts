@@ -9,6 +9,7 @@ import { whyWords } from './es.why.ts';
 import type { MessageKey } from './en.ts';
 import { batchWords } from './es.batch.ts';
 import { cannerWords } from './es.canner.ts';
+import { twoCannersWords } from './es.canners.ts';
 import { dialogueWords } from './es.dialogue.ts';
 import { eveningWords } from './es.evening.ts';
 import { howWords } from './es.how.ts';
@@ -39,6 +40,7 @@ export const spanishMessages = {
   ...sightWords,
   ...soundWords,
   ...teachWords,
+  ...twoCannersWords,
   ...viewWords,
   ...whyWords,
   ...stoveWords,

@@ -17,6 +17,7 @@ import {
   correctionPhrases,
   pastFillings,
 } from './phrases.corrections.en.ts';
+import { cannerFillings, ofTwoCanners } from './phrases.canners.en.ts';
 import { jarPhrases } from './phrases.jars.en.ts';
 import { depths, temperatures, weights } from './readings.en.ts';
 import { englishFigures, englishQuestions, englishSights } from './questions.en.ts';
@@ -129,10 +130,13 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
 };
 
 const english: PhraseLanguage = {
-  patterns,
+  patterns: ofTwoCanners(patterns),
   numbered,
   gaps(name, noun, bounds) {
     switch (name) {
+      case 'canner':
+      case 'aCanner':
+        return cannerFillings(name, bounds);
       case 'thirty':
         return upTo(30).map((n) => numbered(n, noun));
       case 'ago':

@@ -9,6 +9,7 @@ import type { SightId } from '../kitchen/sights.ts';
 import { upTo } from './gaps.ts';
 import { counted, numberBefore, numberWords } from './numbers.es.ts';
 import type { Filling, Pattern } from './pattern.ts';
+import { withBoth } from './phrases.canners.en.ts';
 import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
 import { depths, temperatures, weights } from './readings.es.ts';
 import { spanishTerms } from './terms.es.ts';
@@ -134,11 +135,40 @@ const sights: { [Id in SightId]?: readonly string[] } = {
   plateHeld: ['la prueba del plato'],
 };
 
+// Only where there are two canners: they are told apart by their number.
+const ofTwo: { [Command in CommandId]?: readonly Pattern[] } = {
+  'canner.filled': ['la {canner} está llena'],
+  'canner.heatOn': ['la {canner} está al fuego', 'encendí la {canner}'],
+  'canner.hot': ['la {canner} está caliente'],
+  'jars.in': ['los tarros están en la {canner}', 'los tarros de {f} están en la {canner}'],
+  'canner.fullBoil': ['la {canner} hierve a borbotones'],
+  'canner.boilHolds': ['la {canner} hierve a borbotones', 'la {canner} sigue en pleno hervor'],
+  'canner.boilDropped': ['la {canner} dejó de hervir', 'bajó el hervor en la {canner}'],
+  'canner.waterLow': ['falta agua en la {canner}'],
+  'canner.waterAdded': ['añadí agua hirviendo a la {canner}'],
+  'jar.broke': ['se rompió un tarro en la {canner}'],
+  'jars.out': ['los tarros están fuera de la {canner}'],
+  'canner.off': ['apagué la {canner}'],
+  'switch.batch': ['ir a la {aCanner}', 'la {aCanner}'],
+};
+const numberedCanners = [
+  ['primera olla de conservas', 'first canner'],
+  ['segunda olla de conservas', 'second canner'],
+] as const;
+
 const spanish: PhraseLanguage = {
-  patterns,
+  patterns: withBoth(patterns, ofTwo),
   numbered,
   gaps(name, _noun, bounds) {
     switch (name) {
+      case 'canner':
+        return (bounds.canners ?? 1) < 2
+          ? []
+          : numberedCanners.map(([words, canner]) => ({ words, slots: { canner } }));
+      case 'aCanner':
+        return (bounds.canners ?? 1) < 2
+          ? []
+          : numberedCanners.map(([words, fruit]) => ({ words, slots: { fruit } }));
       case 'ago':
         return [...upTo(10), 15, 20, 30].map((n) => ({
           words: counted(n, 'minuto'),

@@ -1,6 +1,7 @@
 // The one plain sentence shown and offered for each command, in English: never a single short word where
 // a longer one is to be had, for short words are misheard most.
 
+import { isCannerName } from '../../machines/dialogue/canners.ts';
 import type { CommandId } from '../../machines/dialogue/commands.ts';
 
 const sentences: Record<CommandId, string> = {
@@ -133,8 +134,27 @@ const ofAFruit: Partial<Record<CommandId, string>> = {
   'switch.batch': 'switch to the {f}',
 };
 
+// Where there are two canners, the canner is named.
+const ofACanner: Partial<Record<CommandId, string>> = {
+  'canner.filled': 'the {c} is filled',
+  'canner.heatOn': 'the {c} is heating',
+  'canner.hot': 'the {c} is hot',
+  'jars.in': 'the jars are in the {c}',
+  'canner.fullBoil': 'the {c} is at a full rolling boil',
+  'canner.boilDropped': 'the {c} stopped boiling',
+  'canner.boilHolds': 'the {c} is still at a full rolling boil',
+  'canner.waterLow': 'the {c} is low on water',
+  'canner.waterAdded': 'i added boiling water to the {c}',
+  'jar.broke': 'a jar broke in the {c}',
+  'jars.out': 'the jars are out of the {c}',
+  'canner.off': 'the {c} is off',
+  'boil.droppedEarlier': 'the {c} stopped boiling two minutes ago',
+  'switch.batch': 'switch to the {c}',
+};
+
 /** The sentence to say for a command; with a fruit, the one that names it, where there is one. */
 export function sayIt(command: CommandId, fruit?: string): string {
+  if (isCannerName(fruit)) return ofACanner[command]?.replace('{c}', fruit) ?? sentences[command];
   const named = fruit === undefined ? undefined : ofAFruit[command];
   return named === undefined ? sentences[command] : named.replace('{f}', (fruit ?? '').toLowerCase());
 }

@@ -88,7 +88,26 @@ const sentences: Record<CommandId, string> = {
   'switch.batch': 'ir a la olla de conservas',
 };
 
+// Where there are two canners, the canner is named.
+const ofACanner: Partial<Record<CommandId, string>> = {
+  'canner.filled': 'la {c} está llena',
+  'canner.heatOn': 'la {c} está al fuego',
+  'canner.hot': 'la {c} está caliente',
+  'jars.in': 'los tarros están en la {c}',
+  'canner.fullBoil': 'la {c} hierve a borbotones',
+  'canner.boilDropped': 'la {c} dejó de hervir',
+  'canner.boilHolds': 'la {c} sigue en pleno hervor',
+  'canner.waterLow': 'falta agua en la {c}',
+  'canner.waterAdded': 'añadí agua hirviendo a la {c}',
+  'jar.broke': 'se rompió un tarro en la {c}',
+  'jars.out': 'los tarros están fuera de la {c}',
+  'canner.off': 'apagué la {c}',
+  'switch.batch': 'ir a la {c}',
+};
+
 /** The sentence to say for a command; the fruit, whose names stay English here, is left to the screen. */
-export function sayIt(command: CommandId, _fruit?: string): string {
-  return sentences[command];
+export function sayIt(command: CommandId, named?: string): string {
+  if (named !== 'first canner' && named !== 'second canner') return sentences[command];
+  const pot = named === 'first canner' ? 'primera olla de conservas' : 'segunda olla de conservas';
+  return ofACanner[command]?.replace('{c}', pot) ?? sentences[command];
 }

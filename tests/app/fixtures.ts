@@ -181,6 +181,8 @@ function canner(state: string, over: Partial<CannerView> = {}): CannerView {
   const name = state.split('.').at(-1) ?? state;
   return {
     id: 'canner',
+    name: 'canner',
+    waiting: [],
     state,
     stateWord: { key: `state.canner.${name}` },
     doing: { key: `screen.act.canner.${name}` },

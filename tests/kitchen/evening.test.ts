@@ -6,6 +6,7 @@ import type { EveningPlan } from '../../src/core/evening/types.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import { happenings } from '../../src/kitchen/fold.ts';
 import { actorsOf } from '../../src/kitchen/kitchenView.ts';
+import { cannersOf } from '../../src/kitchen/evening/canners.ts';
 import { progressOf } from '../../src/kitchen/evening/progress.ts';
 import { minutesUntil, requestOf } from '../../src/kitchen/evening/request.ts';
 import { eveningSettingsSchema, usualEvening } from '../../src/kitchen/evening/settings.ts';
@@ -90,8 +91,8 @@ describe('two canners at once', () => {
     return { book, plan };
   }
   const at = (minutes: number) => START + minutes * MIN;
-  const filled = (batch: string, minutes: number) =>
-    ({ type: 'jars.filled', at: at(minutes), batch, full: 6, spare: 0 }) as const;
+  const filled = (batch: string, minutes: number, canner: string) =>
+    ({ type: 'jars.filled', at: at(minutes), batch, full: 6, spare: 0, canner }) as const;
   const canner = (
     type: 'canner.heatOn' | 'canner.hot' | 'jars.in' | 'canner.fullBoil' | 'canner.boilDropped' | 'jars.out',
     id: string,
@@ -110,8 +111,8 @@ describe('two canners at once', () => {
       canner('canner.heatOn', uses('pear'), 5),
       canner('canner.hot', uses('plum'), 30),
       canner('canner.hot', uses('pear'), 34),
-      filled('plum', 40),
-      filled('pear', 42),
+      filled('plum', 40, uses('plum')),
+      filled('pear', 42, uses('pear')),
       canner('jars.in', uses('pear'), 44), // the one that was filled last goes in first
       canner('jars.in', uses('plum'), 46),
       canner('canner.fullBoil', uses('pear'), 55),
@@ -128,6 +129,29 @@ describe('two canners at once', () => {
     expect(tasks['plum/process/1']).toEqual({ startedAt: 57 });
     expect(tasks['plum/unload/1']).toBeUndefined();
     expect(voidedAt).toEqual({ 'plum/process/1': 60 });
+  });
+
+  test('jars that a log of one canner kept apart by the plan went in together', () => {
+    const { book, plan } = twoCanners();
+    const one = (batch: string, minutes: number) =>
+      ({ type: 'jars.filled', at: at(minutes), batch, full: 3, spare: 0 }) as const;
+    const { tasks } = told(plan, book, [one('plum', 40), one('pear', 42), canner('jars.in', 'canner-1', 44)]);
+    expect(tasks['plum/load/1']).toEqual({ startedAt: 44, endedAt: 44 });
+    expect(tasks['pear/load/1']).toEqual({ startedAt: 44, endedAt: 44 });
+  });
+
+  test('jars that the cook put into the other canner are there, and who was to have that one takes theirs', () => {
+    const { book, plan } = twoCanners();
+    book.toPlate().tell('plate.held').tell('jars.ready');
+    book.enter({ type: 'canner.set', at: book.now, canner: SECOND, jarsPerLoad: 7, preheatMinutes: 25 });
+    for (const type of ['canner.heatOn', 'canner.hot'] as const)
+      book.enter({ type, at: book.now, canner: SECOND });
+    const planned = cannersOf(plan, actors(book));
+    expect(new Set([planned['plum'], planned['pear']])).toEqual(new Set(['canner-1', SECOND]));
+    book.enter({ type: 'jars.filled', at: book.now, batch: 'plum', full: 5, spare: 0, canner: 'canner-1' });
+    book.enter({ type: 'jars.in', at: book.now, canner: SECOND });
+    expect(cannersOf(plan, actors(book))).toMatchObject({ plum: SECOND, pear: 'canner-1' });
+    expect(progress(book, plan).tasks['plum/load/1']?.endedAt).toBeDefined();
   });
 
   test('the second alone is heated: the first is still cold', () => {

@@ -50,7 +50,7 @@ function gapsOf(ast: Ast): Map<string, Set<string>> {
 
 const sameInBoth = new Set<string>([
   ...keys.filter((key) => key.startsWith('screen.unit.')),
-  'kitchen.whatNext', 'kitchen.named', 'evening.words', 'screen.settings.percent', 'screen.plan.range',
+  'kitchen.whatNext', 'kitchen.named', 'kitchen.namedItself', 'two.any', 'evening.words', 'screen.settings.percent', 'screen.plan.range',
   'screen.plot.hours', 'screen.no', 'screen.settings.language.en', 'screen.settings.language.es',
 ]); // prettier-ignore
 

@@ -2,6 +2,7 @@
 
 import { useSyncExternalStore } from 'react';
 import type { AppProps } from '../actions.ts';
+import type { AgendaLine } from '../../kitchen/evening/agenda.ts';
 import type { EveningSettings } from '../../kitchen/evening/settings.ts';
 import { useBox } from '../stove/useBox.ts';
 import { timeOfPlan } from '../../kitchen/evening/times.ts';
@@ -35,7 +36,7 @@ export function EveningPanel({ view, catalogue, headed = true }: EveningPanelPro
           {agenda.map((line) => (
             <li key={line.id}>
               <b>{at(line.at)}</b>
-              <span>{line.names.join(', ')}</span>
+              <span>{line.names.join(', ') || numberedCanner(line.canner, word)}</span>
               <span className="next-step">{word(`screen.evening.step.${line.step}`)}</span>
             </li>
           ))}
@@ -151,4 +152,9 @@ function Count({ label, value, most, onPick }: CountProps) {
       </select>
     </label>
   );
+}
+
+/** Of two canners, which; a lone one is named by its step. */
+function numberedCanner(which: AgendaLine['canner'], word: (key: string) => string): string {
+  return which === 'first' || which === 'second' ? word(`screen.which.canner.${which}`) : '';
 }

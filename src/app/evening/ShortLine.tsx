@@ -4,6 +4,7 @@ import { memo } from 'react';
 import { scaleTime } from 'd3-scale';
 import { area, curveStepAfter } from 'd3-shape';
 import type { Catalogue } from '../../kitchen/ports.ts';
+import type { AgendaLine } from '../../kitchen/evening/agenda.ts';
 import type { EveningView } from '../../kitchen/evening/shownEvening.ts';
 import { timeOfPlan } from '../../kitchen/evening/times.ts';
 import { fruitHue } from '../drawings/hue.ts';
@@ -44,8 +45,8 @@ const Short = memo(function Short({ evening, minute, catalogue, onOpen }: ShortP
   const when = (at: number) =>
     at <= minute + STEP_MINUTES ? word('screen.unit.now') : timeOfPlan(plan.request, at);
   const told = agenda
-    .map(({ at, step, names }) => {
-      const who = names.join(', ') || word('screen.which.canner');
+    .map(({ at, step, names, canner }) => {
+      const who = names.join(', ') || cannerWord(canner, word);
       return `${when(at)} ${who}, ${word(`screen.evening.step.${step}`)}`;
     })
     .join('; ');
@@ -54,7 +55,7 @@ const Short = memo(function Short({ evening, minute, catalogue, onOpen }: ShortP
     <div className="short-line">
       {next && (
         <p className="next-call">
-          <b>{when(next.at)}</b> <span>{calledWithin(next.names) || word('screen.which.canner')}</span>
+          <b>{when(next.at)}</b> <span>{calledWithin(next.names) || cannerWord(next.canner, word)}</span>
         </p>
       )}
       <Picture plan={plan} minute={minute} told={told} />
@@ -68,6 +69,13 @@ const Short = memo(function Short({ evening, minute, catalogue, onOpen }: ShortP
     </div>
   );
 });
+
+/** Of two canners, which. */
+function cannerWord(which: AgendaLine['canner'], word: (key: string) => string): string {
+  return word(
+    which === 'first' || which === 'second' ? `screen.which.canner.${which}` : 'screen.which.canner',
+  );
+}
 
 /** Room for a name beside the time of the next call, em. */
 const CALL_EM = 3.9;

@@ -13,7 +13,11 @@ interface WhoseSheetProps extends Pick<AppProps, 'catalogue'> {
 export function WhoseSheet({ choice, catalogue, onAnswer, onClose }: WhoseSheetProps) {
   const word = (key: string) => catalogue.text({ key });
   return (
-    <Sheet title={word('screen.whose')} closeLabel={word('screen.cancel')} onClose={onClose}>
+    <Sheet
+      title={word(choice.command === 'jars.in' ? 'screen.whose.in' : 'screen.whose')}
+      closeLabel={word('screen.cancel')}
+      onClose={onClose}
+    >
       {(choice.whose ?? []).map(({ about, name }) => (
         <button
           key={about}

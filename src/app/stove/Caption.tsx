@@ -1,5 +1,6 @@
 // The words that are being said, or the question that waits: read what the ear would hear.
 
+import { cannerLabel } from '../cannerLabel.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { KitchenView } from '../../kitchen/view.ts';
 
@@ -39,5 +40,7 @@ function questionText({ question, batches, canners }: KitchenView, catalogue: Ca
   if (!question) return '';
   const text = catalogue.text(question.message);
   const batch = batches.find((one) => one.id === question.about);
-  return batch && batches.length + canners.length > 1 ? `${batch.name}: ${text}` : text;
+  if (batch) return batches.length + canners.length > 1 ? `${batch.name}: ${text}` : text;
+  const canner = canners.find((one) => one.id === question.about);
+  return canner && canner.name !== 'canner' ? `${cannerLabel(canner.name, catalogue)}: ${text}` : text;
 }

@@ -4,6 +4,7 @@ import { memo } from 'react';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitchen/view.ts';
 import type { Actions } from '../actions.ts';
+import { cannerLabel } from '../cannerLabel.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import { clockFace } from './clock.ts';
 import { short as shortState } from './glance.ts';
@@ -40,7 +41,7 @@ export function Rail({ view, current, catalogue, focus }: RailProps) {
       {view.canners.map((canner) => (
         <Plate
           key={canner.id}
-          {...plate(canner, catalogue.text({ key: 'screen.which.canner' }))}
+          {...plate(canner, cannerLabel(canner.name, catalogue))}
           icon={canner.boil === 'full' ? 'canner boils' : 'canner'}
         />
       ))}

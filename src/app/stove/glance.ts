@@ -4,6 +4,7 @@ import type { Catalogue } from '../../kitchen/ports.ts';
 import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitchen/view.ts';
 import type { Message } from '../../../machines/kitchen/effects.ts';
 import { screenWords } from '../../words/en.screens.ts';
+import { cannerLabel } from '../cannerLabel.ts';
 import { clockFace, type ClockFace } from './clock.ts';
 import { isAbout, yesNo } from './question.ts';
 import { nameWithin } from './names.ts';
@@ -44,7 +45,7 @@ export function glance(view: KitchenView, subject: Subject, catalogue: Catalogue
     which:
       subject.kind === 'batch'
         ? nameWithin(subject.batch.name, NAME_EM)
-        : catalogue.text({ key: 'screen.which.canner' }),
+        : cannerLabel(subject.canner.name, catalogue),
     state: catalogue.text(short(doer.stateWord)),
     face: clock && clockFace({ ...clock, label: short(clock.label) }, view.now),
     act: actWords(view, subject, catalogue),

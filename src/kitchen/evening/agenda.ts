@@ -10,6 +10,8 @@ export interface AgendaLine {
   step: Step;
   /** Batches by name; empty for a canner's own step. */
   names: readonly string[];
+  /** Which canner's step it is, as sentences choose by it; null where batches are named. */
+  canner: 'only' | 'first' | 'second' | null;
 }
 
 /** What the cook is called to, one line each; what follows in the same breath has no line of its own. */
@@ -30,10 +32,18 @@ export function agendaOf(plan: EveningPlan, now: number, most = 4): AgendaLine[]
     .filter(isCall)
     .toSorted((a, b) => a.start - b.start)
     .slice(0, most)
-    .map(({ id, start, step, batches }) => ({
+    .map(({ id, start, step, batches, uses }) => ({
       id,
       at: Math.max(now, start),
       step,
       names: batches.map(nameOf),
+      canner: batches.length === 0 ? whichOf(uses[0] ?? '', plan) : null,
     }));
+}
+
+/** A lone canner has no number; nor has the first before the second is wanted. */
+function whichOf(canner: string, { request, tasks }: EveningPlan): AgendaLine['canner'] {
+  const used = request.canners.filter(({ id }) => tasks.some(({ uses }) => uses.includes(id)));
+  if (used.length < 2) return 'only';
+  return request.canners[0]?.id === canner ? 'first' : 'second';
 }

@@ -4,6 +4,7 @@ import type { KitchenEvent } from '../../../machines/kitchen/events.ts';
 import type { EveningPlan, EveningProgress } from '../../core/evening/types.ts';
 import type { Actors } from '../kitchenView.ts';
 import type { Answer, Ask, Planner } from './planner.ts';
+import { cannersOf } from './canners.ts';
 import { progressOf } from './progress.ts';
 import { inTheEvening, minuteOf, requestOf } from './request.ts';
 import type { EveningSettings } from './settings.ts';
@@ -59,8 +60,8 @@ export class Asking {
     this.#askedAt = now();
     planner.ask({
       id: this.#asked,
-      request: requestOf(batches, settings(), this.#beganAt),
-      plan: plan && standingOf(plan),
+      request: requestOf(batches, settings(), this.#beganAt, actors().canners),
+      plan: plan && standingOf(plan, actors()),
       progress: plan ? this.#progress(plan) : { tasks: {} },
       now: minuteOf(now(), this.#beganAt),
       seed: SEED,
@@ -80,10 +81,10 @@ export class Asking {
   }
 }
 
-const standingOf = ({ order, choice, tasks }: EveningPlan): NonNullable<Ask['plan']> => ({
-  order,
-  choice,
-  tasks: tasks.map(({ id, start }) => ({ id, start })),
+const standingOf = (plan: EveningPlan, actors: Actors): NonNullable<Ask['plan']> => ({
+  order: plan.order,
+  choice: { ...plan.choice, canners: cannersOf(plan, actors) },
+  tasks: plan.tasks.map(({ id, start }) => ({ id, start })),
 });
 
 /** Minute zero is when the first of these batches was begun, so that it is the same after a reload; now, if none was. */

@@ -1,7 +1,10 @@
 // What has happened to the loads of each canner, told as the planner's tasks.
 
 import type { EveningPlan, Step, TaskProgress } from '../../core/evening/types.ts';
+import { HOT_FILL_LIMIT_MS } from '../../../machines/canner/rules.ts';
 import type { CannerId, KitchenEvent } from '../../../machines/kitchen/events.ts';
+import { MAIN_CANNER } from '../../../machines/kitchen/kitchen.ts';
+import { goesIn, type WaitingJars } from '../../../machines/kitchen/offers.ts';
 
 export interface Canned {
   tasks: Record<string, TaskProgress>;
@@ -11,10 +14,13 @@ export interface Canned {
   inside: ReadonlyMap<CannerId, readonly string[]>;
 }
 
-/** One run of a canner: what the plan calls its load, and the how manieth load of its batch it is. */
-interface Load {
-  owners: readonly string[];
-  round: number;
+/** One run of a canner: what the plan calls its loads, and the how manieth load of its batch each is. */
+type Load = readonly { owner: string; round: number }[];
+
+interface Filled extends WaitingJars {
+  jars: number;
+  /** Kitchen ms. */
+  at: number;
 }
 
 export function ofTheCanners(
@@ -26,46 +32,71 @@ export function ofTheCanners(
   const voidedAt: Record<string, number> = {};
   const inside = new Map<CannerId, Load>();
   const ids = new Set(plan.tasks.map(({ id }) => id));
-  const filled: string[] = [];
+  const filled: Filled[] = [];
+  /** The canner that each batch's jars went to last. */
+  const usual = new Map<string, CannerId>();
+  const room = new Map<CannerId, number>();
   const served = new Map<string, number>();
 
-  const keysOf = (canner: CannerId, step: Step): string[] => {
-    const { owners, round } = inside.get(canner) ?? { owners: [], round: 1 };
-    return owners.map((owner) => `${owner}/${step}/${round}`).filter((key) => ids.has(key));
-  };
+  const keysOf = (canner: CannerId, step: Step): string[] =>
+    (inside.get(canner) ?? [])
+      .map(({ owner, round }) => `${owner}/${step}/${round}`)
+      .filter((key) => ids.has(key));
   const each = (canner: CannerId, step: Step, change: (before: TaskProgress | undefined) => TaskProgress) => {
     for (const key of keysOf(canner, step)) tasks[key] = change(tasks[key]);
   };
   const loseTheBoil = (canner: CannerId, at: number) => {
     for (const key of keysOf(canner, 'process')) if (tasks[key]?.endedAt === undefined) voidedAt[key] = at;
   };
-  /** Jars wait for the canner that the plan gave them; what it did not plan goes with whatever is loaded next. */
-  const takeFilled = (canner: CannerId): string[] => {
-    const own = filled.filter((batch) => cannerOf(plan, batch) === planned(plan, canner));
-    const taken = own.length > 0 ? own : [...filled];
-    for (const batch of taken) filled.splice(filled.indexOf(batch), 1);
-    return taken;
+  const forget = (batch: string) => {
+    const at = filled.findIndex((one) => one.batch === batch);
+    if (at >= 0) filled.splice(at, 1);
+  };
+  /** As the canner's chart takes them: what is meant for it or said to be in it, while it is hot and fits. */
+  const take = (canner: CannerId, at: number, named: string | undefined): string[] => {
+    let left = room.get(canner) ?? Infinity;
+    const hot = filled.filter((one) => at - one.at <= HOT_FILL_LIMIT_MS);
+    const meant = goesIn(hot, canner, named);
+    const ownFirst = meant.toSorted((a, b) => Number(b.canner === canner) - Number(a.canner === canner));
+    return ownFirst.flatMap(({ batch, jars }) => {
+      if (left <= 0) return [];
+      left -= jars;
+      forget(batch);
+      usual.set(batch, canner);
+      return [batch];
+    });
   };
 
   for (const event of events) {
     const at = minute(event.at);
     switch (event.type) {
+      case 'canner.set':
+        room.set(event.canner, event.jarsPerLoad);
+        break;
       case 'canner.heatOn':
-        tasks[`${planned(plan, event.canner)}/preheat/1`] ??= { startedAt: at };
+        tasks[`${event.canner}/preheat/1`] ??= { startedAt: at };
         break;
       case 'canner.hot': {
-        const key = `${planned(plan, event.canner)}/preheat/1`;
+        const key = `${event.canner}/preheat/1`;
         tasks[key] = { startedAt: tasks[key]?.startedAt ?? at, endedAt: at };
         break;
       }
-      case 'jars.filled':
-        filled.push(event.batch);
+      case 'jars.filled': {
+        forget(event.batch);
+        const canner = event.canner ?? usual.get(event.batch) ?? MAIN_CANNER;
+        filled.push({ batch: event.batch, canner, jars: event.full, at: event.at });
+        break;
+      }
+      case 'jars.toFridge':
+        forget(event.batch);
         break;
       case 'jars.in': {
-        const taken = takeFilled(event.canner);
+        const taken = take(event.canner, event.at, event.batch);
         const owners = [...new Set(taken.flatMap((batch) => ownerOf(plan, batch)))];
-        const round = 1 + Math.max(0, ...owners.map((owner) => served.get(owner) ?? 0));
-        inside.set(event.canner, { owners, round });
+        inside.set(
+          event.canner,
+          owners.map((owner) => ({ owner, round: 1 + (served.get(owner) ?? 0) })),
+        );
         each(event.canner, 'load', () => ({ startedAt: at, endedAt: at }));
         each(event.canner, 'toFullBoil', () => ({ startedAt: at }));
         break;
@@ -86,7 +117,7 @@ export function ofTheCanners(
         each(event.canner, 'stand', () => ({ startedAt: at, endedAt: at }));
         each(event.canner, 'unload', () => ({ startedAt: at, endedAt: at }));
         for (const key of keysOf(event.canner, 'process')) delete voidedAt[key];
-        for (const owner of inside.get(event.canner)?.owners ?? [])
+        for (const { owner } of inside.get(event.canner) ?? [])
           served.set(owner, (served.get(owner) ?? 0) + 1);
         inside.delete(event.canner);
         break;
@@ -97,17 +128,8 @@ export function ofTheCanners(
   return { tasks, voidedAt, inside: new Map(running) };
 }
 
-/** The plan's name for a canner of the kitchen; one it knows nothing of is taken for its first. */
-function planned({ request: { canners } }: EveningPlan, canner: CannerId): string {
-  return canners.some(({ id }) => id === canner) ? canner : (canners[0]?.id ?? canner);
-}
-
 function loadOf(plan: EveningPlan, batch: string) {
   return plan.tasks.find((task) => task.step === 'load' && task.batches.includes(batch));
-}
-
-function cannerOf(plan: EveningPlan, batch: string): string | null {
-  return loadOf(plan, batch)?.uses[0] ?? null;
 }
 
 /** "plum" or "plum+pear": whose name the plan gave the load that this batch is in. */

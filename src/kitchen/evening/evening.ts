@@ -7,10 +7,12 @@ import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
 import type { KitchenEvent, PlanTold } from '../../../machines/kitchen/events.ts';
 import type { Slots } from '../../../machines/dialogue/commands.ts';
 import { Asking, type AskingParts } from './asking.ts';
+import { cannerFor, idleCanners, isLone, opened } from './canners.ts';
 import { Foresight } from './foresight.ts';
 import { PlanNotes, putOffIn, type PutOff } from './putOff.ts';
 import { minuteOf } from './request.ts';
-import { adviceWords, changeWords, listed, type Speech } from './saying.ts';
+import { planWords, worthTelling } from './planWords.ts';
+import { adviceWords, changeWords, type Speech } from './saying.ts';
 import type { EveningSettings } from './settings.ts';
 import { ShownEvening, type EveningView } from './shownEvening.ts';
 import { nextTime, onTheWall, timeOfDay, timeOfPlan } from './times.ts';
@@ -24,6 +26,8 @@ export interface EveningParts extends AskingParts {
   say(effect: Say): void;
   /** Keeps in the log what a pot was told of its heat; left out: a reload forgets it. */
   note?: ((event: PlanTold) => void) | undefined;
+  /** Sets up a canner that the plan comes to use. */
+  openCanner?: ((event: Extract<KitchenEvent, { type: 'canner.set' }>) => void) | undefined;
   changed(): void;
   /** The sentence for a message, in the cook's language. */
   word(message: Message): string;
@@ -35,8 +39,6 @@ export interface EveningParts extends AskingParts {
 /** An event moves the plan at once; while nothing happens it is looked at anew this often, kitchen ms. */
 const LOOK_AGAIN_MS = 120_000;
 const MINUTE_MS = 60_000;
-/** Stands on the sheet for whoever looks; nobody need be called for it. */
-const ONLY_SHOWN = new Set<Advice['kind']>(['keepHot', 'shareLoad', 'crowded', 'late']);
 
 export class Evening {
   readonly #parts: EveningParts;
@@ -96,20 +98,7 @@ export class Evening {
   spoken(): Message[] {
     const view = this.view;
     if (!view || view.agenda.length === 0) return [{ key: 'evening.plan.alone' }];
-    const { plan, agenda } = view;
-    const { word, timeOf } = this.#speech(plan);
-    const now = this.#minuteOf(plan);
-    const lines = agenda.map(({ at, step, names }): Message => ({
-      key: 'evening.plan.line',
-      params: {
-        soon: String(at <= now + 1),
-        time: timeOf(at),
-        canner: String(names.length === 0),
-        names: listed(names, word),
-        step: word({ key: `screen.evening.step.${step}` }).toLowerCase(),
-      },
-    }));
-    return [...lines, { key: 'evening.plan.over', params: { time: timeOf(plan.finish.likely) } }];
+    return planWords(view, this.#minuteOf(view.plan), this.#speech(view.plan));
   }
 
   /** Something happened, or the cook's evening was set otherwise: the plan is made anew. */
@@ -132,6 +121,10 @@ export class Evening {
   worded(effect: Effect): Effect[] {
     if (effect.type !== 'say' || effect.about === null || effect.urgency === 'danger') return [effect];
     this.#look();
+    if (this.idle.includes(effect.about)) {
+      this.#heldBack.set(effect.about, effect);
+      return [];
+    }
     const wait = this.#waits.find(({ about }) => about === effect.about);
     if (wait && effect.urgency !== 'teaching') {
       const callsForIt = effect.slot.endsWith('/step') || effect.slot.endsWith('/setup');
@@ -149,6 +142,8 @@ export class Evening {
     const told = this.#told;
     this.#plan = plan;
     this.#look();
+    const { openCanner, actors, now } = this.#parts;
+    if (last && openCanner) opened(plan, actors(), now()).forEach(openCanner);
     if (last && plan.request.batches.length > 1) {
       if (told === null || plan.request.batches.length > told.request.batches.length)
         this.#tellTheStart(plan);
@@ -158,11 +153,18 @@ export class Evening {
     this.#parts.changed();
   }
 
+  /** Canners that nobody need see: cold, and not wanted by the plan. */
+  get idle(): readonly string[] {
+    return idleCanners(this.#plan, this.#parts.actors());
+  }
+
+  /** The canner that these jars are filled for. */
+  cannerFor(batch: string): string | null {
+    return cannerFor(this.#plan, this.#parts.actors(), batch);
+  }
+
   #tellTheStart(plan: EveningPlan): void {
-    const worthIt = plan.advice
-      .filter(({ kind }) => !ONLY_SHOWN.has(kind))
-      .toSorted((a, b) => timeOf(a) - timeOf(b));
-    for (const [i, advice] of worthIt.entries())
+    for (const [i, advice] of worthTelling(plan.advice).entries())
       this.#say(`advice-${i}`, { key: 'evening.words', params: { words: this.#adviceWords(advice, plan) } });
   }
 
@@ -204,7 +206,7 @@ export class Evening {
     if (!this.#plan) return;
     this.#takeUpWhatWaits();
     for (const [about, effect] of this.#heldBack) {
-      if (this.#waits.some((wait) => wait.about === about)) continue;
+      if (this.#waits.some((wait) => wait.about === about) || this.idle.includes(about)) continue;
       this.#heldBack.delete(about);
       if (this.#putOff.get(about)?.waits) this.#note({ type: 'heat.called', batch: about });
       const { batches, canners } = this.#parts.actors();
@@ -281,6 +283,7 @@ export class Evening {
       word: (message) => this.#parts.word(message),
       timeOf: (minute) => this.#timeOf(plan, minute),
       now: plan.madeAt,
+      lone: isLone(plan, this.#parts.actors()),
     };
   }
 
@@ -292,7 +295,3 @@ export class Evening {
     return this.#parts.timeOf?.(instantOf(request, minute)) ?? timeOfPlan(request, minute);
   }
 }
-
-/** What has no time of its own comes first: what does not fit, and when the cook leaves. */
-const timeOf = (advice: Advice): number =>
-  advice.kind === 'startBatch' || advice.kind === 'cannerOn' ? advice.at : -1;

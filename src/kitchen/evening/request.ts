@@ -1,7 +1,7 @@
 // What the planner is asked: the batches in the kitchen, and what the cook has for the evening.
 
 import type { EveningRequest } from '../../core/evening/types.ts';
-import type { BatchView } from '../view.ts';
+import type { BatchView, CannerView } from '../view.ts';
 import type { EveningSettings } from './settings.ts';
 
 const MINUTE_MS = 60_000;
@@ -15,8 +15,12 @@ export function requestOf(
   batches: readonly BatchView[],
   settings: EveningSettings,
   beganAt: number,
+  inUse: readonly Pick<CannerView, 'id' | 'load' | 'waiting'>[] = [],
 ): EveningRequest {
-  const { cooks, rings, canners, overBy, away } = settings;
+  const { cooks, rings, overBy, away } = settings;
+  // A canner with jars in it is there, whatever was said of how many there are.
+  const taken = inUse.findLastIndex(({ load, waiting }) => load.length + waiting.length > 0) + 1;
+  const canners = Math.max(settings.canners, taken);
   const isOld = away?.over !== undefined && away.over < beganAt;
   const from = away && !isOld ? minutesUntil(away.from, beganAt) : null;
   return {

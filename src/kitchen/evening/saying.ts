@@ -9,6 +9,8 @@ export interface Speech {
   timeOf(minute: number): string;
   /** Minute of the evening: what is to begin by then is said to begin now. */
   now: number;
+  /** The evening needs one canner, however many there are: it is just the canner. */
+  lone?: boolean;
 }
 
 type Params = NonNullable<Message['params']>;
@@ -19,8 +21,10 @@ const nameOf = (id: string, { batches }: EveningRequest): string =>
   batches.find((batch) => batch.id === id)?.name ?? id;
 
 /** Which canner it is, as the catalogue's `select` knows it; a lone one is just the canner. */
-const cannerOf = (id: string, { canners }: EveningRequest): string =>
-  ORDINALS[canners.findIndex((canner) => canner.id === id)] ?? 'first';
+const cannerOf = (id: string, { canners }: EveningRequest, { lone }: Speech): string =>
+  lone || canners.length < 2
+    ? 'only'
+    : (ORDINALS[canners.findIndex((canner) => canner.id === id)] ?? 'first');
 
 export function listed(names: readonly string[], word: Speech['word']): string {
   const and = word({ key: 'evening.and' }).toLowerCase();
@@ -69,7 +73,7 @@ export function adviceWords(advice: Advice, request: EveningRequest, speech: Spe
       });
     case 'cannerOn':
       return say({
-        canner: cannerOf(advice.canner, request),
+        canner: cannerOf(advice.canner, request, speech),
         ...at(advice.at),
         because: becauseWords(advice.because, request, speech),
       });
@@ -136,7 +140,8 @@ export function changeWords(change: Change, request: EveningRequest, speech: Spe
   switch (change.kind) {
     case 'startMoved':
       return say({
-        canner: change.step === 'preheat' ? cannerOf(change.task.split('/')[0] ?? '', request) : 'none',
+        canner:
+          change.step === 'preheat' ? cannerOf(change.task.split('/')[0] ?? '', request, speech) : 'none',
         ...names(change.batches),
         ...at(change.to),
         was: timeOf(change.from),

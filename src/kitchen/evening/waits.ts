@@ -4,6 +4,7 @@ import type { EveningPlan, EveningTask, Step } from '../../core/evening/types.ts
 import type { Actors } from '../kitchenView.ts';
 import type { BatchView, CannerView, ClockView } from '../view.ts';
 import type { PutOff } from './putOff.ts';
+import { idleCanners, isCold } from './canners.ts';
 import { inTheEvening, minuteOf } from './request.ts';
 
 export interface Wait {
@@ -42,10 +43,8 @@ export function waitsIn(plan: EveningPlan, actors: Actors, now: number): Wait[] 
       const fill = startOf('fill', id) ?? now;
       return wait(id, 'fill', Math.max(fill - READYING_MS, now + 2 * WORTH_MS));
     }),
-    ...actors.canners.flatMap(({ id, state }, i) =>
-      state === 'empty' || state === 'filled'
-        ? wait(id, 'preheat', startOf('preheat', plan.request.canners[i]?.id ?? id))
-        : [],
+    ...actors.canners.flatMap(({ id, state }) =>
+      isCold(state) ? wait(id, 'preheat', startOf('preheat', id)) : [],
     ),
   ];
 }
@@ -63,14 +62,17 @@ export function waitsOf(putOff: ReadonlyMap<string, PutOff>, { batches }: Actors
 }
 
 /** Pots whose jars would find every canner taken: filled, they would go cold. */
-function forACanner(plan: EveningPlan, { batches, canners }: Actors): Set<string> {
+function forACanner(plan: EveningPlan, actors: Actors): Set<string> {
+  const { batches, canners } = actors;
+  const idle = idleCanners(plan, actors);
   const mates = (id: string): readonly string[] =>
     plan.tasks.find(({ step, batches: ids }) => step === 'load' && ids.includes(id))?.batches ?? [id];
   const fillOf = (id: string): number =>
     plan.tasks.find(({ step, batches: ids }) => step === 'fill' && ids.includes(id))?.start ?? Infinity;
   const filling = batches.filter(({ state }) => state === 'filling' || state === 'waitingForCanner');
   const claims = filling.map(({ id }) => mates(id));
-  let free = canners.filter(({ load }) => load.length === 0).length - new Set(claims.map(String)).size;
+  const empty = canners.filter(({ id, load }) => load.length === 0 && !idle.includes(id));
+  let free = empty.length - new Set(claims.map(String)).size;
   const waiting = new Set<string>();
   const ready = batches
     .filter(({ state, plan: { request } }) => state === 'readyingJars' && request.keep === 'shelf')

@@ -233,3 +233,39 @@ test('evenings of four batches: seldomer late than by the best plan kept to, and
   expect(ours.latePerEvening).toBeLessThan(paper.latePerEvening);
   expect(ours.finishMin).toBeLessThan(1.1 * paper.finishMin);
 }, 120_000);
+
+test('a pot kept hot holds its ring: with both rings held, the third pot waits until one of them is reduced', () => {
+  const request: EveningRequest = {
+    ...drawEvening(hat(4), { batches: 3, canners: 1 }),
+    batches: [
+      { id: 'pear', name: 'pear', plan: pear },
+      { id: 'damson', name: 'damson', plan: damson },
+      { id: 'third', name: 'third', plan: pear },
+    ],
+    cooks: 1,
+    absences: [],
+    burners: ['ring-1', 'ring-2'].map((id) => ({ id, size: 'large' as const })),
+    latestFinish: null,
+  };
+  const first = planEvening(request, effort);
+  const pieces = (batch: string) =>
+    first.tasks.filter(({ step, batches }) => step === 'prepare' && batches[0] === batch);
+  const done = (from: number, to: number) => ({ startedAt: from, endedAt: to });
+  const now = 70;
+  const tasks: EveningProgress['tasks'] = {
+    ...Object.fromEntries(
+      ['pear', 'damson', 'third'].flatMap((batch) => pieces(batch).map(({ id }, i) => [id, done(i, i + 1)])),
+    ),
+    ...Object.fromEntries(
+      ['pear', 'damson'].flatMap((batch) => [
+        [`${batch}/heat/1`, done(20, 35)],
+        [`${batch}/simmer/1`, done(35, 69)],
+      ]),
+    ),
+    'damson/reduce/1': { startedAt: 69 },
+  };
+  const plan = replanEvening(first, { tasks }, now, effort);
+  const at = (id: string) => plan.tasks.find((task) => task.id === id)?.start ?? NaN;
+  expect(at('pear/reduce/1')).toBeGreaterThan(now + 2); // the damson has the hands first
+  expect(at('third/heat/1')).toBeGreaterThanOrEqual(at('pear/reduce/1'));
+});

@@ -21,6 +21,7 @@ import {
   type Model,
   type Situation,
 } from './situation.ts';
+import type { Step } from './types.ts';
 import { lagsOf, type Placed } from './waits.ts';
 
 /** Pieces that stay together until the first of them begins. */
@@ -120,6 +121,7 @@ export function modelOf(situation: Situation): Model {
     const placed = at.get(id);
     if (placed) notBefore(placed.act, units(minute - now) - placed.offset);
   }
+  lags.push(...ringsHeld(situation, at));
   const hot = hotFrom(situation, ahead);
   acts.forEach((act, index) => {
     const canner = act.pieces[0]?.canner;
@@ -179,6 +181,29 @@ export function modelOf(situation: Situation): Model {
     hot: hotBatches,
     jarsWaiting: jarsWaiting(situation),
   };
+}
+
+/** A pot kept hot holds its ring until it is reduced: with every ring held no cold pot goes on before that. */
+function ringsHeld({ request, progress }: Situation, at: ReadonlyMap<string, Placed>): Lag[] {
+  const is = (status: string, batch: string, step: Step): boolean =>
+    statusOf(progress, idOf(batch, step, 1)) === status;
+  const pots = request.batches.map(({ id }) => id);
+  const on = pots.filter(
+    (id) =>
+      !is('planned', id, 'heat') &&
+      !is('done', id, 'fill') &&
+      progress.heldSince?.[id] === undefined &&
+      !progress.stopped?.includes(id),
+  );
+  if (on.length < request.burners.length) return [];
+  return on.flatMap((id) => {
+    const reduce = is('done', id, 'simmer') ? at.get(idOf(id, 'reduce', 1)) : undefined;
+    if (!reduce || !is('planned', id, 'reduce')) return [];
+    return pots.flatMap((cold): Lag[] => {
+      const heat = is('planned', cold, 'heat') ? at.get(idOf(cold, 'heat', 1)) : undefined;
+      return heat ? [{ from: reduce.act, to: heat.act, distance: reduce.offset - heat.offset }] : [];
+    });
+  });
 }
 
 /** How long may filled jars wait for their canner, or served ones in it, from now; in units. */

@@ -14,6 +14,7 @@ const { values } = parseArgs({
     folder: { type: 'string', default: join(root, 'dist') },
     out: { type: 'string', default: join(root, '.cache', 'contact-sheet') },
     every: { type: 'string', default: '1' },
+    from: { type: 'string', default: '0' },
   },
 });
 const SHOWN = DEVICES.filter(({ name }) => ['phone', 'tablet', 'desktop'].includes(name));
@@ -31,7 +32,8 @@ const stage = await theatre.stage();
 const shots: Shot[] = [];
 const all = everyKitchen();
 const every = Math.max(1, Number(values.every) || 1);
-for (const [i, kitchen] of all.filter((_, n) => n % every === 0).entries()) {
+const from = Math.max(0, Number(values.from) || 0);
+for (const [i, kitchen] of all.filter((_, n) => n >= from && n % every === 0).entries()) {
   const shown = i % 4 === 3 ? withSix(kitchen) : kitchen;
   await stage.open(shown);
   shots.push(

@@ -36,7 +36,7 @@ export interface CrawlOptions {
   say(what: string): void;
 }
 
-export const PARTS = ['see', 'rain', 'paint'] as const;
+export const PARTS = ['see', 'keys', 'rain', 'paint'] as const;
 export type Part = (typeof PARTS)[number];
 
 interface Told {
@@ -69,6 +69,8 @@ export async function crawl(options: CrawlOptions): Promise<TableRow[]> {
       rows.push(...seenRows(walks.map(({ toll }) => toll).reduce(added)));
       if (told) rows.push(...contrastRows(told.contrast), toldRow(toldApart(told.views)), keyRow(told.keys));
     }
+    if (parts.includes('keys'))
+      rows.push(keyRow(await keysOfSix(theatre, kitchens, say), 'keys alone, six batches'));
     if (parts.includes('rain')) {
       const rain = await rainOnAll(theatre, kitchens, devices, options.seed ?? 1, drops, say);
       const bare = options.unguardedFolder;
@@ -164,6 +166,32 @@ async function lookCloser(
   await contrastOf(stage, darkroom, kitchen.name, look(tablet, themes[1]), told.contrast);
   if (!kitchen.asks) told.views.push(await viewOf(stage, darkroom, kitchen, look(phone, 'dark')));
   await keysOf(stage, kitchen, look(tablet, 'dark'), told.keys);
+}
+
+/** Every third kitchen, five more batches beside its own: each act once more, now that it must find whose it is. */
+async function keysOfSix(
+  theatre: Theatre,
+  kitchens: readonly SavedKitchen[],
+  say: (what: string) => void,
+): Promise<Keys> {
+  const tablet = DEVICES.find(({ name }) => name === 'tablet') ?? DEVICES[0];
+  const stage = await theatre.stage();
+  const keys = noKeys();
+  for (const [i, kitchen] of kitchens.filter((_, n) => n % 3 === 0).entries()) {
+    if (!tablet) break;
+    const six = withSix(kitchen);
+    await stage.open(six);
+    await keysOf(
+      stage,
+      six,
+      { device: tablet, theme: i % 2 ? 'bright' : 'dark', text: 100, hand: 'right' },
+      keys,
+    );
+    if ((i + 1) % 5 === 0)
+      say(`six batches by keys: ${i + 1} kitchens, ${keys.stops} stops, ${keys.faults.length} faults`);
+  }
+  await stage.close();
+  return keys;
 }
 
 const SHOWER = 1_000;

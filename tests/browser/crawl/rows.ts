@@ -27,9 +27,9 @@ export function toldRow({ pairs, least, faults }: Told): TableRow {
   };
 }
 
-export function keyRow({ screens, stops, acts, faults }: Keys): TableRow {
+export function keyRow({ screens, stops, acts, faults }: Keys, what = 'keys alone'): TableRow {
   return {
-    what: 'keys alone',
+    what,
     must: 'every target by Tab, its focus seen; every act',
     measured: `${stops} stops in ${screens} screens, ${acts.size} acts`,
     faults,

@@ -1,4 +1,4 @@
-// npm run crawl -- [--folder dist] [--every 1] [--from 0] [--drops 100000] [--parts see,rain,paint] [--seed 1] [--keep FILE]: drives the built page through every screen it can show and prints what was measured.
+// npm run crawl -- [--folder dist] [--every 1] [--from 0] [--drops 100000] [--parts see,keys,rain,paint] [--seed 1] [--keep FILE]: drives the built page through every screen it can show and prints what was measured.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { loadavg, tmpdir } from 'node:os';

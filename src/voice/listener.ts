@@ -168,7 +168,8 @@ export class Listener {
     if (!this.#hush.isDue(start, this.#looked)) return;
     const [book, own] = [this.#book, this.#own];
     const from = now();
-    const sounds = await reader.read(this.#raw.cut(start * DETECTOR_FRAME, this.#looked * DETECTOR_FRAME));
+    const first = this.#hush.from(this.#looked);
+    const sounds = await reader.read(this.#raw.cut(first * DETECTOR_FRAME, this.#looked * DETECTOR_FRAME));
     this.#hush.looked(this.#looked, now() - from);
     const hearing = sounds && this.#hush.take(sounds, book, own);
     if (hearing) heard(hearing, { sounds, votes: null });

@@ -24,16 +24,39 @@ interface Heard {
   afterMs: number;
 }
 
-/** The cook's words while the page speaks, and `then` goes on at once, as the rest of an echo does. */
-async function heardOver(words: string, then: Float32Array, speaks = true): Promise<Heard[]> {
+/** Without the silence that a voice trails off into. */
+async function wordsOf(words: string): Promise<Float32Array> {
   const said = await cookSays(words);
   let end = said.length;
   while (Math.abs(said[end - 1]!) < 0.02) end--;
+  return said.subarray(0, end);
+}
+
+/** The cook's words while the page speaks, and `then` goes on at once, as the rest of an echo does. */
+async function heardOver(words: string, then: Float32Array, speaks = true): Promise<Heard[]> {
+  const said = await wordsOf(words);
+  const sound = new Float32Array(said.length + then.length);
+  sound.set(said);
+  sound.set(then, said.length);
+  return heardIn(sound, said.length, speaks);
+}
+
+/** The cook's words after so many seconds of the page's own, which no canceller has learnt yet, so much above it in dB. */
+async function heardAmid(words: string, afterS: number, aboveDb: number): Promise<Heard[]> {
+  const said = await wordsOf(words);
+  const page = await cookSays(SAYS.toLowerCase(), 'rms');
+  const at = Math.round(afterS * RATE_HZ);
+  const gain = (10 ** (-aboveDb / 20) * rms(said)) / rms(page);
+  const sound = page.map((sample, i) => gain * sample + (said[i - at] ?? 0));
+  return heardIn(sound, at + said.length, true);
+}
+
+/** `end` is where the cook's words end in the sound, which comes after a second of quiet. */
+async function heardIn(sound: Float32Array, end: number, speaks: boolean): Promise<Heard[]> {
   const lead = RATE_HZ;
-  const out = boil(lead + end + 2 * RATE_HZ, 7);
+  const out = boil(lead + sound.length + 2 * RATE_HZ, 7);
   const noise = 10 ** (-60 / 20) / rms(out);
-  for (let i = 0; i < out.length; i++)
-    out[i] = noise * out[i]! + 0.5 * (i - lead < end ? (said[i - lead] ?? 0) : (then[i - lead - end] ?? 0));
+  for (let i = 0; i < out.length; i++) out[i] = noise * out[i]! + 0.5 * (sound[i - lead] ?? 0);
   const heard: Heard[] = [];
   let at = 0;
   const listener = await openListener(await readEarFiles(), {
@@ -72,6 +95,24 @@ it('is heard as soon where the page’s voice goes on without a pause', async ()
   const [first] = await heardOver('hush', await cookSays('the pear is setting up now', 'rms'));
   expect(first?.hearing).toMatchObject({ kind: 'heard', understood: { command: 'hush' } });
   expect(first!.afterMs).toBeLessThan(300);
+}, 60_000);
+
+it.each([
+  ['hush', 1.5],
+  ['stop talking', 2.5],
+])(
+  '"%s" is heard amid the page\'s voice that the canceller leaves, %d s after it began',
+  async (words, afterS) => {
+    const [first] = await heardAmid(words, afterS, 16);
+    expect(first?.hearing).toMatchObject({ kind: 'heard', understood: { command: 'hush' } });
+    expect(first!.afterMs).toBeLessThan(400);
+  },
+  60_000,
+);
+
+it('the page alone, uncancelled, pleads for nothing', async () => {
+  const page = await cookSays(SAYS.toLowerCase(), 'rms');
+  expect(commandsOf(await heardIn(page, page.length, true))).toEqual([]);
 }, 60_000);
 
 it('nothing else is heard before the silence after it has lasted', async () => {

@@ -13,10 +13,14 @@ const LEVEL_EVERY = 3;
 /** More than this waiting means the machine cannot keep up: old sound is of no use to a cook. */
 const LONGEST_QUEUE = 300;
 
+/** Where sound was left out. */
+const GAP = 'gap';
+type Queued = Float32Array | Meanwhile | typeof GAP;
+
 let listener: Listener | null = null;
 let reading: ReadingAloud | null = null;
 let waiting: ToWorker[] = [];
-let queue: (Float32Array | Meanwhile)[] = [];
+let queue: Queued[] = [];
 let busy = false;
 let levels = 0;
 
@@ -86,6 +90,7 @@ async function take(frame: Float32Array | Meanwhile): Promise<void> {
   try {
     for (let next = queue.shift(); next && listener; next = queue.shift())
       if (next instanceof Float32Array) await listener.push(next);
+      else if (next === GAP) listener.gap();
       else apply(listener, next);
   } catch (error) {
     tell({ kind: 'broken', says: error instanceof Error ? error.message : String(error) });
@@ -97,5 +102,5 @@ async function take(frame: Float32Array | Meanwhile): Promise<void> {
 /** Old sound is left out; whether the page speaks, and was called, is known all the same. */
 function leaveOut(count: number): void {
   const old = queue.slice(0, count).filter((one) => !(one instanceof Float32Array));
-  queue = [...old, ...queue.slice(count)];
+  queue = [...old.filter((one) => one !== GAP), GAP, ...queue.slice(count)];
 }

@@ -114,6 +114,12 @@ export class Listener {
     this.#segmenter.drop();
   }
 
+  /** Sound was lost here: what was said before and what comes after are not one sentence. */
+  gap(): void {
+    this.#segmenter.drop();
+    this.#recited = null;
+  }
+
   /** Null where there is no network: then no voice can be learnt. */
   get reader(): SoundReader | null {
     return this.#parts.reader;
@@ -185,22 +191,27 @@ export class Listener {
 
   /** A sentence may come in pieces, with a breath between them. */
   async #follow(recital: Recital, stretch: Stretch | null): Promise<void> {
-    const [from, to] = stretch ? [stretch.start, stretch.end] : [0, 0];
-    if (stretch) this.#recited = { start: this.#recited?.start ?? from, end: to };
+    // The page's own voice is nobody's reading, and no try either; a sentence that is read over it may fit all the same.
+    const own = stretch !== null && this.#masking.covers(stretch.start, stretch.wordsEnd);
+    if (stretch)
+      this.#recited = { start: (own ? null : this.#recited?.start) ?? stretch.start, end: stretch.end };
     const { start, end } = this.#recited ?? { start: 0, end: 0 };
     const over = !this.#segmenter.speaking && (this.#looked - end) * FRAME_MS > BREATH_MS;
     if (this.#recited === null || !(stretch || over)) return;
     const first = Math.max(start, end - LONGEST_RECITAL);
     const taken =
       stretch !== null && (await recital.take(this.#raw.cut(first * DETECTOR_FRAME, end * DETECTOR_FRAME)));
-    if (!taken && !over) return;
+    if (own && !taken) this.#recited = null;
+    if (!taken && (own || !over)) return;
     if (this.#recital === recital) this.readAloud(null);
     recital.over(taken);
   }
 
   async #understand(stretch: Stretch): Promise<void> {
     const { heard } = this.#parts;
-    const read = await this.#read(stretch);
+    let read = await this.#read(stretch);
+    // What can be said has changed while it was read: it is not taken by the one for what it means by the other.
+    if (read && read.book !== this.#book) read = await this.#read(stretch);
     const waited = (this.#looked - stretch.wordsEnd) * FRAME_MS;
     // Reading begins when the sound is there, and the rest of the silence passes meanwhile.
     const ms = Math.round(
@@ -208,7 +219,7 @@ export class Listener {
     );
     const overOwnVoice = this.#masking.covers(stretch.start, stretch.wordsEnd);
     if (!read) return overOwnVoice ? undefined : heard({ kind: 'nothing', ms }, null);
-    const hearing = decide(read.readings, this.#book, ms, this.#called ? CALLED_BARS : BARS);
+    const hearing = decide(read.readings, read.book, ms, this.#called ? CALLED_BARS : BARS);
     if (this.#hush.wasHeardIn(stretch, hearing)) return;
     if (!overOwnVoice) return heard(hearing, read.readings);
     const believed = await this.#overOwnVoice(hearing, stretch);
@@ -224,7 +235,7 @@ export class Listener {
     const free = this.#masking.freeFrom;
     if (believed.kind !== 'nothing' || free <= stretch.start || free >= stretch.wordsEnd) return believed;
     const rest = await this.#read({ ...stretch, start: free });
-    const said = rest && decide(rest.readings, this.#book, ms);
+    const said = rest && decide(rest.readings, rest.book, ms);
     if (!said || said.kind === 'nothing' || saysItself(this.#own, said.words)) return { kind: 'nothing', ms };
     return overOwnVoice(said);
   }

@@ -52,6 +52,24 @@ describe('a minute of reading', { timeout: 120_000 }, () => {
     expect(reading.seconds).toBe(before);
   });
 
+  it("the page's own voice is no try", async () => {
+    const words = 'that was not the sentence please read it again';
+    let told: boolean | null = null;
+    const recital = {
+      take: (clip: Float32Array) => reading.take(READING_SENTENCES[6]!, clip),
+      over: (was: boolean) => (told = was),
+    };
+    listener.readAloud(recital);
+    listener.mask(true, words);
+    await listenTo(listener, inKitchen(fliteVoice('kal16', 105).say(words, 1, 1), 25, 3));
+    listener.mask(false);
+    await listenTo(listener, new Float32Array(2 * 16000));
+    expect(told).toBeNull();
+    await listenTo(listener, inKitchen(woman.say(READING_SENTENCES[6]!, 1, 1), 25, 4));
+    await listenTo(listener, new Float32Array(16000));
+    expect(told).toBe(true);
+  });
+
   it('teaches nothing while there is too little of it', () => {
     expect(new ReadingAloud(listener.reader!).learn()).toBeNull();
   });

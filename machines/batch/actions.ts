@@ -101,7 +101,7 @@ const notes = {
     // A short jar is never processed: where the others go to the canner, it goes to the fridge by itself.
     const short = (jar: Jar) =>
       mayShelve && !jar.whole ? moveJar(jar, { type: 'put.inFridge' }, event.at) : jar;
-    const canner = event.canner ?? batch.canner;
+    const canner = event.into ?? batch.canner;
     return { filledAt: event.at, jars: [...batch.jars, ...filled.map(short)], canner };
   }),
   noteInCanner: note((_batch, event) =>

@@ -35,7 +35,7 @@ export type BatchHappening =
   | { type: 'pot.loosened' }
   | { type: 'jars.ready' } // hot, and boiled their minutes where they must be sterile
   /** Counted: really filled whole jars, and short or spare ones; and the canner that the evening has for them. */
-  | { type: 'jars.filled'; full: number; spare: number; canner?: CannerId }
+  | { type: 'jars.filled'; full: number; spare: number; into?: CannerId }
   | { type: 'pot.more' } // jars out of the canner, and there is more in the pot, kept hot: another load
   | { type: 'ping.heard' } // a lid popped down: welcome, proves nothing
   | { type: 'rest.over' } // the cook ends the rest after at least 12 hours

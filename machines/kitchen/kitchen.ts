@@ -192,8 +192,8 @@ function follow(first: KitchenStep, second: KitchenStep): KitchenStep {
 
 /** Jars are kept for a canner that is there, or for the one that the batch knows. */
 function forAKnownCanner(kitchen: Kitchen, event: Opening<'jars.filled'>): Opening<'jars.filled'> {
-  if (event.canner === undefined || kitchen.canners[event.canner]) return event;
-  const { canner: _, ...rest } = event;
+  if (event.into === undefined || kitchen.canners[event.into]) return event;
+  const { into: _, ...rest } = event;
   return rest;
 }
 

@@ -78,7 +78,7 @@ const jarsFilled = z.strictObject({
   batch: id,
   full: count,
   spare: count,
-  canner: id.exactOptional(),
+  into: id.exactOptional(),
 });
 const jarWord = <T extends string>(type: T) =>
   z.strictObject({ type: z.literal(type), at, batch: id, count: seq, jar: id.exactOptional() });

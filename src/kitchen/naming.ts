@@ -8,9 +8,8 @@ import type { Catalogue } from './ports.ts';
 import { ownForm } from './ofTwo.ts';
 import type { BatchView } from './view.ts';
 
-export const ordinals = 'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(
-  ' ',
-);
+export const ordinals =
+  'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth'.split(' ');
 
 /** A batch goes by its fruit; the second one of the same fruit is "second plum". */
 export function nameFor(plan: BatchPlan, others: readonly BatchView[]): string {

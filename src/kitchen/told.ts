@@ -36,6 +36,6 @@ function intoACanner(
   cannerFor: (batch: string) => string | null,
 ): KitchenEvent {
   if (event.type !== 'jars.filled' || Object.keys(kitchen.canners).length < 2) return event;
-  const canner = cannerFor(event.batch);
-  return canner === null ? event : { ...event, canner };
+  const into = cannerFor(event.batch);
+  return into === null ? event : { ...event, into };
 }

@@ -91,8 +91,8 @@ describe('two canners at once', () => {
     return { book, plan };
   }
   const at = (minutes: number) => START + minutes * MIN;
-  const filled = (batch: string, minutes: number, canner: string) =>
-    ({ type: 'jars.filled', at: at(minutes), batch, full: 6, spare: 0, canner }) as const;
+  const filled = (batch: string, minutes: number, into: string) =>
+    ({ type: 'jars.filled', at: at(minutes), batch, full: 6, spare: 0, into }) as const;
   const canner = (
     type: 'canner.heatOn' | 'canner.hot' | 'jars.in' | 'canner.fullBoil' | 'canner.boilDropped' | 'jars.out',
     id: string,
@@ -148,7 +148,7 @@ describe('two canners at once', () => {
       book.enter({ type, at: book.now, canner: SECOND });
     const planned = cannersOf(plan, actors(book));
     expect(new Set([planned['plum'], planned['pear']])).toEqual(new Set(['canner-1', SECOND]));
-    book.enter({ type: 'jars.filled', at: book.now, batch: 'plum', full: 5, spare: 0, canner: 'canner-1' });
+    book.enter({ type: 'jars.filled', at: book.now, batch: 'plum', full: 5, spare: 0, into: 'canner-1' });
     book.enter({ type: 'jars.in', at: book.now, canner: SECOND });
     expect(cannersOf(plan, actors(book))).toMatchObject({ plum: SECOND, pear: 'canner-1' });
     expect(progress(book, plan).tasks['plum/load/1']?.endedAt).toBeDefined();

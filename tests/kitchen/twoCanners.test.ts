@@ -261,6 +261,14 @@ describe('whose boil', () => {
   });
 });
 
+test('jars told of one fruit by mistake can still be put right as the other one', async () => {
+  await cook('plum');
+  await press('plum', 'jars.filled', { n: 5 });
+  const { event } = log.entries.findLast((entry) => entry.event.type === 'jars.filled')!;
+  expect(event).toMatchObject({ into: planned('plum') });
+  expect(batch('pear').choices.map(({ command }) => command)).toContain('batch.mixedUp');
+});
+
 test('the page is closed while both boil, and comes back with both clocks as they were', async () => {
   await bothLoaded();
   await say('the first canner is at a full boil');

@@ -50,13 +50,13 @@ function kitchen() {
   return it;
 }
 
-function fill(it: ReturnType<typeof kitchen>, batch: string, canner?: string) {
+function fill(it: ReturnType<typeof kitchen>, batch: string, into?: string) {
   for (const type of ['setup.ready', 'mash.done', 'pot.rollingBoil', 'pot.thick', 'skim.done'])
     it.happens({ type, batch });
   for (const type of ['strain.done', 'blend.done', 'plate.spooned']) it.happens({ type, batch });
   it.wait(2);
   for (const type of ['plate.held', 'jars.ready']) it.happens({ type, batch });
-  it.happens({ type: 'jars.filled', batch, full: 5, spare: 0, ...(canner ? { canner } : {}) });
+  it.happens({ type: 'jars.filled', batch, full: 5, spare: 0, ...(into ? { into } : {}) });
   expect(it.batch(batch)).toBe('waitingForCanner');
 }
 

@@ -83,7 +83,7 @@ export function ofTheCanners(
       }
       case 'jars.filled': {
         forget(event.batch);
-        const canner = event.canner ?? usual.get(event.batch) ?? MAIN_CANNER;
+        const canner = event.into ?? usual.get(event.batch) ?? MAIN_CANNER;
         filled.push({ batch: event.batch, canner, jars: event.full, at: event.at });
         break;
       }

@@ -8,11 +8,11 @@ import { StageSight } from '../drawings/sights/Sight.tsx';
 import { Caption } from './Caption.tsx';
 import { Controls } from './Controls.tsx';
 import { EarStrip } from './EarStrip.tsx';
-import { glance, type Subject } from './glance.ts';
+import { glance, isOneLine, type Subject } from './glance.ts';
 import { GlanceZone } from './GlanceZone.tsx';
 import { Notices } from './Notices.tsx';
 import { Rail } from './Rail.tsx';
-import { sceneOf, sightOnStage } from './scene.ts';
+import { sceneOf, sightOnStage, type Scene } from './scene.ts';
 import { Stage } from './Stage.tsx';
 import { inTheEvening } from '../../kitchen/evening/request.ts';
 import { ShortLine } from '../evening/ShortLine.tsx';
@@ -56,19 +56,28 @@ export function StoveScreen({
         onOpen={onSee}
       />
     );
+  const standing = sight !== null && seen.face === null && STANDING.includes(scene.kind);
   const planned = view.batches.filter(inTheEvening).length > 1;
   const current = subject.kind === 'canner' ? subject.canner.id : subject.batch.id;
   return (
     <main className="stove" data-hand={settings.hand} data-looks-at={current}>
       <EarStrip ear={ear} view={view} catalogue={catalogue} />
-      <div className={vesselClass({ teaches: sight !== null, hasClock: seen.face !== null, planned })}>
+      <div
+        className={vesselClass({
+          teaching: sight !== null,
+          clockless: sight !== null && seen.face === null,
+          planned,
+          standing,
+          'one-line': isOneLine(seen.act),
+        })}
+      >
         <button
           type="button"
           className="call"
           aria-label={catalogue.text({ key: 'screen.call' })}
           onClick={() => actions.call('touch')}
         />
-        {!sight && (
+        {(!sight || standing) && (
           <Stage scene={scene} clock={seen.face !== null} catalogue={catalogue} units={settings.units} />
         )}
         <GlanceZone
@@ -105,9 +114,12 @@ export function StoveScreen({
   );
 }
 
-function vesselClass(has: { teaches: boolean; hasClock: boolean; planned: boolean }): string {
-  const teaching = has.hasClock ? ' teaching' : ' teaching clockless';
-  return `vessel${has.teaches ? teaching : ''}${has.planned ? ' planned' : ''}`;
+/** What stands at the foot of the vessel and not around its words: there is room for the picture above it. */
+const STANDING: readonly Scene['kind'][] = ['plate', 'jars', 'bench'];
+
+function vesselClass(has: Record<string, boolean>): string {
+  const names = Object.entries(has).flatMap(([name, is]) => (is ? [name] : []));
+  return ['vessel', ...names].join(' ');
 }
 
 /** What is open for the thing in view; the jars of a batch bring the canner's choices with them. */

@@ -106,17 +106,24 @@ const LINES = 2;
 const ONE_LINE_EM = 4.3;
 
 export function fitsGlance(text: string): boolean {
+  const lines = linesOf(text);
+  if (lines.some((width) => width > LINE_EM)) return false;
+  const whole = lines.reduce((sum, width) => sum + width, SPACE_EM * (lines.length - 1));
+  return lines.length <= LINES && whole <= ONE_LINE_EM;
+}
+
+/** Does the act stand in one line where the screen is narrowest? */
+export const isOneLine = (text: string): boolean => linesOf(text).length === 1;
+
+/** How wide the lines of a text are where the screen is narrowest, em; a word too long for any has one for itself. */
+function linesOf(text: string): number[] {
   const lines = [0];
   for (const word of text.split(' ')) {
     const width = widthEm(word);
-    if (width > LINE_EM) return false;
     const last = lines.length - 1;
     const joined = (lines[last] ?? 0) + (lines[last] ? SPACE_EM : 0) + width;
-    if (joined <= LINE_EM) lines[last] = joined;
+    if (joined <= LINE_EM || last + (lines[last] ?? 0) === 0) lines[last] = joined;
     else lines.push(width);
   }
-  return (
-    lines.length <= LINES &&
-    lines.reduce((sum, width) => sum + width, SPACE_EM * (lines.length - 1)) <= ONE_LINE_EM
-  );
+  return lines;
 }

@@ -1,9 +1,11 @@
 // The planning page's memory: nothing is lost between draft, request, link and file, and nonsense is told in a sentence.
 
 import { describe, expect, test } from 'vitest';
-import { batchRequestSchema } from '../../src/core/index.ts';
+import { batchRequestSchema, planBatch } from '../../src/core/index.ts';
 import { emptyDraft, examples, fromRequest, missing, toRequest } from '../../src/app/plan/draft.ts';
 import { figureGroups } from '../../src/app/plan/figures.ts';
+import { reasonsOf } from '../../src/app/plan/reasons.ts';
+import { inUnits } from '../../src/app/plan/units.ts';
 import { fruitsFor } from '../../src/app/plan/FruitField.tsx';
 import { outcomeOf } from '../../src/app/plan/outcome.ts';
 import { arrivalFromFile, arrivalFromHash, planFileText, planLink } from '../../src/app/plan/share.ts';
@@ -150,4 +152,30 @@ test('a fruit is found by any of its names', () => {
   expect(fruitsFor('damsons').map((fruit) => fruit.id)).toEqual(['damson']);
   expect(fruitsFor('crab').map((fruit) => fruit.id)).toContain('crab-apple');
   expect(fruitsFor('zzz')).toEqual([]);
+});
+
+test('a sentence of the calculator is told in the units of the cook', () => {
+  const said = 'Two pots, 2.2 kg in each; about 2.81 L; 4.4 C above boiling water.';
+  expect(inUnits(said, 'metric')).toBe(said);
+  expect(inUnits(said, 'us')).toBe(
+    'Two pots, 4 lb 13½ oz in each; about 12 cups; 7.9 °F above boiling water.',
+  );
+});
+
+test('no sentence of a plan in pounds speaks of kilograms', () => {
+  const plan = planBatch(
+    batchRequestSchema.parse({
+      fruit: 'apricot',
+      product: 'jam',
+      fruitMassKg: 6,
+      elevationM: 400,
+      keep: 'shelf',
+      jar: 'half-pint',
+    }),
+  );
+  const sentences = [
+    ...Object.values(reasonsOf(plan, 'us', (key) => key)).map(({ says }) => says),
+    ...figureGroups(plan, 'us', catalogue).flatMap(({ figures }) => figures.map(({ also }) => also ?? '')),
+  ];
+  expect(sentences.join(' ')).not.toMatch(/\d (kg|L|C)\b/);
 });

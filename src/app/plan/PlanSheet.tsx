@@ -6,7 +6,7 @@ import { ReductionPlot } from '../drawings/ReductionPlot.tsx';
 import { ScalePot } from '../drawings/ScalePot.tsx';
 import { figureGroups, type Figure, type ShownPlan } from './figures.ts';
 import { Opener } from './Opener.tsx';
-import { sayDepth } from './units.ts';
+import { inUnits, sayDepth } from './units.ts';
 import { Verdict } from './Verdict.tsx';
 
 interface PlanSheetProps extends Pick<AppProps, 'catalogue'> {
@@ -34,7 +34,10 @@ export function PlanSheet({ plan, units, catalogue }: PlanSheetProps) {
           </section>
         ))}
         <ListOf title={word('screen.plan.tools')} items={plan.tools} />
-        <ListOf title={word('screen.plan.cautions')} items={plan.cautions} />
+        <ListOf
+          title={word('screen.plan.cautions')}
+          items={plan.cautions.map((caution) => inUnits(caution, units))}
+        />
       </div>
     </div>
   );

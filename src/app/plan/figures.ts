@@ -7,6 +7,7 @@ import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Units } from '../actions.ts';
 import { reasonsOf, type ReasonKey } from './reasons.ts';
 import {
+  inUnits,
   sayDepth,
   sayDuration,
   sayElevation,
@@ -76,7 +77,7 @@ function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
       'pots',
       word('screen.plan.pots.value', { count: plan.pots.count }),
       'pots',
-      plan.pots.count > 1 ? plan.pots.says : undefined,
+      plan.pots.count > 1 ? inUnits(plan.pots.says, units) : undefined,
     ),
   ];
 }

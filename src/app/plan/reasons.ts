@@ -14,7 +14,7 @@ import { storage } from '../../tables/storage.ts';
 import type { Units } from '../actions.ts';
 import { lowerFirst } from '../../kitchen/lowerFirst.ts';
 import type { ShownPlan, Word } from './figures.ts';
-import { sayDuration, sayElevation, sayMass, trim } from './units.ts';
+import { inUnits, sayDuration, sayElevation, sayMass, trim } from './units.ts';
 
 export type ReasonKey = FigureId;
 
@@ -25,11 +25,17 @@ const own = (word: Word): string => lowerFirst(word('screen.why.own'));
 
 export function reasonsOf(plan: ShownPlan, units: Units, word: Word): Reasons {
   return {
-    ...plan.why,
+    ...saidIn(units, plan.why),
     ...potReasons(plan, units, word),
     ...jarReasons(plan, units, word),
     ...(plan.facts ? labelReasons(plan, plan.facts, word) : {}),
   };
+}
+
+/** How a figure was had stays as it was reckoned; what it says is read by a cook. */
+function saidIn(units: Units, reasons: Reasons): Reasons {
+  const said = Object.entries(reasons).map(([key, why]) => [key, { ...why, says: inUnits(why.says, units) }]);
+  return Object.fromEntries(said) as Reasons;
 }
 
 /** Between which amounts the sugar may be chosen, and why: beside the field, where the choice is made. */

@@ -60,6 +60,15 @@ export function sayDuration(minutes: number): string {
   return rest === 0 ? `${Math.floor(whole / 60)} h` : `${Math.floor(whole / 60)} h ${rest} min`;
 }
 
+/** The calculator's own sentences are in kilograms, litres and degrees Celsius: here in the cook's. */
+export function inUnits(sentence: string, units: Units): string {
+  if (units === 'metric') return sentence;
+  return sentence
+    .replace(/([\d.]+) kg\b/g, (_, kg: string) => sayMass(Number(kg), units))
+    .replace(/([\d.]+) L\b/g, (_, litres: string) => sayVolume(Number(litres), units))
+    .replace(/([\d.]+) C above/g, (_, rise: string) => `${trim(Number(rise) * 1.8, 1)} °F above`);
+}
+
 /** A number with at most so many decimals and no idle zeros. */
 export function trim(value: number, decimals: number): string {
   return Number(value.toFixed(decimals)).toString();

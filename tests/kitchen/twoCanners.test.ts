@@ -11,7 +11,8 @@ import { planOf } from '../machines/evening.ts';
 import { kitchenAtWork, settle as settleWords } from './atWork.ts';
 import { HandClock, MemoryLog, ToldEar, WritingMouth } from './memory.ts';
 
-vi.setConfig({ testTimeout: 60_000 });
+// Each evening is cooked through, and a machine that is busy elsewhere is slow.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const MINUTE_MS = 60_000;
 const START = new Date(2026, 8, 12, 16, 2).getTime();

@@ -126,7 +126,15 @@ async function act(stage: Stage, index: number, { guarded }: Offered): Promise<b
     if (guarded) await page.keyboard.press(String(index + 1));
   } else {
     await page.keyboard.press('m');
-    await page.locator('.choice-list button').nth(index).focus();
+    await page.waitForSelector('dialog[open] .ways');
+    const listed = page.locator('.choice-list button').nth(index);
+    // Not there any more: then there is no way to it by key.
+    const there = await listed.waitFor({ timeout: 5_000 }).then(
+      () => true,
+      () => false,
+    );
+    if (!there) return false;
+    await listed.focus();
     await page.keyboard.press('Enter');
     if (guarded) await page.keyboard.press('Enter');
   }

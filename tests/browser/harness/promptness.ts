@@ -21,7 +21,7 @@ const loud = (samples: Float32Array, at: number) => rms(samples.subarray(at, at 
 export async function wordsEndOf(kitchen: Kitchen, sentence: string): Promise<number> {
   const samples = await cookSays(sentence);
   const before = Date.now();
-  await kitchen.heardByMicrophone(before); // opens it
+  await kitchen.heardByMicrophone(before); // opens it, unless a test has done so before the page speaks
   await kitchen.say(samples);
   const { samples: heard, startedAt } = await kitchen.heardByMicrophone(before);
   const { peak, at } = correlation(samples.subarray(0, FOUND_BY), heard);
@@ -39,4 +39,17 @@ export async function soundsOnAfter(kitchen: Kitchen, instant: number): Promise<
   for (let at = 0; at + BLOCK <= samples.length && at - last < SILENT_S * RATE_HZ; at += BLOCK)
     if (loud(samples, at)) last = at + BLOCK;
   return last === 0 ? 0 : startedAt - instant + (last / RATE_HZ) * 1000;
+}
+
+/** How long after an instant the page begins to sound, ms; null where it has not within that time. 0: it sounded already. */
+export async function soundsAfter(
+  kitchen: Kitchen,
+  instant: number,
+  withinMs: number,
+): Promise<number | null> {
+  await pause(withinMs - (Date.now() - instant));
+  const { samples, startedAt } = await kitchen.heardFromPage(instant);
+  for (let at = 0; at + BLOCK <= samples.length; at += BLOCK)
+    if (loud(samples, at)) return at === 0 ? 0 : startedAt - instant + (at / RATE_HZ) * 1000;
+  return null;
 }

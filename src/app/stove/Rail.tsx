@@ -24,6 +24,7 @@ export function Rail({ view, current, catalogue, focus }: RailProps) {
   const crowded = count > FEW;
   const plate = (thing: BatchView | CannerView, name: string) => ({
     id: thing.id,
+    whole: name,
     name: crowded ? nameWithin(name, PLATE_EM) : name,
     shown: thing.id === current,
     warned: thing.warning !== null,
@@ -64,6 +65,8 @@ function things(view: KitchenView): number {
 
 interface PlateProps {
   id: string;
+  /** As it is spoken of; `name` is what there is room for. */
+  whole: string;
   name: string;
   /** How long, or what it does where no clock runs. */
   time: string;
@@ -75,11 +78,22 @@ interface PlateProps {
 }
 
 /** All its props are words and numbers: a second that changes nothing on it draws nothing. */
-const Plate = memo(function Plate({ id, name, time, numerals, icon, shown, warned, focus }: PlateProps) {
+const Plate = memo(function Plate({
+  id,
+  whole,
+  name,
+  time,
+  numerals,
+  icon,
+  shown,
+  warned,
+  focus,
+}: PlateProps) {
   return (
     <button
       type="button"
       className={warned ? 'plate-on-stove warned' : 'plate-on-stove'}
+      data-name={whole}
       aria-current={shown ? 'true' : undefined}
       onClick={() => focus(id)}
     >

@@ -39,7 +39,9 @@ export function inPage(): void {
   new BroadcastChannel('stovehand-practice').addEventListener('message', ({ data }) => {
     if (data.kind === 'entry') entries.push(data.entry);
   });
-  const drawn = () => new Promise<void>((resolve) => setTimeout(resolve));
+  /** A touch is painted first, then thought about, then drawn. */
+  const drawn = () =>
+    new Promise<void>((resolve) => requestAnimationFrame(() => setTimeout(() => setTimeout(resolve, 10))));
   const all = (selector: string, within: ParentNode = document) => [
     ...within.querySelectorAll<HTMLElement>(selector),
   ];
@@ -63,7 +65,7 @@ export function inPage(): void {
   }
 
   async function lookAt(who: string): Promise<void> {
-    const plate = all('.plate-on-stove').find((one) => one.querySelector('.plate-name')?.textContent === who);
+    const plate = all('.plate-on-stove').find((one) => one.dataset['name'] === who);
     plate?.click();
     await drawn();
   }

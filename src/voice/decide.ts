@@ -126,9 +126,14 @@ function decideFused(
 }
 
 /** What safety hangs on must sound more like itself than like what sounds alike or turns it, and its number unlike any other. */
-function isPlainBeside(sounds: SoundReading, phrase: OpenPhrase, { margin }: FusedEvidence): boolean {
+function isPlainBeside(
+  sounds: SoundReading,
+  phrase: OpenPhrase,
+  { margin, weakest }: FusedEvidence,
+): boolean {
   const { words, command, slots } = phrase;
   if (consequenceOf(command) === 'safety') {
+    if (weakest > MOST_WEAKEST) return false;
     const counts = Object.values(slots).some((slot) => typeof slot === 'number');
     if (counts && margin < MOST_MARGIN) return false;
     if (sounds.rival(words) >= -(leadOfLostBoil(phrase) ?? LEAD)) return false;
@@ -136,6 +141,12 @@ function isPlainBeside(sounds: SoundReading, phrase: OpenPhrase, { margin }: Fus
   const lead = neighbourLead(phrase);
   return lead === null || sounds.neighbour(words) < -lead;
 }
+
+/**
+ * A word may be none of the listed ones and still not be the right one: then the sentence fits badly there, however well
+ * the rest fits. Whatever was rightly taken for a matter of safety on the tuning side lacks less (natural log).
+ */
+const MOST_WEAKEST = 8;
 
 /** Where the classic recogniser wins against a network that plainly heard something else, the cook is asked (natural log). */
 const MOST_OVERRULED = 4;

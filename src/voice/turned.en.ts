@@ -17,6 +17,8 @@ const BEFORE = [
   'if',
   'almost',
   'nearly',
+  'wait for',
+  'until',
 ];
 /** Said after the verb, these take it back. */
 const AFTER_VERB = ['not', 'almost', 'nearly', 'never', 'not quite'];
@@ -28,7 +30,10 @@ const turns: readonly (readonly [statement: RegExp, turned: readonly string[]])[
     /^(?:an? )?((?:full )?rolling boil|full boil)$/,
     ['is that a $1', 'is it a $1', 'what is a $1', 'no $1 yet'],
   ],
-  [/^(.+?) (is|are|has|have|was|went) (.+)$/, ['$2 $1 $3', '$1 will be $3', '$1 is to be $3']],
+  [
+    /^(.+?) (is|are|has|have|was|went) (.+)$/,
+    ['$2 $1 $3', '$1 will be $3', '$1 is to be $3', '$1 should be $3'],
+  ],
   [
     /^(all .*jars|they all|every \w+) sealed$/,
     ['are $1 sealed', 'is $1 sealed', 'did $1 seal', 'have $1 sealed'],

@@ -1,6 +1,7 @@
 // The talk between cook and kitchen: it listens, asks back when in doubt, asks first when it is weighty,
 // and after two misses offers what can be said, after three the screen. It never asks twice on its own,
-// but for which of two boils dropped: a void clock must not run on for want of an answer.
+// but for which of two boils dropped: a void clock must not run on for want of an answer, nor because other talk came
+// between.
 
 import { dialogue, emptyKitchen } from './vocabulary.ts';
 
@@ -9,7 +10,7 @@ const untilAnswered = dialogue.createStateConfig({
   on: {
     heard: [
       { guard: 'saysYes', target: 'listening', actions: ['doWhatWasAsked', 'noteTheExchange'] },
-      { guard: 'saysNo', target: 'listening', actions: ['doWhatNoMeans', 'noteTheExchange'] },
+      { guard: 'saysNo', target: 'listening', actions: ['doWhatNoMeans', 'letItRest', 'noteTheExchange'] },
       { guard: 'mumbles', actions: 'askForAClearAnswer' },
     ],
     tick: [
@@ -26,11 +27,22 @@ const untilAnswered = dialogue.createStateConfig({
   },
 });
 
+/** Which boil dropped was asked and other things were said: when that is over we come back to it. */
+const comingBack = dialogue.createStateConfig({
+  on: {
+    tick: [
+      { guard: 'whichBoilIsOwed', target: 'choosingBatch', actions: 'comeBackToIt' },
+      { guard: 'whetherItDroppedIsOwed', target: 'confirming', actions: 'comeBackToIt' },
+    ],
+  },
+});
+
 export const dialogueMachine = dialogue.createMachine({
   id: 'dialogue',
   context: {
     situation: emptyKitchen,
     question: null,
+    owed: null,
     misses: 0,
     exchangedAt: null,
     actedAt: null,
@@ -61,6 +73,7 @@ export const dialogueMachine = dialogue.createMachine({
     listening: {
       description: 'No question is open: a yes or a no means nothing.',
       entry: 'forgetTheQuestion',
+      ...comingBack,
     },
 
     askingBack: {
@@ -95,7 +108,7 @@ export const dialogueMachine = dialogue.createMachine({
             target: 'confirming',
             actions: ['askAboutTheChosen', 'noteTheExchange'],
           },
-          { guard: 'saysNo', target: 'listening', actions: 'noteTheExchange' },
+          { guard: 'saysNo', target: 'listening', actions: ['letItRest', 'noteTheExchange'] },
         ],
       },
     },
@@ -108,11 +121,13 @@ export const dialogueMachine = dialogue.createMachine({
     offeringChoices: {
       description: 'Twice not understood: said what can be said.',
       entry: 'forgetTheQuestion',
+      ...comingBack,
     },
 
     offeringTouch: {
       description: 'Three times not understood: pointed to the screen, and quiet from then on.',
       entry: 'forgetTheQuestion',
+      ...comingBack,
     },
   },
 });

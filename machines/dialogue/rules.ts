@@ -9,6 +9,8 @@ import { mustBeAnswered, SOONEST_ANSWER_MS, type Question } from './questions.ts
 export interface DialogueContext {
   situation: Situation;
   question: Question | null;
+  /** Which boil dropped, while nobody has said: it is asked again when other talk came between. */
+  owed: Question | null;
   /** Stretches of speech meant for us and not understood, since the last that was. */
   misses: number;
   /** When the cook and we last understood each other, or when we last asked. */
@@ -89,6 +91,20 @@ export function isStillOpen({ command, about }: Act, { choices, last }: Situatio
 
 export function hasLapsed({ question }: DialogueContext, at: number): boolean {
   return question !== null && at >= question.until;
+}
+
+/** So long after other talk we come back to what is owed an answer (common practice, no source). */
+export const COME_BACK_MS = 8_000;
+
+/** Which boil dropped was asked, and something else was said instead of an answer. */
+export function comesBack({ owed, exchangedAt }: DialogueContext, at: number): boolean {
+  return owed !== null && (exchangedAt === null || at - exchangedAt >= COME_BACK_MS);
+}
+
+/** Once one of the boils in doubt is known to have dropped, or its jars are out, nothing is owed. */
+export function stillOwed({ owed }: DialogueContext, situation: Situation): Question | null {
+  const acts = owed === null ? [] : [owed.yes, ...owed.options].filter((act) => act !== null);
+  return acts.every((act) => isStillOpen(act, situation)) ? owed : null;
 }
 
 /** Which of two boils dropped, or whether this one did: as long as a clock runs that may be void. */

@@ -4,7 +4,7 @@ import { weaker } from './certainty.ts';
 import { consequenceOf } from './commands.ts';
 import type { Act, DialogueEffect, DialogueEvent } from './events.ts';
 import { weighed, type Meaning, type Words } from './meaning.ts';
-import { didItKeepBoiling, question, type Question } from './questions.ts';
+import { didItKeepBoiling, mustBeAnswered, question, type Question } from './questions.ts';
 import { actOfSilence, answerOf, takenAs, type Answer, type DialogueContext, type Taken } from './rules.ts';
 import * as words from './words.ts';
 
@@ -46,6 +46,7 @@ export function doAll({ context, event, enqueue }: Doing, acts: readonly (Act | 
   }
   const tookBack = wanted.some((act) => act.command === 'go.back');
   enqueue.assign({ actedAt: tookBack ? null : event.at, more: null });
+  if (wanted.some((act) => act.command === 'canner.boilDropped')) enqueue.assign({ owed: null });
 }
 
 /** Nobody answered, or the talk went elsewhere: what must not be left undone is done. */
@@ -80,7 +81,7 @@ function ask(scene: Doing, meaning: Taken, heard: Words): void {
   if (!asked) return;
   scene.enqueue.emit(words.sound('question'));
   scene.enqueue.emit(words.ask(asked.message));
-  scene.enqueue.assign({ question: asked });
+  scene.enqueue.assign(mustBeAnswered(asked) ? { question: asked, owed: asked } : { question: asked });
 }
 
 function questionFor({ context, event }: Scene, meaning: Taken, heard: Words): Question | null {

@@ -3,8 +3,24 @@
 import { assign, emit, enqueueActions, setup } from 'xstate';
 import { answerTo } from './answers.ts';
 import type { DialogueEffect, DialogueEvent, Situation } from './events.ts';
-import { asked, begun, isOurQuestion, isTheSame, questionOf, saidToItsEnd } from './questions.ts';
-import { hasLapsed, isLongSilent, isStillInDoubt, type DialogueContext, type Taken } from './rules.ts';
+import {
+  asked,
+  begun,
+  isOurQuestion,
+  isTheSame,
+  mustBeAnswered,
+  questionOf,
+  saidToItsEnd,
+} from './questions.ts';
+import {
+  comesBack,
+  hasLapsed,
+  isLongSilent,
+  isStillInDoubt,
+  stillOwed,
+  type DialogueContext,
+  type Taken,
+} from './rules.ts';
 import { answer, askAbout, askAboutTheChosen, chosen, doAll, settle, taken, type Scene } from './scene.ts';
 import * as words from './words.ts';
 
@@ -43,6 +59,9 @@ export const dialogue = setup({
     choosesWhereWaterWentIn: (scene) => chosen(scene)?.kind === 'watered',
     nobodyAnswered: ({ context, event }) => hasLapsed(context, event.at),
     nobodyAnsweredOfTheBoil: ({ context, event }) => hasLapsed(context, event.at) && isStillInDoubt(context),
+    whichBoilIsOwed: ({ context, event }) =>
+      comesBack(context, event.at) && context.owed?.message.key === 'dialogue.which',
+    whetherItDroppedIsOwed: ({ context, event }) => comesBack(context, event.at),
     weBeginToAskIt: ({ context, event }) =>
       event.type === 'saying' &&
       context.question !== null &&
@@ -53,7 +72,9 @@ export const dialogue = setup({
     hasBeenSilentLong: ({ context, event }) => isLongSilent(context, event.at),
   },
   actions: {
-    noteWhatIsPossible: assign(({ event }) => (event.type === 'open' ? { situation: event.situation } : {})),
+    noteWhatIsPossible: assign(({ context, event }) =>
+      event.type === 'open' ? { situation: event.situation, owed: stillOwed(context, event.situation) } : {},
+    ),
     noteTheExchange: assign({ exchangedAt: ({ event }) => event.at, misses: 0 }),
     noteTheCall: assign({ exchangedAt: ({ event }) => event.at }),
     countTheMiss: assign({
@@ -68,6 +89,15 @@ export const dialogue = setup({
       enqueue.emit(words.ask(context.question.message));
       enqueue.assign({ question: asked(context.question, event.at) });
     }),
+    comeBackToIt: enqueueActions(({ context, event, enqueue }) => {
+      if (!context.owed) return;
+      enqueue.emit(words.sound('question'));
+      enqueue.emit(words.ask(context.owed.message));
+      enqueue.assign({ question: asked(context.owed, event.at), exchangedAt: event.at });
+    }),
+    letItRest: assign(({ context }) =>
+      context.question && mustBeAnswered(context.question) ? { owed: null } : {},
+    ),
     openTheQuestion: assign(({ context, event }) => ({
       question: context.question && begun(context.question, event.at),
     })),

@@ -214,6 +214,31 @@ describe('whose boil', () => {
     expect(mouth.said.slice(after).filter((said) => said.startsWith('Which one'))).toEqual([]);
   });
 
+  test('which boil dropped is asked again after other talk came between, until it is known', async () => {
+    await say('the first canner is at a full boil');
+    await say('the second canner is at a full boil');
+    expect(await say('the boil dropped')).toMatch(/Which one/);
+    expect(await say('switch to pear')).not.toMatch(/Which one/);
+    const before = mouth.said.length;
+    await turn(10_000);
+    expect(mouth.said.slice(before).join(' ')).toMatch(/Which one/);
+    expect(await say('the first canner')).toMatch(/first canner: clock void/i);
+    const after = mouth.said.length;
+    await turn(60_000);
+    expect(mouth.said.slice(after).filter((said) => said.startsWith('Which one'))).toEqual([]);
+  });
+
+  test('told by name after other talk, it is asked no more', async () => {
+    await say('the first canner is at a full boil');
+    await say('the second canner is at a full boil');
+    await say('the boil dropped');
+    await say('switch to pear');
+    expect(await say('the second canner stopped boiling')).toMatch(/second canner: clock void/i);
+    const after = mouth.said.length;
+    await turn(60_000);
+    expect(mouth.said.slice(after).filter((said) => said.startsWith('Which one'))).toEqual([]);
+  });
+
   test('"it is not boiling" does not void the one clock that runs before it is asked', async () => {
     await say('the first canner is at a full boil');
     expect(await say("it's not boiling")).toMatch(/Did the first canner stop boiling\?/);

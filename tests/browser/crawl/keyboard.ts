@@ -138,17 +138,16 @@ async function act(stage: Stage, index: number, { guarded }: Offered): Promise<b
     await page.keyboard.press('Enter');
     if (guarded) await page.keyboard.press('Enter');
   }
-  for (let asked = 0; asked < 3 && (await isAsked(page)); asked++) await answer(page);
-  for (let patience = 0; patience < 20; patience++) {
-    if ((await told(stage)) > before || (await isRefused(page))) return true;
+  // With six pots on the stove a question may come late: it is waited for as long as what is told.
+  for (let asked = 0, patience = 0; patience < 20; patience++) {
     await page.waitForTimeout(100);
+    if ((await told(stage)) > before || (await isRefused(page))) return true;
+    if (asked < 3 && (await page.evaluate(() => document.querySelector('dialog[open]') !== null))) {
+      await answer(page);
+      asked += 1;
+    }
   }
   return false;
-}
-
-async function isAsked(page: Page): Promise<boolean> {
-  await page.waitForTimeout(80);
-  return page.evaluate(() => document.querySelector('dialog[open]') !== null);
 }
 
 /** A number where one is wanted; then the button that says it is right, or the first that answers. */

@@ -22,12 +22,14 @@ export const noKeys = (): Keys => ({ screens: 0, stops: 0, acts: new Set(), faul
 export async function keysOf(stage: Stage, kitchen: SavedKitchen, look: Look, keys: Keys): Promise<void> {
   await stage.turnTo(look);
   await tabThrough(stage.page, kitchen.name, keys);
+  const inView = await lookedAt(stage.page);
   const offered = await choicesIn(stage.page);
   let fresh = true;
   for (const [i, choice] of offered.entries()) {
     if (keys.acts.has(choice.label)) continue;
     if (!fresh) await stage.open(kitchen);
     fresh = false;
+    await turnByKeyTo(stage.page, inView);
     const done = await act(stage, i, choice);
     if (done) keys.acts.add(choice.label);
     else keys.faults.push(`${kitchen.name}: “${choice.label}” does nothing by key`);
@@ -104,6 +106,18 @@ async function choicesIn(page: Page): Promise<Offered[]> {
   await page.keyboard.press('Escape');
   await page.waitForFunction(() => !document.querySelector('dialog'));
   return offered;
+}
+
+/** What stands in view: with six pots on the stove that depends on who calls, and on when. */
+function lookedAt(page: Page): Promise<string | null> {
+  return page.locator('main.stove').getAttribute('data-looks-at');
+}
+
+async function turnByKeyTo(page: Page, wanted: string | null): Promise<void> {
+  for (let turns = 0; turns < 9 && (await lookedAt(page)) !== wanted; turns++) {
+    await page.keyboard.press('ArrowRight');
+    await page.waitForTimeout(100);
+  }
 }
 
 const catalogue = createCatalogue('en', 'us');

@@ -118,11 +118,14 @@ function timeFigures(plan: BatchPlan, word: Word, figure: Make): Figure[] {
     ),
     figure(
       'stir',
-      word('screen.plan.stir.value', { start: trim(start, 0), end: trim(end, 1) }),
+      word('screen.plan.stir.value', { start: trim(start, 0), end: trim(halfMinutes(end), 1) }),
       'stirInterval',
     ),
   ];
 }
+
+/** No clock in a kitchen shows a tenth of a minute; rather too soon than too late. */
+const halfMinutes = (minutes: number) => Math.max(0.5, Math.floor(minutes * 2) / 2);
 
 function outFigures(plan: ShownPlan, units: Units, word: Word, figure: Make): (Figure | null)[] {
   const { jars } = plan;
@@ -228,8 +231,8 @@ function labelFigures(facts: PlanFacts, units: Units, word: Word, figure: Make):
 function sayBestBy(place: PlanFacts['bestBy']['place'], units: Units, word: Word): string {
   const { coolestC, warmestC } = storage.shelf.value;
   return word(`screen.plan.bestBy.${place}`, {
-    low: sayTemp(coolestC, units),
-    high: sayTemp(warmestC, units),
+    low: sayTemp(Math.round(coolestC), units),
+    high: sayTemp(Math.round(warmestC), units),
     room: sayLength(storage.freezer.value.headspaceInches * 25.4, units),
   });
 }

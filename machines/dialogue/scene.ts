@@ -4,7 +4,7 @@ import { weaker } from './certainty.ts';
 import { consequenceOf } from './commands.ts';
 import type { Act, DialogueEffect, DialogueEvent } from './events.ts';
 import { weighed, type Meaning, type Words } from './meaning.ts';
-import { didItKeepBoiling, mustBeAnswered, question, type Question } from './questions.ts';
+import { asked, didItKeepBoiling, mustBeAnswered, question, type Question } from './questions.ts';
 import { actOfSilence, answerOf, takenAs, type Answer, type DialogueContext, type Taken } from './rules.ts';
 import * as words from './words.ts';
 
@@ -77,11 +77,20 @@ export function askAboutTheChosen(scene: Doing): void {
 }
 
 function ask(scene: Doing, meaning: Taken, heard: Words): void {
-  const asked = questionFor(scene, meaning, heard);
-  if (!asked) return;
-  scene.enqueue.emit(words.sound('question'));
-  scene.enqueue.emit(words.ask(asked.message));
-  scene.enqueue.assign(mustBeAnswered(asked) ? { question: asked, owed: asked } : { question: asked });
+  const wanted = questionFor(scene, meaning, heard);
+  if (!wanted) return;
+  put(scene, wanted);
+  if (mustBeAnswered(wanted)) scene.enqueue.assign({ owed: wanted });
+}
+
+export function askAnew(scene: Doing, before: Question | null): void {
+  if (before) put(scene, asked(before, scene.event.at));
+}
+
+function put({ enqueue }: Doing, wanted: Question): void {
+  enqueue.emit(words.sound('question'));
+  enqueue.emit(words.ask(wanted.message));
+  enqueue.assign({ question: wanted });
 }
 
 function questionFor({ context, event }: Scene, meaning: Taken, heard: Words): Question | null {

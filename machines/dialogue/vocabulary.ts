@@ -3,15 +3,7 @@
 import { assign, emit, enqueueActions, setup } from 'xstate';
 import { answerTo } from './answers.ts';
 import type { DialogueEffect, DialogueEvent, Situation } from './events.ts';
-import {
-  asked,
-  begun,
-  isOurQuestion,
-  isTheSame,
-  mustBeAnswered,
-  questionOf,
-  saidToItsEnd,
-} from './questions.ts';
+import { begun, isOurQuestion, isTheSame, mustBeAnswered, questionOf, saidToItsEnd } from './questions.ts';
 import {
   comesBack,
   hasLapsed,
@@ -21,7 +13,17 @@ import {
   type DialogueContext,
   type Taken,
 } from './rules.ts';
-import { answer, askAbout, askAboutTheChosen, chosen, doAll, settle, taken, type Scene } from './scene.ts';
+import {
+  answer,
+  askAbout,
+  askAboutTheChosen,
+  askAnew,
+  chosen,
+  doAll,
+  settle,
+  taken,
+  type Scene,
+} from './scene.ts';
 import * as words from './words.ts';
 
 export const emptyKitchen: Situation = { choices: [], names: [], focus: null, last: null };
@@ -83,18 +85,8 @@ export const dialogue = setup({
     }),
     forgetTheMisses: assign({ misses: 0 }),
     forgetTheQuestion: assign({ question: null }),
-    askAgain: enqueueActions(({ context, event, enqueue }) => {
-      if (!context.question) return;
-      enqueue.emit(words.sound('question'));
-      enqueue.emit(words.ask(context.question.message));
-      enqueue.assign({ question: asked(context.question, event.at) });
-    }),
-    comeBackToIt: enqueueActions(({ context, event, enqueue }) => {
-      if (!context.owed) return;
-      enqueue.emit(words.sound('question'));
-      enqueue.emit(words.ask(context.owed.message));
-      enqueue.assign({ question: asked(context.owed, event.at), exchangedAt: event.at });
-    }),
+    askAgain: enqueueActions((scene) => askAnew(scene, scene.context.question)),
+    comeBackToIt: enqueueActions((scene) => askAnew(scene, scene.context.owed)),
     letItRest: assign(({ context }) =>
       context.question && mustBeAnswered(context.question) ? { owed: null } : {},
     ),

@@ -4,6 +4,11 @@ import { whichCanner, type CannerName } from '../../machines/dialogue/canners.ts
 import type { Catalogue } from '../kitchen/ports.ts';
 
 export function cannerLabel(name: CannerName, catalogue: Pick<Catalogue, 'text'>): string {
-  const which = whichCanner(name);
-  return catalogue.text({ key: which === 'only' ? 'screen.which.canner' : `screen.which.canner.${which}` });
+  return cannerWord(whichCanner(name), (key) => catalogue.text({ key }));
+}
+
+export function cannerWord(which: 'only' | 'first' | 'second' | null, word: (key: string) => string): string {
+  return word(
+    which === 'first' || which === 'second' ? `screen.which.canner.${which}` : 'screen.which.canner',
+  );
 }

@@ -16,6 +16,7 @@ import { dictionaryFrom } from '../voice/pronunciations.ts';
 import { readEarFiles } from './earFiles.ts';
 
 const SIZES = ['10', '20', '35'];
+// These three by hand, no source.
 /** Two sounds changed at the most; further words are told apart by the network. */
 const MOST_UNLIKE = 2;
 /** The nearest of them: what is said is weighed against each. */

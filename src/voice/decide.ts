@@ -133,7 +133,7 @@ function isPlainBeside(
 ): boolean {
   const { words, command, slots } = phrase;
   if (consequenceOf(command) === 'safety') {
-    if (weakest > MOST_WEAKEST) return false;
+    if (weakest > WORST_FIT_OF_SAFETY) return false;
     const counts = Object.values(slots).some((slot) => typeof slot === 'number');
     if (counts && margin < MOST_MARGIN) return false;
     if (sounds.rival(words) >= -(leadOfLostBoil(phrase) ?? LEAD)) return false;
@@ -146,7 +146,7 @@ function isPlainBeside(
  * A word may be none of the listed ones and still not be the right one: then the sentence fits badly there, however well
  * the rest fits. Whatever was rightly taken for a matter of safety on the tuning side lacks less (natural log).
  */
-const MOST_WEAKEST = 8;
+const WORST_FIT_OF_SAFETY = 8;
 
 /** Where the classic recogniser wins against a network that plainly heard something else, the cook is asked (natural log). */
 const MOST_OVERRULED = 4;

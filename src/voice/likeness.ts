@@ -13,6 +13,7 @@ const EASILY_TAKEN = new Set(
 );
 const VOWELS = new Set('AA AE AH AO AW AY EH ER EY IH IY OW OY UH UW'.split(' '));
 
+// How much each counts: by hand, no source.
 const TAKEN = 0.5;
 const MORE_OR_FEWER = 0.75;
 /** A vowel for a consonant: worse than to take the one away and put the other. */

@@ -54,6 +54,11 @@ async function say(words: string): Promise<string> {
   return mouth.said.slice(before).join(' ');
 }
 
+async function bothAtAFullBoil(): Promise<void> {
+  await say('the first canner is at a full boil');
+  await say('the second canner is at a full boil');
+}
+
 /** Presses what is open for a batch or a canner. */
 async function press(about: string, command: string, answer: object = {}): Promise<void> {
   const { batches, canners } = live.view;
@@ -199,8 +204,7 @@ describe('whose boil', () => {
   });
 
   test('a boil that dropped is asked after by name, again and again, until it is known whose', async () => {
-    await say('the first canner is at a full boil');
-    await say('the second canner is at a full boil');
+    await bothAtAFullBoil();
     expect(await say('the boil dropped')).toMatch(/Which one/);
     const before = mouth.said.length;
     await turn(90_000);
@@ -215,8 +219,7 @@ describe('whose boil', () => {
   });
 
   test('which boil dropped is asked again after other talk came between, until it is known', async () => {
-    await say('the first canner is at a full boil');
-    await say('the second canner is at a full boil');
+    await bothAtAFullBoil();
     expect(await say('the boil dropped')).toMatch(/Which one/);
     expect(await say('switch to pear')).not.toMatch(/Which one/);
     const before = mouth.said.length;
@@ -229,8 +232,7 @@ describe('whose boil', () => {
   });
 
   test('told by name after other talk, it is asked no more', async () => {
-    await say('the first canner is at a full boil');
-    await say('the second canner is at a full boil');
+    await bothAtAFullBoil();
     await say('the boil dropped');
     await say('switch to pear');
     expect(await say('the second canner stopped boiling')).toMatch(/second canner: clock void/i);
@@ -249,8 +251,7 @@ describe('whose boil', () => {
   });
 
   test('a dropped boil told by name voids that clock alone', async () => {
-    await say('the first canner is at a full boil');
-    await say('the second canner is at a full boil');
+    await bothAtAFullBoil();
     const { clock: running } = canner('first canner');
     expect(await say('the second canner stopped boiling')).toMatch(/second canner: clock void/i);
     expect(canner('first canner').clock).toEqual(running);
@@ -276,8 +277,7 @@ describe('whose boil', () => {
   });
 
   test('added water and jars that came out are asked after, too', async () => {
-    await say('the first canner is at a full boil');
-    await say('the second canner is at a full boil');
+    await bothAtAFullBoil();
     expect(await say('i added water')).toMatch(/Which one/);
     expect(await say('the second canner')).toMatch(/keep boiling/);
     await say('yes that is right');

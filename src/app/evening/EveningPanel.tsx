@@ -2,6 +2,7 @@
 
 import { useSyncExternalStore } from 'react';
 import type { AppProps } from '../actions.ts';
+import { cannerWord } from '../cannerLabel.ts';
 import type { AgendaLine } from '../../kitchen/evening/agenda.ts';
 import type { EveningSettings } from '../../kitchen/evening/settings.ts';
 import { useBox } from '../stove/useBox.ts';
@@ -156,5 +157,5 @@ function Count({ label, value, most, onPick }: CountProps) {
 
 /** Of two canners, which; a lone one is named by its step. */
 function numberedCanner(which: AgendaLine['canner'], word: (key: string) => string): string {
-  return which === 'first' || which === 'second' ? word(`screen.which.canner.${which}`) : '';
+  return which === 'first' || which === 'second' ? cannerWord(which, word) : '';
 }

@@ -4,13 +4,13 @@ import { memo } from 'react';
 import { scaleTime } from 'd3-scale';
 import { area, curveStepAfter } from 'd3-shape';
 import type { Catalogue } from '../../kitchen/ports.ts';
-import type { AgendaLine } from '../../kitchen/evening/agenda.ts';
 import type { EveningView } from '../../kitchen/evening/shownEvening.ts';
 import { timeOfPlan } from '../../kitchen/evening/times.ts';
 import { fruitHue } from '../drawings/hue.ts';
 import type { Box } from '../drawings/geometry.ts';
 import { useBox } from '../stove/useBox.ts';
 import { useOncePainted } from '../stove/useOncePainted.ts';
+import { cannerWord } from '../cannerLabel.ts';
 import { nameWithin } from '../stove/names.ts';
 import { widthEm } from '../stove/widths.ts';
 import { shortOf, type ShortForm, type Stretch } from './short.ts';
@@ -69,13 +69,6 @@ const Short = memo(function Short({ evening, minute, catalogue, onOpen }: ShortP
     </div>
   );
 });
-
-/** Of two canners, which. */
-function cannerWord(which: AgendaLine['canner'], word: (key: string) => string): string {
-  return word(
-    which === 'first' || which === 'second' ? `screen.which.canner.${which}` : 'screen.which.canner',
-  );
-}
 
 /** Room for a name beside the time of the next call, em. */
 const CALL_EM = 3.9;

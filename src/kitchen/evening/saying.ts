@@ -2,6 +2,7 @@
 
 import type { Advice, Because, Change, EveningRequest } from '../../core/evening/types.ts';
 import type { Message } from '../../../machines/kitchen/effects.ts';
+import { ordinals } from '../naming.ts';
 
 export interface Speech {
   word(message: Message): string;
@@ -15,8 +16,6 @@ export interface Speech {
 
 type Params = NonNullable<Message['params']>;
 
-const ORDINALS = ['first', 'second', 'third'];
-
 const nameOf = (id: string, { batches }: EveningRequest): string =>
   batches.find((batch) => batch.id === id)?.name ?? id;
 
@@ -24,7 +23,7 @@ const nameOf = (id: string, { batches }: EveningRequest): string =>
 const cannerOf = (id: string, { canners }: EveningRequest, { lone }: Speech): string =>
   lone || canners.length < 2
     ? 'only'
-    : (ORDINALS[canners.findIndex((canner) => canner.id === id)] ?? 'first');
+    : (ordinals[canners.findIndex((canner) => canner.id === id)] ?? 'first');
 
 export function listed(names: readonly string[], word: Speech['word']): string {
   const and = word({ key: 'evening.and' }).toLowerCase();

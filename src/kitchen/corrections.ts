@@ -9,7 +9,7 @@ import {
 } from '../../machines/dialogue/commands.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { BatchId, CannerId, KitchenEvent } from '../../machines/kitchen/events.ts';
-import { stepUnheard, type Kitchen } from '../../machines/kitchen/kitchen.ts';
+import { stepUnheard, type BatchSnapshot, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import { standing, type Folded } from './fold.ts';
 import { fromTheBeginning, kitchenAt, type StartOf } from './past.ts';
 import type { LogEntry } from './ports.ts';
@@ -173,14 +173,33 @@ function runningBoil(recent: readonly LogEntry[], canner: CannerId): LogEntry | 
 
 // --- The batches ---
 
-function mixUps({ batches }: Kitchen, recent: readonly LogEntry[]): Correctable[] {
+/** Only a batch that would have taken it: what will be refused is not offered. */
+function mixUps(kitchen: Kitchen, recent: readonly LogEntry[]): Correctable[] {
+  const { batches } = kitchen;
   const last = recent.findLast(({ event }) => 'batch' in event && isOfABatch(event));
   if (!last || !('batch' in last.event)) return [];
   const wrong = last.event.batch ?? '';
   const insteadOf = batches[wrong]?.context.name ?? '';
-  return Object.entries(batches)
-    .filter(([id]) => id !== wrong && !isPutAway({ batches, canners: {} }, id))
-    .map(([about]) => ({ command: 'batch.mixedUp', about, insteadOf }));
+  return Object.keys(batches)
+    .filter((id) => id !== wrong && !isPutAway(kitchen, id) && wouldTake(kitchen, id, last))
+    .map((about) => ({ command: 'batch.mixedUp', about, insteadOf }));
+}
+
+/** What each batch, as it stood when it was asked, made of an entry: asked at every beat, answered once. */
+const answers = new WeakMap<BatchSnapshot, { entry: LogEntry; takes: boolean }>();
+
+/**
+ * The batch as it stands now and not as it stood then: nothing was told of a batch since, and to know what the clock
+ * has done to it would cost a fold of the log at every word.
+ */
+function wouldTake(kitchen: Kitchen, id: BatchId, entry: LogEntry): boolean {
+  const batch = kitchen.batches[id];
+  if (!batch) return false;
+  const known = answers.get(batch);
+  if (known?.entry.event === entry.event) return known.takes;
+  const { changed: takes } = stepUnheard(kitchen, { ...entry.event, batch: id } as KitchenEvent);
+  answers.set(batch, { entry, takes });
+  return takes;
 }
 
 function toTheOtherBatch(

@@ -202,6 +202,13 @@ describe('what can be put right', () => {
     expect(commands(it)).toEqual([]);
     expect(commands(it.tell('setup.ready', 'plum'))).toEqual([['batch.mixedUp', 'pear']]);
   });
+
+  test('not a batch that would not have taken it: it would be refused', () => {
+    const it = logbook(['plum', 'pear', 'fig']).tell('setup.ready', 'pear').tell('setup.ready', 'plum');
+    expect(commands(it)).toEqual([['batch.mixedUp', 'fig']]);
+    expect(commands(it.wait(1).tell('mash.done', 'plum'))).toEqual([['batch.mixedUp', 'pear']]);
+    expect(correct(it, 'batch.mixedUp', 'fig', { insteadOf: 'plum' })).toEqual(['kitchen.notThen']);
+  });
 });
 
 describe('it really happened at another time', () => {

@@ -14,6 +14,7 @@ import { lead, type Lead, type Role } from '../store/lead.ts';
 import type { DurableLog } from '../store/log.ts';
 import { kitchenLog } from '../store/open-log.ts';
 import { createEar } from '../voice/ear.ts';
+import { handFirst } from './handFirst.ts';
 import { tongueOf } from './tongue.ts';
 import { isLearner, keptProfile } from './learner.ts';
 import { mannersOf, granted, speakersOf } from './speech.ts';
@@ -67,7 +68,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   const entryListeners = new Set<(entry: LogEntry) => void>();
   const journal = journalOf(() => log, keptTalk);
   const live = new LiveKitchen({
-    clock,
+    clock: handFirst(clock),
     wall: () => performance.timeOrigin + performance.now(), // a clock that is set moves no question and no repeat
     ear,
     mouth,

@@ -27,9 +27,11 @@ export function cannerView(
   const main = mainOfCanner[state];
   const load = context.load.map(({ batch }) => ({ about: batch, name: nameOf(batch) }));
   const saidOfIt: SayIt = (command) => sayIt(command, own === 'canner' ? undefined : own);
-  const open = openToCanner(snapshot, now).map((command) =>
-    withItsQuestion(choiceOf(command, context.id, command === main, saidOfIt), state, load, context),
-  );
+  const isLow = context.waterLow && HEATED.includes(state);
+  const open = openToCanner(snapshot, now)
+    .map((command) => choiceOf(command, context.id, command === main, saidOfIt))
+    .map((choice) => (isLow && choice.command === 'canner.waterAdded' ? { ...choice, wanted: true } : choice))
+    .map((choice) => withItsQuestion(choice, state, load, context));
   const guests = open.some(({ command }) => command === 'jars.in') ? [] : guestsOf(state, context, all, now);
   const loadsGuests: Choice[] =
     guests.length === 0
@@ -56,13 +58,16 @@ export function cannerView(
     waiting: context.waiting.map(({ batch }) => batch),
     voids: context.voids,
     boil: boilOf(state),
-    warning: context.waterLow
+    warning: isLow
       ? { key: 'screen.warn.canner.addWater' }
       : state === 'boilLost'
         ? { key: 'screen.warn.canner.clockVoid' }
         : null,
   };
 }
+
+/** While these last, water that is low is filled up. Once the time is served the heat is off, and the jars are lifted. */
+const HEATED: readonly CannerState[] = ['comingToFullBoil', 'fullBoil', 'boilLost', 'unsureOfTheBoil'];
 
 /** Added water may have broken a boil that is timed; a broken jar belongs to one of the batches in the load. */
 function withItsQuestion(

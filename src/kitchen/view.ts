@@ -22,6 +22,8 @@ export interface Choice {
   consequence: Consequence;
   /** The one that carries the work forward. */
   main: boolean;
+  /** What a warning asks for: when it is done, this is how it is told. */
+  wanted?: boolean;
   /** Needs a word more from the cook (how many, how long, what it weighs, whether it kept boiling, whose jar); the screen asks for it. */
   asks?: 'count' | 'minutes' | 'reading' | 'keptBoiling' | 'whose' | 'when' | 'jar';
   /** What may have happened at another time, the last first. */

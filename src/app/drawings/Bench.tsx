@@ -6,11 +6,13 @@ import { SmallJar } from './SmallJar.tsx';
 interface BenchProps extends Box {
   jars: number;
   weight: string;
+  /** How high it may stand under the words, px. */
+  room: number;
 }
 
-export function Bench({ w, h, jars, weight }: BenchProps) {
+export function Bench({ w, h, jars, weight, room }: BenchProps) {
   const bench = h - 24;
-  const size = Math.min(h * 0.44, 250, w * 0.42);
+  const size = Math.min(h * 0.44, room * 1.09, w * 0.42);
   const scaleX = w < NARROW_PX ? 12 : 60;
   return (
     <>

@@ -4,12 +4,14 @@ import type { Box } from './geometry.ts';
 
 interface PlateProps extends Box {
   spooned: boolean;
+  /** How high it may stand under the words, px. */
+  room: number;
 }
 
-export function Plate({ w, h, spooned }: PlateProps) {
+export function Plate({ w, h, spooned, room }: PlateProps) {
   const cx = w / 2;
   const rx = Math.min(w * 0.46, 520);
-  const ry = Math.min(h * 0.2, rx * 0.3);
+  const ry = Math.min(h * 0.2, rx * 0.3, room * 0.45);
   const cy = h - ry - 18;
   const dollop = rx * 0.46;
   return (

@@ -7,11 +7,13 @@ import { SmallJar, type Lid } from './SmallJar.tsx';
 interface RowProps extends Box {
   jars: JarView[];
   on: 'towel' | 'shelf';
+  /** How high it may stand under the words, px. */
+  room: number;
 }
 
-export function JarRow({ w, h, jars, on }: RowProps) {
+export function JarRow({ w, h, jars, on, room }: RowProps) {
   const bench = h - 26;
-  const height = Math.min(h * 0.52, 230);
+  const height = Math.min(h * 0.52, room);
   const count = Math.max(1, jars.length);
   const width = Math.min(height * 0.6, (w - 24) / count - 10);
   const step = Math.min((w - 24) / count, width * 1.55);

@@ -11,6 +11,9 @@ const HUES: [RegExp, number][] = [
 
 const OTHER_HUE = 340;
 
+/** The canner's. */
+export const WATER_HUE = 225;
+
 export function fruitHue(fruit: string): number {
   const id = fruit.toLowerCase();
   return HUES.find(([pattern]) => pattern.test(id))?.[1] ?? OTHER_HUE;

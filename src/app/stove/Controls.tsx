@@ -100,11 +100,14 @@ const LATER: readonly Choice['command'][] = [
 const seldom = (command: Choice['command']): boolean =>
   command === 'batch.stopped' || command in correctionCommands || LATER.includes(command);
 
-/** The step that carries the work on comes first, then what a jar's safety hangs on; giving up is never near. */
+/** The step that carries the work on comes first, what a warning asks for, then what a jar's safety hangs on; giving up is never near. */
 export function inReach(choices: Choice[]): Choice[] {
-  const rank = (choice: Choice) => (choice.main ? 0 : choice.consequence === 'safety' ? 1 : 2);
+  const rank = ({ main, wanted, consequence }: Choice) =>
+    main ? 0 : wanted ? 1 : consequence === 'safety' ? 2 : 3;
+  const asksForWater = choices.some(({ wanted }) => wanted);
   return choices
     .filter(({ consequence, command }) => consequence !== 'ask' && !seldom(command))
+    .filter(({ command }) => !(asksForWater && command === 'canner.waterLow'))
     .toSorted((a, b) => rank(a) - rank(b));
 }
 

@@ -5,7 +5,7 @@ import type { Catalogue } from '../../kitchen/ports.ts';
 import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitchen/view.ts';
 import type { Actions } from '../actions.ts';
 import { cannerLabel } from '../cannerLabel.ts';
-import { fruitHue } from '../drawings/hue.ts';
+import { fruitHue, WATER_HUE } from '../drawings/hue.ts';
 import { clockFace } from './clock.ts';
 import { short as shortState } from './glance.ts';
 import { lowerFirst } from '../../kitchen/lowerFirst.ts';
@@ -37,13 +37,15 @@ export function Rail({ view, current, catalogue, focus }: RailProps) {
       aria-label={catalogue.text({ key: 'screen.region.rail' })}
     >
       {view.batches.map((batch) => (
-        <Plate key={batch.id} {...plate(batch, batch.name)} icon={potIcon(batch)} />
+        <Plate key={batch.id} {...plate(batch, batch.name)} {...potIcon(batch)} />
       ))}
       {view.canners.map((canner) => (
         <Plate
           key={canner.id}
           {...plate(canner, cannerLabel(canner.name, catalogue))}
           icon={canner.boil === 'full' ? 'canner boils' : 'canner'}
+          hue={WATER_HUE}
+          top={null}
         />
       ))}
     </nav>
@@ -71,13 +73,16 @@ interface PlateProps {
   /** How long, or what it does where no clock runs. */
   time: string;
   numerals: string;
-  icon: Icon;
+  icon: 'pot' | 'canner' | 'canner boils';
+  hue: number;
+  /** Where the mass stands in the drawing, px; null where there is a jar and no pot. */
+  top: number | null;
   shown: boolean;
   warned: boolean;
   focus: Actions['focus'];
 }
 
-/** All its props are words and numbers: a second that changes nothing on it draws nothing. */
+/** Each of its props is one word or one number: a second that changes none of them draws nothing. */
 const Plate = memo(function Plate({
   id,
   whole,
@@ -85,6 +90,8 @@ const Plate = memo(function Plate({
   time,
   numerals,
   icon,
+  hue,
+  top,
   shown,
   warned,
   focus,
@@ -97,7 +104,11 @@ const Plate = memo(function Plate({
       aria-current={shown ? 'true' : undefined}
       onClick={() => focus(id)}
     >
-      {typeof icon === 'string' ? <CannerIcon boils={icon === 'canner boils'} /> : <PotIcon {...icon} />}
+      {icon === 'pot' ? (
+        <PotIcon hue={hue} top={top} warned={warned} />
+      ) : (
+        <CannerIcon hue={hue} boils={icon === 'canner boils'} />
+      )}
       <span className="plate-name">{name}</span>
       <span className="plate-short" aria-hidden="true">
         {nameWithin(name, PHONE_PLATE_EM)}
@@ -108,7 +119,7 @@ const Plate = memo(function Plate({
       </span>
     </button>
   );
-}, isSame);
+});
 
 function timeOf(thing: BatchView | CannerView, now: number, catalogue: Catalogue) {
   const clock: ClockView | null = thing.clock;
@@ -122,34 +133,16 @@ function timeOf(thing: BatchView | CannerView, now: number, catalogue: Catalogue
 const PLATE_EM = 4.3;
 const PHONE_PLATE_EM = 3.4;
 
-interface Pot {
-  hue: number;
-  /** Where the mass stands in the drawing, px; null where there is a jar and no pot. */
-  top: number | null;
-  warned: boolean;
-}
-
-type Icon = Pot | 'canner' | 'canner boils';
-
-function potIcon({ pot, plan, warning }: BatchView): Pot {
+function potIcon({ pot, plan }: BatchView): Pick<PlateProps, 'icon' | 'hue' | 'top'> {
   const level = pot && Math.min(1, pot.massKg.likely / pot.startMassKg);
   return {
+    icon: 'pot',
     hue: fruitHue(plan.request.fruit),
     top: level === null ? null : Math.round(28 - level * 20),
-    warned: warning !== null,
   };
 }
 
-function isSame(a: PlateProps, b: PlateProps): boolean {
-  const [{ icon: one, ...rest }, { icon: other, ...others }] = [a, b];
-  return JSON.stringify(one) === JSON.stringify(other) && isShallowSame(rest, others);
-}
-
-function isShallowSame<T extends object>(a: T, b: T): boolean {
-  return Object.entries(a).every(([key, value]) => Object.is(value, b[key as keyof T]));
-}
-
-function PotIcon({ hue, top, warned }: Pot) {
+function PotIcon({ hue, top, warned }: Pick<PlateProps, 'hue' | 'top' | 'warned'>) {
   return (
     <svg
       className="icon hued"
@@ -173,7 +166,7 @@ function PotIcon({ hue, top, warned }: Pot) {
   );
 }
 
-function CannerIcon({ boils }: { boils: boolean }) {
+function CannerIcon({ hue, boils }: { hue: number; boils: boolean }) {
   return (
     <svg
       className="icon hued"
@@ -181,7 +174,7 @@ function CannerIcon({ boils }: { boils: boolean }) {
       height="34"
       viewBox="0 0 40 34"
       aria-hidden="true"
-      style={{ '--hue': 225 } as React.CSSProperties}
+      style={{ '--hue': hue } as React.CSSProperties}
     >
       <path
         className="icon-mass"

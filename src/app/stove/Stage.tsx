@@ -5,7 +5,7 @@ import type { Catalogue } from '../../kitchen/ports.ts';
 import { BigJar } from '../drawings/BigJar.tsx';
 import { Bench } from '../drawings/Bench.tsx';
 import { CannerPot } from '../drawings/CannerPot.tsx';
-import { fruitHue } from '../drawings/hue.ts';
+import { fruitHue, WATER_HUE } from '../drawings/hue.ts';
 import { Plate } from '../drawings/Plate.tsx';
 import { Pot } from '../drawings/Pot.tsx';
 import { JarRow } from '../drawings/Row.tsx';
@@ -21,6 +21,8 @@ interface StageProps {
   scene: Scene;
   /** Is there a clock in the glance zone? */
   clock: boolean;
+  /** Does the evening stand under it in its short form? */
+  planned: boolean;
   catalogue: Catalogue;
   units: Units;
 }
@@ -36,8 +38,15 @@ export const Stage = memo(function Stage(props: StageProps) {
   );
 });
 
-const Scenery = memo(function Scenery({ scene, clock, catalogue, units, box }: StageProps & { box: Box }) {
-  const hue = scene.kind === 'canner' ? 225 : fruitHue(scene.batch.plan.request.fruit);
+const Scenery = memo(function Scenery({
+  scene,
+  clock,
+  planned,
+  catalogue,
+  units,
+  box,
+}: StageProps & { box: Box }) {
+  const hue = scene.kind === 'canner' ? WATER_HUE : fruitHue(scene.batch.plan.request.fruit);
   return (
     <svg
       className="hued"
@@ -58,12 +67,23 @@ const Scenery = memo(function Scenery({ scene, clock, catalogue, units, box }: S
           <path d="M0 0 V12" className="hatch-line" />
         </pattern>
       </defs>
-      <Drawing scene={scene} box={standing(scene, box, clock)} catalogue={catalogue} units={units} />
+      <Drawing
+        scene={scene}
+        box={standing(scene, box, clock)}
+        room={planned ? ROOM_PX.planned : ROOM_PX.alone}
+        catalogue={catalogue}
+        units={units}
+      />
     </svg>
   );
 });
 
-function Drawing({ scene, box, catalogue, units }: Omit<StageProps, 'clock'> & { box: Box }) {
+interface DrawingProps extends Pick<StageProps, 'scene' | 'catalogue' | 'units'> {
+  box: Box;
+  room: number;
+}
+
+function Drawing({ scene, box, room, catalogue, units }: DrawingProps) {
   const word = (key: string, params?: Record<string, string | number>) =>
     catalogue.text(params ? { key, params } : { key });
   switch (scene.kind) {
@@ -92,7 +112,7 @@ function Drawing({ scene, box, catalogue, units }: Omit<StageProps, 'clock'> & {
         />
       );
     case 'plate':
-      return <Plate {...box} spooned={scene.spooned} />;
+      return <Plate {...box} spooned={scene.spooned} room={room} />;
     case 'fill':
       return (
         <BigJar
@@ -101,17 +121,21 @@ function Drawing({ scene, box, catalogue, units }: Omit<StageProps, 'clock'> & {
         />
       );
     case 'jars':
-      return <JarRow {...box} jars={scene.batch.jars} on={scene.on} />;
+      return <JarRow {...box} jars={scene.batch.jars} on={scene.on} room={room} />;
     case 'bench':
       return (
         <Bench
           {...box}
+          room={room}
           jars={scene.batch.plan.jars.makeReady}
           weight={sayMass(scene.batch.plan.request.fruitMassKg, units)}
         />
       );
   }
 }
+
+/** What stands at the foot of a tablet's or a desktop's stage reaches no word above it. Measured on each. */
+const ROOM_PX = { alone: 230, planned: 150 };
 
 /** Name and clock of the glance zone on a phone, in CSS pixels. */
 const PHONE_SLOT_PX = 182;

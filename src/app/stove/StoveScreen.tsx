@@ -3,7 +3,8 @@
 import { useMemo } from 'react';
 import type { Choice } from '../../kitchen/view.ts';
 import type { AppProps } from '../actions.ts';
-import { fruitHue } from '../drawings/hue.ts';
+import { fruitHue, WATER_HUE } from '../drawings/hue.ts';
+import type { SightId } from '../../kitchen/sights.ts';
 import { StageSight } from '../drawings/sights/Sight.tsx';
 import { Caption } from './Caption.tsx';
 import { Controls } from './Controls.tsx';
@@ -52,7 +53,7 @@ export function StoveScreen({
           key: 'screen.see.open',
           params: { what: catalogue.text({ key: `see.${sight}` }) },
         })}
-        hue={fruitHue('batch' in scene ? scene.batch.plan.request.fruit : '')}
+        hue={sightHue(sight, scene)}
         onOpen={onSee}
       />
     );
@@ -78,7 +79,13 @@ export function StoveScreen({
           onClick={() => actions.call('touch')}
         />
         {(!sight || standing) && (
-          <Stage scene={scene} clock={seen.face !== null} catalogue={catalogue} units={settings.units} />
+          <Stage
+            scene={scene}
+            clock={seen.face !== null}
+            planned={planned}
+            catalogue={catalogue}
+            units={settings.units}
+          />
         )}
         <GlanceZone
           glance={seen}
@@ -112,6 +119,12 @@ export function StoveScreen({
       <Rail view={view} current={current} catalogue={catalogue} focus={actions.focus} />
     </main>
   );
+}
+
+/** In the canner it is water that steams, and fruit stands in jars. */
+function sightHue(sight: SightId, scene: Scene): number {
+  if ('batch' in scene) return fruitHue(scene.batch.plan.request.fruit);
+  return sight === 'steamBurns' ? WATER_HUE : (scene.jarHues[0] ?? fruitHue(''));
 }
 
 /** What stands at the foot of the vessel and not around its words: there is room for the picture above it. */

@@ -123,3 +123,54 @@ test('an earlier plan that still holds is where the thinking begins', () => {
   });
   expect(told[0]).toEqual(first.starts);
 });
+
+test('an instant at which others hold a resource is taken from where they hold it: no plan is thrown away by a wrong reason', () => {
+  const project: Project = {
+    activities: [
+      { duration: 3, demands: [{ resource: 0, amount: 1 }], latestFinish: 9 },
+      { duration: 1, demands: [{ resource: 0, amount: 1 }], earliestStart: 3, latestFinish: HORIZON },
+      { duration: 1, demands: [{ resource: 0, amount: 2 }], latestFinish: HORIZON },
+      { duration: 2, demands: [{ resource: 0, amount: 1 }], latestFinish: 5 },
+    ],
+    lags: [
+      { from: 3, to: 1, distance: 4, pricePerUnit: 2.3 },
+      { from: 1, to: 2, distance: 2, pricePerUnit: 0.2 },
+      { from: 1, to: 2, distance: -3, pricePerUnit: 2.8 },
+      { from: 1, to: 2, distance: 1, pricePerUnit: 2.5 },
+      { from: 3, to: 0, distance: 0, pricePerUnit: 0.3 },
+    ],
+    resources: [{ capacity: 3, absences: [{ from: 2, to: 6, amount: 2 }] }],
+    startWeights: [0.1, 0.1, 0.1, 0],
+  };
+  const plan = schedule(project, patience(5000));
+  expect(plan).toMatchObject({ kind: 'schedule', proven: true });
+  expect(plan.kind === 'schedule' && plan.cost).toBeCloseTo(leastPrice(project) ?? NaN, 9);
+});
+
+/** Pots that may wait only so long after their simmer, each called for late: as soon as possible is far too soon. */
+function pots(count: number): Project {
+  const [simmer, reduce] = [50, 10];
+  const first = 300;
+  return {
+    activities: Array.from({ length: count }, (_, pot): Activity[] => [
+      { duration: simmer, demands: [] },
+      { duration: reduce, demands: [{ resource: 0, amount: 1 }], earliestStart: first + 7 * pot },
+    ]).flat(),
+    lags: Array.from({ length: count }, (_, pot): Lag[] => [
+      { from: 2 * pot, to: 2 * pot + 1, distance: simmer },
+      { from: 2 * pot + 1, to: 2 * pot, distance: -(simmer + 20), pricePerUnit: 40 },
+    ]).flat(),
+    resources: [{ capacity: 1 }],
+    startWeights: Array.from({ length: 2 * count }, () => 0.0005),
+  };
+}
+
+test('what may not wait long begins late enough, in the first plan as in the last', () => {
+  const costs: number[] = [];
+  const plan = schedule(pots(5), {
+    ...patience(50),
+    onBetter: (better) => better.kind === 'schedule' && costs.push(better.cost),
+  });
+  expect(plan.kind).toBe('schedule');
+  expect(costs[0]).toBeLessThan(360);
+});

@@ -58,6 +58,9 @@ export function encode(problem: Problem, ceiling = Infinity): Encoded | null {
   const stretches = problem.soft.map(({ from, to, distance }) =>
     variable(0, Math.max(0, greatest[from]! + distance - least[to]!)),
   );
+  problem.soft.forEach(({ from, to, distance }, i) =>
+    lags.push({ from, to, distance, stretch: stretches[i]! }),
+  );
   const terms = costTerms(problem, end, stretches);
   const isPlain = terms.length === 1;
   const worst = terms.reduce(
@@ -76,7 +79,11 @@ export function encode(problem: Problem, ceiling = Infinity): Encoded | null {
 
   const engine = new Engine(least, greatest, count, lags, orders);
   addResources(problem, engine);
-  problem.soft.forEach((lag, i) => engine.addRule(stretchRule(engine, lag, stretches[i]!)));
+  const priceOf = (i: number) => problem.soft[i]!.pricePerUnit;
+  engine.branching.dearest = stretches
+    .map((_, i) => i)
+    .sort((a, b) => priceOf(b) - priceOf(a))
+    .map((i) => stretches[i]!);
   if (!isPlain) engine.addRule(costRule(engine, terms, cost, scale));
   return { engine, end, cost, scale, isExact, orders };
 }
@@ -178,14 +185,4 @@ function costRule(engine: Engine, terms: readonly Priced[], cost: number, scale:
   });
   const real = scaled.filter(({ factor }) => factor > 0);
   return new Linear(engine.bounds, [...real, { signed: 2 * cost + 1, factor: 1 }], 0);
-}
-
-/** from + distance - to <= stretch. */
-function stretchRule(
-  engine: Engine,
-  lag: { from: number; to: number; distance: number },
-  stretch: number,
-): Linear {
-  const terms = [2 * lag.from, 2 * lag.to + 1, 2 * stretch + 1].map((signed) => ({ signed, factor: 1 }));
-  return new Linear(engine.bounds, terms, -lag.distance);
 }

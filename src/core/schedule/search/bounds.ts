@@ -14,7 +14,7 @@ export type Atoms = number[];
 export type Clause = { atoms: Atoms; liveliness: number; levels: number };
 
 /** Why an atom was added; `payload` names the lag or the note. */
-export const BECAUSE = { decided: 0, clause: 1, lag: 2, lagCannotHold: 3, note: 4 } as const;
+export const BECAUSE = { decided: 0, clause: 1, lag: 2, lagCannotHold: 3, note: 4, stretched: 5 } as const;
 const KINDS = 8;
 
 export const reasonOf = (kind: number, payload = 0): number => payload * KINDS + kind;

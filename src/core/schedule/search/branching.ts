@@ -19,6 +19,8 @@ export type Decision = { signed: number; value: number };
 export class Branching {
   /** By variable, the best plan so far. */
   readonly preferred: Int32Array;
+  /** What is to be as little as it can be before any start is decided: the stretched lags, dearest first. */
+  dearest: readonly number[] = [];
   private readonly bounds: Bounds;
   private readonly starts: number;
   /** The open orders come first, `open` of them; `place` is where that of a variable stands, -1 for none. */
@@ -63,7 +65,7 @@ export class Branching {
   next(manner: Manner): Decision | null {
     if (manner === 'earliest') return this.earliest() ?? this.busiest() ?? this.rest();
     const order = manner === 'busiest' ? this.busiest() : this.soonest();
-    return order ?? this.earliest() ?? this.rest();
+    return order ?? this.least() ?? this.earliest() ?? this.rest();
   }
 
   private busiest(): Decision | null {
@@ -121,6 +123,12 @@ export class Branching {
       best = variable;
     }
     return best < 0 ? null : { signed: 2 * best + 1, value: -least[2 * best]! };
+  }
+
+  /** As soon as possible is too soon for what may not wait long afterwards: the waits are settled before the starts. */
+  private least(): Decision | null {
+    const open = this.dearest.find((variable) => !this.bounds.isFixed(variable));
+    return open === undefined ? null : { signed: 2 * open + 1, value: -this.bounds.least[2 * open]! };
   }
 
   /** The end, the stretches and the cost follow from the starts: as little as they can be. */

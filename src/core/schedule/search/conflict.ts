@@ -106,7 +106,9 @@ export class Conflict {
       case BECAUSE.clause:
         return this.explainByClause(clause!, into);
       case BECAUSE.lag:
-        return this.lags.explainPush(payload, value, into);
+        return this.lags.explainPush(payload, value, line, into);
+      case BECAUSE.stretched:
+        return this.lags.explainStretch(payload, value, line, into);
       case BECAUSE.lagCannotHold:
         return this.lags.explainDenial(payload, line, into);
       case BECAUSE.note: {

@@ -17,7 +17,7 @@ export class Linear implements Rule {
 
   constructor(bounds: Bounds, terms: readonly Term[], limit: number) {
     this.bounds = bounds;
-    this.terms = terms;
+    this.terms = terms.toSorted((a, b) => a.factor - b.factor);
     this.limit = limit;
     this.watched = terms.map(({ signed }) => signed);
   }
@@ -30,16 +30,23 @@ export class Linear implements Rule {
     for (const { signed, factor } of this.terms) {
       const most = least[signed]! + Math.floor(slack / factor);
       if (-least[signed ^ 1]! <= most) continue;
-      if (!this.bounds.raise(signed ^ 1, -most, this.explain(signed))) return false;
+      const spare = factor * (most + 1 - least[signed]!) - slack - 1;
+      if (!this.bounds.raise(signed ^ 1, -most, this.explain(signed, spare))) return false;
     }
     return true;
   }
 
-  private explain(except: number): number {
+  /** The least values of the others, each lowered by what is more than enough: small terms drop out first. */
+  private explain(except: number, spare: number): number {
+    const { bounds } = this;
     const atoms: Atoms = [];
-    for (const { signed } of this.terms)
-      if (signed !== except && this.bounds.newest[signed]! >= 0)
-        atoms.push(signed, this.bounds.least[signed]!);
-    return this.bounds.note(atoms);
+    for (const { signed, factor } of this.terms) {
+      if (signed === except || bounds.newest[signed]! < 0) continue;
+      const value = bounds.least[signed]!;
+      const lowered = Math.max(bounds.leastBefore(signed, 0), value - Math.floor(spare / factor));
+      spare -= factor * (value - lowered);
+      if (bounds.lineOf(signed, lowered) >= 0) atoms.push(signed, lowered);
+    }
+    return bounds.note(atoms);
   }
 }

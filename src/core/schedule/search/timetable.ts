@@ -116,7 +116,7 @@ export class Timetable implements Rule {
       if (end <= earliest || !this.isBlocked(i, use, first, latest)) continue;
       const target = Math.min(end, latest + 1);
       while (least[signed]! < target) {
-        const instant = Math.min(target - 1, least[signed]! + use.duration - 1);
+        const instant = Math.min(end, least[signed]! + use.duration) - 1;
         const reason = this.explain(use, instant, this.capacities[i]!, signed, instant - use.duration + 1);
         if (!this.bounds.raise(signed, instant + 1, reason)) return false;
       }
@@ -136,7 +136,7 @@ export class Timetable implements Rule {
       if (this.times[i]! >= latest + use.duration || !this.isBlocked(i, use, earliest, lastStart)) continue;
       const target = Math.max(this.times[i]!, earliest + use.duration - 1) - use.duration;
       while (-least[signed]! > target) {
-        const instant = Math.max(target + use.duration, -least[signed]!);
+        const instant = Math.max(this.times[i]!, -least[signed]!);
         const reason = this.explain(use, instant, this.capacities[i]!, signed, -instant);
         if (!this.bounds.raise(signed, use.duration - instant, reason)) return false;
       }

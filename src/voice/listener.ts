@@ -1,26 +1,18 @@
 // The ear itself, the same in the page's worker and under `npm run hear`: sound in, hearings out.
 
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
-import {
-  BARS,
-  CALLED_BARS,
-  decide,
-  meaningIn,
-  openBook,
-  priorIn,
-  type AllReadings,
-  type OpenBook,
-} from './decide.ts';
+import { BARS, CALLED_BARS, decide, meaningIn, openBook, type AllReadings } from './decide.ts';
 import type { Suppressor } from './denoise.ts';
 import { SUPPRESSOR_FRAME } from './frames.ts';
-import { inDoubt } from './fused.ts';
 import { History } from './history.ts';
 import { Hush } from './hush.ts';
 import { Masking, overOwnVoice } from './masking.ts';
 import { ownSentences, saysItself } from './ownWords.ts';
-import { NOTHING_READ, type Recogniser } from './recogniser.ts';
+import type { Recogniser } from './recogniser.ts';
+import { Reads } from './reads.ts';
 import { Downsampler } from './resample.ts';
-import { FRAME_MS, Segmenter, type Stretch } from './segmenter.ts';
+import { isSaidOut } from './saidOut.ts';
+import { FRAME_MS, Segmenter, type SegmenterSettings, type Stretch } from './segmenter.ts';
 import type { SoundReader } from './soundReader.ts';
 import { DETECTOR_FRAME, type SpeechDetector } from './speechDetector.ts';
 
@@ -34,20 +26,13 @@ export interface Listening {
   recogniser: Recogniser;
   /** Null where it could not be loaded: then the classic recogniser is alone. */
   reader: SoundReader | null;
+  /** Its own, where nothing else is given. */
+  segmenter?: SegmenterSettings;
   /** Milliseconds from any fixed instant; only differences are used. */
   now(): number;
   /** `readings` is what the hearing rests on; null where nothing was read. */
   heard(hearing: Hearing, readings: AllReadings | null): void;
   level(level: { levelDb: number; speech: boolean }): void;
-}
-
-interface Read {
-  start: number;
-  end: number;
-  book: OpenBook;
-  own: readonly string[];
-  readings: AllReadings;
-  tookMs: number;
 }
 
 /** A sentence that is read aloud so that the voice is learnt: what is said is held against it and is no command. */
@@ -61,6 +46,9 @@ export interface Recital {
 /** So long without a word, and the detectors begin afresh. */
 const DULL_AFTER_MS = 1000;
 
+/** Longer than this for a reading, and a machine has no time for two of one sentence. */
+const SLOW_MS = 150;
+
 /** Who reads takes breath: so long a silence, and the sentence is over. */
 const BREATH_MS = 1500;
 const LONGEST_RECITAL = Math.floor((11_000 * 16) / DETECTOR_FRAME);
@@ -70,7 +58,7 @@ export class Listener {
   #recital: Recital | null = null;
   /** Where the reading began and where it last paused, in detector frames. */
   #recited: { start: number; end: number } | null = null;
-  readonly #segmenter = new Segmenter();
+  readonly #segmenter: Segmenter;
   readonly #masking = new Masking();
   readonly #raw = new History(KEPT_SECONDS * RATE_HZ);
   readonly #clean = new History(KEPT_SECONDS * RATE_HZ);
@@ -79,20 +67,20 @@ export class Listener {
   #looked = 0;
   /** The detector frame of the last word, or of the last fresh start. */
   #quietSince = 0;
-  #book: OpenBook = new Map();
-  /** What the page is saying, or said last, sentence by sentence. */
-  #own: readonly string[] = [];
   #called = false;
   readonly #hush = new Hush();
-  #last: Read | null = null;
+  readonly #reads: Reads;
+  /** The sentence answered last before its silence had lasted. */
+  #answered: string | null = null;
 
   constructor(parts: Listening) {
     this.#parts = parts;
+    this.#segmenter = new Segmenter(parts.segmenter);
+    this.#reads = new Reads(parts, this.#raw, this.#clean);
   }
 
   expect(phrases: readonly OpenPhrase[]): void {
-    this.#book = openBook(phrases);
-    this.#open();
+    this.#reads.expect(openBook(phrases));
   }
 
   /**
@@ -102,8 +90,7 @@ export class Listener {
   mask(speaking: boolean, words = ''): void {
     this.#masking.set(speaking, this.#looked);
     if (!speaking) return;
-    this.#own = ownSentences(words);
-    this.#open();
+    this.#reads.expect(this.#reads.book, ownSentences(words));
   }
 
   /** What is said next is meant for the page; if it was speaking it has stopped. */
@@ -131,14 +118,6 @@ export class Listener {
     this.#segmenter.drop();
   }
 
-  #open(): void {
-    const sentences = [...this.#book.keys(), ...this.#own];
-    const { reader, recogniser } = this.#parts;
-    // With the network at work the classic recogniser is only asked to choose among its best sentences.
-    if (reader) reader.expect(sentences, priorIn(this.#book));
-    else recogniser.expect(sentences);
-  }
-
   /** Takes 480 samples at 48 kHz. Calls must not overlap: await each before the next. */
   async push(frame: Float32Array): Promise<void> {
     if (frame.length !== SUPPRESSOR_FRAME)
@@ -160,8 +139,10 @@ export class Listener {
     this.#keepAwake();
     this.#parts.level({ levelDb: decibels(sound), speech: this.#segmenter.speaking });
     if (this.#recital) return this.#follow(this.#recital, stretch);
+    const soon = this.#segmenter.soon;
+    if (soon && (await this.#isAnswered(soon))) return;
     const likely = this.#segmenter.likely;
-    if (likely) await this.#read(likely);
+    if (likely) await this.#reads.read(likely);
     await this.#listenForHush();
     if (stretch) await this.#understand(stretch);
   }
@@ -172,7 +153,7 @@ export class Listener {
     const start = this.#segmenter.openedAt;
     if (reader === null || start === null || !this.#masking.isAtIt(this.#looked)) return this.#hush.end();
     if (!this.#hush.isDue(start, this.#looked)) return;
-    const [book, own] = [this.#book, this.#own];
+    const [book, own] = [this.#reads.book, this.#reads.own];
     const from = now();
     const first = this.#hush.from(this.#looked);
     const sounds = await reader.read(this.#raw.cut(first * DETECTOR_FRAME, this.#looked * DETECTOR_FRAME));
@@ -207,17 +188,56 @@ export class Listener {
     recital.over(taken);
   }
 
+  /** A sentence that is certain, and certain to be over, is acted on before the silence after it has lasted. */
+  async #isAnswered(stretch: Stretch): Promise<boolean> {
+    // Where reading is slow, a second one would make whoever is not certain wait.
+    if ((this.#reads.last?.tookMs ?? 0) > SLOW_MS || this.#masking.covers(stretch.start, stretch.wordsEnd))
+      return false;
+    const read = await this.#reads.read(stretch);
+    if (!read || read.book !== this.#reads.book) return false;
+    const hearing = decide(read.readings, read.book, this.#msSince(stretch, read.tookMs));
+    if (!isSaidOut(hearing, read.readings)) return false;
+    this.#segmenter.endSoon();
+    this.#answered = hearing.words;
+    this.#parts.heard(hearing, read.readings);
+    return true;
+  }
+
+  /** Milliseconds from the end of the words until now; reading begins when the sound is there, and silence passes meanwhile. */
+  #msSince({ end, wordsEnd }: Stretch, tookMs = 0): number {
+    const waited = (this.#looked - wordsEnd) * FRAME_MS;
+    return Math.round(Math.max(waited, (end - wordsEnd) * FRAME_MS + tookMs));
+  }
+
+  /**
+   * The cook spoke on after all within the pause in which a sentence was answered. Both together are another
+   * sentence, or the second says something by itself; else it was talk, and nobody is asked to say it again.
+   */
+  async #goOn(stretch: Stretch, before: Stretch): Promise<void> {
+    const answered = this.#answered;
+    const together = await this.#decided({ ...stretch, start: before.start });
+    const meaning = meaningIn(this.#reads.book);
+    if (together?.kind === 'heard')
+      return answered !== null && meaning(together.words) === meaning(answered)
+        ? undefined
+        : this.#parts.heard(together, this.#reads.last?.readings ?? null);
+    const alone = await this.#decided(stretch);
+    if (alone && alone.kind !== 'nothing') this.#parts.heard(alone, this.#reads.last?.readings ?? null);
+  }
+
+  async #decided(stretch: Stretch): Promise<Hearing | null> {
+    const read = await this.#reads.read(stretch);
+    return read && decide(read.readings, read.book, this.#msSince(stretch, read.tookMs));
+  }
+
   async #understand(stretch: Stretch): Promise<void> {
     const { heard } = this.#parts;
-    let read = await this.#read(stretch);
-    // What can be said has changed while it was read: it is not taken by the one for what it means by the other.
-    if (read && read.book !== this.#book) read = await this.#read(stretch);
-    const waited = (this.#looked - stretch.wordsEnd) * FRAME_MS;
-    // Reading begins when the sound is there, and the rest of the silence passes meanwhile.
-    const ms = Math.round(
-      Math.max(waited, (stretch.end - stretch.wordsEnd) * FRAME_MS + (read?.tookMs ?? 0)),
-    );
     const overOwnVoice = this.#masking.covers(stretch.start, stretch.wordsEnd);
+    if (stretch.goesOnFrom && !overOwnVoice) return this.#goOn(stretch, stretch.goesOnFrom);
+    let read = await this.#reads.read(stretch);
+    // What can be said has changed while it was read: it is not taken by the one for what it means by the other.
+    if (read && read.book !== this.#reads.book) read = await this.#reads.read(stretch);
+    const ms = this.#msSince(stretch, read?.tookMs);
     if (!read) return overOwnVoice ? undefined : heard({ kind: 'nothing', ms }, null);
     const hearing = decide(read.readings, read.book, ms, this.#called ? CALLED_BARS : BARS);
     if (this.#hush.wasHeardIn(stretch, hearing)) return;
@@ -230,45 +250,15 @@ export class Listener {
   /** The page spoke during this stretch, or during its beginning: then the cook may have begun as it ended. */
   async #overOwnVoice(hearing: Hearing, stretch: Stretch): Promise<Hearing> {
     const { ms } = hearing;
-    const isOwn = hearing.kind !== 'nothing' && saysItself(this.#own, hearing.words);
+    const isOwn = hearing.kind !== 'nothing' && saysItself(this.#reads.own, hearing.words);
     const believed: Hearing = isOwn ? { kind: 'nothing', ms } : overOwnVoice(hearing);
     const free = this.#masking.freeFrom;
     if (believed.kind !== 'nothing' || free <= stretch.start || free >= stretch.wordsEnd) return believed;
-    const rest = await this.#read({ ...stretch, start: free });
+    const rest = await this.#reads.read({ ...stretch, start: free });
     const said = rest && decide(rest.readings, rest.book, ms);
-    if (!said || said.kind === 'nothing' || saysItself(this.#own, said.words)) return { kind: 'nothing', ms };
+    if (!said || said.kind === 'nothing' || saysItself(this.#reads.own, said.words))
+      return { kind: 'nothing', ms };
     return overOwnVoice(said);
-  }
-
-  /** Null for talk and where nothing is open. What was read already, with the same sentences open, is not read again. */
-  async #read({ start, end, tooLong }: Stretch): Promise<Read | null> {
-    if (tooLong || this.#book.size === 0) return null;
-    const last = this.#last;
-    if (
-      last &&
-      last.start === start &&
-      last.end === end &&
-      last.book === this.#book &&
-      last.own === this.#own
-    )
-      return last;
-    const cut = (sound: History) => sound.cut(start * DETECTOR_FRAME, end * DETECTOR_FRAME);
-    const from = this.#parts.now();
-    const [book, own] = [this.#book, this.#own];
-    const readings = await this.#readings(cut(this.#raw), cut(this.#clean), book);
-    this.#last = { start, end, book, own, readings, tookMs: this.#parts.now() - from };
-    return this.#last;
-  }
-
-  async #readings(raw: Float32Array, clean: Float32Array, book: OpenBook): Promise<AllReadings> {
-    const { recogniser, reader } = this.#parts;
-    if (reader === null) return { raw: recogniser.read(raw), clean: recogniser.read(clean) };
-    const sounds = await reader.read(raw);
-    if (sounds === null) return { raw: NOTHING_READ, clean: NOTHING_READ };
-    const doubtful = inDoubt(sounds, meaningIn(book));
-    if (doubtful.length === 0) return { sounds, votes: null };
-    recogniser.expect(doubtful);
-    return { sounds, votes: { raw: recogniser.read(raw), clean: recogniser.read(clean) } };
   }
 }
 

@@ -9,7 +9,7 @@ import { dictionaryFrom } from './pronunciations.ts';
 import { SoundReader } from './soundReader.ts';
 import { SpeechDetector } from './speechDetector.ts';
 
-type Outward = Pick<Listening, 'now' | 'heard' | 'level'> & {
+type Outward = Pick<Listening, 'now' | 'heard' | 'level' | 'segmenter'> & {
   /** Told once if the network is not to be had: the classic recogniser then listens alone. Without it, that is an error. */
   withoutNetwork?: (why: Error) => void;
 };

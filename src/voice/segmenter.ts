@@ -11,6 +11,8 @@ export interface SegmenterSettings {
   keeps: number;
   /** Silence that ends a stretch. Most of the waiting time before an answer is this. */
   hangoverMs: number;
+  /** Silence after which a sentence that is certain to be over may be answered: no word has a shorter one within it. */
+  soonMs: number;
   /** Sound kept from before the detector was sure. */
   leadMs: number;
   /** Sound kept after the last speech. */
@@ -26,6 +28,7 @@ export const SEGMENTER: SegmenterSettings = {
   opens: 0.5,
   keeps: 0.35,
   hangoverMs: 384,
+  soonMs: 128,
   leadMs: 256,
   trailMs: 192,
   shortestMs: 96,
@@ -39,6 +42,8 @@ export interface Stretch {
   /** The frame after the last one that held speech: when the words ended. */
   wordsEnd: number;
   tooLong: boolean;
+  /** The stretch that was ended before its silence had lasted, where this one begins within that silence. */
+  goesOnFrom?: Stretch;
 }
 
 export class Segmenter {
@@ -48,6 +53,7 @@ export class Segmenter {
   #speechEnd = 0;
   #speechFrames = 0;
   #earliest = 0;
+  #endedSoon: Stretch | null = null;
 
   constructor(settings: SegmenterSettings = SEGMENTER) {
     this.#settings = settings;
@@ -62,8 +68,23 @@ export class Segmenter {
    * answer can be worked out while the rest of the silence is waited for. Null on every other frame.
    */
   get likely(): Stretch | null {
-    const silent = this.#frame - this.#speechEnd;
-    return this.#opened !== null && silent === framesIn(this.#settings.trailMs) ? this.#stretch() : null;
+    return this.#silentFor(this.#settings.trailMs) ? this.#stretch() : null;
+  }
+
+  /** The same, sooner and with less of the silence, on the one frame where a certain sentence may be answered. */
+  get soon(): Stretch | null {
+    return this.#silentFor(this.#settings.soonMs) ? this.#stretch(this.#settings.soonMs) : null;
+  }
+
+  #silentFor(ms: number): boolean {
+    return this.#opened !== null && this.#frame - this.#speechEnd === framesIn(ms);
+  }
+
+  /** The open stretch is over as it stands. What is said within the silence that it would have had goes on from it. */
+  endSoon(): void {
+    this.#endedSoon = this.#stretch(this.#settings.soonMs);
+    this.#opened = null;
+    this.#earliest = this.#frame;
   }
 
   /** Where the open stretch began; null where there is none. */
@@ -73,7 +94,7 @@ export class Segmenter {
 
   /** Forgets what is open; nothing before this frame belongs to a later stretch. */
   drop(): void {
-    this.#opened = null;
+    this.#opened = this.#endedSoon = null;
     this.#earliest = this.#frame;
   }
 
@@ -85,6 +106,8 @@ export class Segmenter {
       if (probability < opens) return null;
       this.#opened = frame;
       this.#speechFrames = 0;
+      const silentFrames = frame - (this.#endedSoon?.wordsEnd ?? -Infinity);
+      if (silentFrames * FRAME_MS >= hangoverMs) this.#endedSoon = null;
     }
     if (probability >= keeps) {
       this.#speechEnd = frame + 1;
@@ -96,17 +119,18 @@ export class Segmenter {
 
   #close(): Stretch | null {
     const stretch = this.#stretch();
-    this.#opened = null;
+    const before = this.#endedSoon;
+    this.#opened = this.#endedSoon = null;
     this.#earliest = this.#speechEnd;
-    return stretch;
+    return stretch && before ? { ...stretch, goesOnFrom: before } : stretch;
   }
 
   #start(): number {
     return Math.max(this.#earliest, this.#opened! - framesIn(this.#settings.leadMs));
   }
 
-  #stretch(): Stretch | null {
-    const { trailMs, shortestMs, longestMs } = this.#settings;
+  #stretch(trailMs = this.#settings.trailMs): Stretch | null {
+    const { shortestMs, longestMs } = this.#settings;
     const opened = this.#opened!;
     if (this.#speechFrames * FRAME_MS < shortestMs) return null;
     return {

@@ -29,6 +29,8 @@ export interface SoundReading {
   otherWords(sentence: Ranked): number;
   /** Natural log by which the sentence is likelier than that nothing was said. */
   overSilence(sentence: Ranked): number;
+  /** Natural log by which all that is still being said, of whatever sentence, is likelier than that this one is over. */
+  unfinished(words: string): number;
   /** How much the sentence lacks where it fits worst, natural log. */
   weakest(words: string): number;
   /** By how much the likeliest sentence that only sounds like this one, or turns it into a question or a no, is ahead of it. */
@@ -104,7 +106,7 @@ export class SoundReader {
   }
 
   #reading({ outputs }: Listened, { graph, places, priors }: Open): SoundReading {
-    const { sentences, free } = forwardScores(outputs, graph);
+    const { sentences, unfinished, free } = forwardScores(outputs, graph);
     const fitOf = (index: number) => sentences[index]! + SOUND_PRICE * graph.sentences[index]!.shortest;
     const scoreOf = (index: number) => fitOf(index) + priors[index]!;
     const ranked = graph.sentences
@@ -132,6 +134,7 @@ export class SoundReader {
         return words - (fit - SOUND_PRICE * sounds);
       },
       overSilence: ({ fit, sounds }) => fit - SOUND_PRICE * sounds - silence(outputs),
+      unfinished: (words) => unfinished - (sentences[places.get(words) ?? -1] ?? -Infinity),
       weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
       rival: (words) => lead(outputs, this.#rivals.of(words)),
       neighbour: (words) => lead(outputs, this.#neighbours.of(words)),

@@ -136,6 +136,7 @@ const sounding = (said: string, rival: number, neighbour = -9): FusedReading => 
     sounding: 17,
     knowsVoice: false,
     scoreOf: () => 26,
+    unfinished: () => -20,
     weakest: () => 0.5,
     otherWords: () => -4,
     overSilence: () => 60,

@@ -58,6 +58,27 @@ describe('a stretch of speech', () => {
     expect(second!.start).toBeGreaterThanOrEqual(first!.wordsEnd);
   });
 
+  it('can be ended sooner; what follows within its silence goes on from it, what comes later does not', () => {
+    for (const [silence, goesOn] of [
+      [HANGOVER - 1, true],
+      [HANGOVER, false],
+    ] as const) {
+      const segmenter = new Segmenter();
+      const push = (probability: number, frames: number) =>
+        Array.from({ length: frames }, () => segmenter.push(probability)).find((one) => one !== null) ?? null;
+      push(0.9, 20);
+      expect(push(0.02, framesIn(SEGMENTER.soonMs))).toBeNull();
+      const first = segmenter.soon;
+      expect(first).toMatchObject({ start: 0, wordsEnd: 20, end: 20 + framesIn(SEGMENTER.soonMs) });
+      segmenter.endSoon();
+      expect(segmenter.speaking).toBe(false);
+      push(0.02, silence - framesIn(SEGMENTER.soonMs));
+      push(0.9, 10);
+      const second = push(0.02, HANGOVER);
+      expect(second?.goesOnFrom).toEqual(goesOn ? first : undefined);
+    }
+  });
+
   it('forgets what was open when it is told to, and starts no stretch before that', () => {
     const segmenter = new Segmenter();
     for (let i = 0; i < 50; i++) segmenter.push(0.9);

@@ -12,6 +12,8 @@ export interface Outputs {
 export interface Scores {
   /** Natural log of each sentence's probability, in the graph's order; -Infinity where the clip is too short for it. */
   sentences: Float64Array;
+  /** The same of all sentences that have begun and are not over: sounds of them are still to come. */
+  unfinished: number;
   /** The same of the best path that need not be a sentence. */
   free: number;
 }
@@ -46,7 +48,12 @@ export function forwardScores({ steps, logs }: Outputs, graph: SoundGraph): Scor
   }
   const total = (ends: readonly number[]) =>
     ends.reduce((sum, node) => sum + now.said[node]! + now.rested[node]!, 0);
-  return { sentences: Float64Array.from(graph.sentences, ({ ends }) => Math.log(total(ends)) + scale), free };
+  const unfinished = graph.goesOn.reduce((sum, on, node) => (on ? sum + total([node]) : sum), 0);
+  return {
+    sentences: Float64Array.from(graph.sentences, ({ ends }) => Math.log(total(ends)) + scale),
+    unfinished: Math.log(unfinished) + scale,
+    free,
+  };
 }
 
 function massOf(nodes: number, silent: number): Mass {

@@ -14,6 +14,8 @@ export interface SoundGraph {
   sounds: number[];
   /** Of each node, the nodes it may follow. */
   after: number[][];
+  /** Of each node, whether a sentence goes on after it. */
+  goesOn: boolean[];
   /** Of each sentence, the nodes it may end on, and the sounds of its shortest way. */
   sentences: { words: string; ends: number[]; shortest: number }[];
 }
@@ -29,7 +31,7 @@ export function soundGraph(
   sentences: readonly string[],
   waysOf: (word: string) => readonly string[],
 ): SoundGraph {
-  const graph: SoundGraph = { sounds: [], after: [], sentences: [] };
+  const graph: SoundGraph = { sounds: [], after: [], goesOn: [], sentences: [] };
   const start: Place = { ends: [START], shortest: 0, next: new Map() };
   for (const words of new Set(sentences)) {
     let place: Place | null = start;
@@ -53,6 +55,8 @@ function grow(graph: SoundGraph, from: Place, ways: readonly string[]): Place | 
     let before = from.ends;
     for (const sound of sounds) {
       graph.after.push(before);
+      graph.goesOn.push(false);
+      for (const node of before) if (node !== START) graph.goesOn[node] = true;
       before = [graph.sounds.push(sound) - 1];
     }
     return before[0]!;

@@ -84,6 +84,20 @@ describe('the score of a sentence', () => {
     expect(forwardScores(made, among).sentences[at]).toBeCloseTo(alone, 10);
   });
 
+  it('knows what is still being said: all that has begun and not ended', () => {
+    const graph = soundGraph(SENTENCES, waysOf);
+    const made = outputs([
+      [1, 6, 1, 1],
+      [5, 1, 2, 2],
+    ]);
+    const { sentences, unfinished } = forwardScores(made, graph);
+    const ends = graph.sentences.findIndex(({ words }) => words === 'a');
+    // "a" is over here, and so begun is "a see": as likely as each other.
+    expect(unfinished).toBeGreaterThanOrEqual(sentences[ends]!);
+    const alone = forwardScores(made, soundGraph(['a'], waysOf));
+    expect(alone.unfinished).toBe(-Infinity);
+  });
+
   it('is no chance at all where the clip is shorter than the sentence', () => {
     const made = outputs([[1, 1, 1, 1]]);
     expect(forwardScores(made, soundGraph(['papa'], waysOf)).sentences[0]).toBe(-Infinity);

@@ -1,0 +1,26 @@
+// Whether a sentence is over although the silence after it has not lasted: then the cook is answered sooner.
+
+import { consequenceOf } from '../../machines/dialogue/commands.ts';
+import type { Hearing } from '../kitchen/ports.ts';
+import type { AllReadings } from './decide.ts';
+
+/** Well over every bar. */
+export const CERTAIN = 0.8;
+/** Natural log by which it must be likelier that the sentence is over than that any open one is still being said. */
+export const AHEAD = 4;
+
+/**
+ * What safety hangs on is never taken before the silence has lasted. What another open sentence begins with, or
+ * sounds like the beginning of, may go on.
+ */
+export function isSaidOut(
+  hearing: Hearing,
+  readings: AllReadings,
+): hearing is Extract<Hearing, { kind: 'heard' }> {
+  if (hearing.kind !== 'heard' || !('sounds' in readings)) return false;
+  return (
+    consequenceOf(hearing.understood.command) !== 'safety' &&
+    hearing.confidence >= CERTAIN &&
+    readings.sounds.unfinished(hearing.words) < -AHEAD
+  );
+}

@@ -51,6 +51,7 @@ export const dialogueMachine = dialogue.createMachine({
   initial: 'listening',
   on: {
     open: { actions: 'noteWhatIsPossible' },
+    doubted: { actions: 'noteWhatIsOwed' },
     touched: { target: '.listening', actions: 'noteTheExchange' },
     called: { actions: 'noteTheCall' },
     heard: [

@@ -55,6 +55,8 @@ export type DialogueEvent =
   | { type: 'touched'; at: number }
   /** The cook has pressed to talk: what is said next is meant for us. */
   | { type: 'called'; at: number }
+  /** The log knows of a boil that dropped in one of these canners, and that nobody has said in which. */
+  | { type: 'doubted'; at: number; canners: readonly CannerId[] }
   /** What was being said was cut short. */
   | { type: 'hushed'; at: number }
   | { type: 'tick'; at: number };

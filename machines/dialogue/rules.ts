@@ -5,6 +5,7 @@ import { isSureOf, vouching } from './certainty.ts';
 import type { Act, Heard, Situation } from './events.ts';
 import { backwards, meaningOf, named, type Meaning, type Words } from './meaning.ts';
 import { mustBeAnswered, SOONEST_ANSWER_MS, type Question } from './questions.ts';
+import { twinsOf } from './twins.ts';
 
 export interface DialogueContext {
   situation: Situation;
@@ -68,12 +69,22 @@ export function answerOf(context: DialogueContext, hearing: Heard, at: number): 
   // "Not done yet" may be about anything: it denies, but it does not say that the boil dropped.
   if (command === 'no' && slots.notYet === true && question.no) return null;
   if (command === 'no') return judged('no', question.no, hearing, situation);
+  if (question.yes && saysItInFull(hearing, question)) return judged('yes', question.yes, hearing, situation);
   if (command !== 'switch.batch') return null;
   const about = named(slots.fruit, situation);
   const act = question.options.find(
     (option) => (option.slots.batch ?? option.about) === about && isStillOpen(option, situation),
   );
   return act ? { kind: 'chosen', act, words: hearing } : null;
+}
+
+const fullBoil = twinsOf('canner.fullBoil');
+
+/** "Full rolling boil" said to a question that names the pot or the canner: of that one, as a yes would be. */
+function saysItInFull({ understood: { command, slots } }: Words, { yes, message }: Question): boolean {
+  const isNamed = slots.fruit !== undefined || slots.canner !== undefined;
+  if (yes === null || isNamed || message.key === 'dialogue.wasThat') return false;
+  return fullBoil.includes(command) && fullBoil.includes(yes.command);
 }
 
 function judged(kind: 'yes' | 'no', act: Act | null, words: Words, situation: Situation): Answer {
@@ -102,7 +113,7 @@ export function comesBack({ owed, exchangedAt }: DialogueContext, at: number): b
 }
 
 /** Once one of the boils in doubt is known to have dropped, or its jars are out, nothing is owed. */
-export function stillOwed({ owed }: DialogueContext, situation: Situation): Question | null {
+export function stillOwed({ owed }: Pick<DialogueContext, 'owed'>, situation: Situation): Question | null {
   const acts = owed === null ? [] : [owed.yes, ...owed.options].filter((act) => act !== null);
   return acts.every((act) => isStillOpen(act, situation)) ? owed : null;
 }

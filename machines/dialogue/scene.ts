@@ -5,7 +5,15 @@ import { consequenceOf } from './commands.ts';
 import type { Act, DialogueEffect, DialogueEvent } from './events.ts';
 import { weighed, type Meaning, type Words } from './meaning.ts';
 import { asked, didItKeepBoiling, mustBeAnswered, question, type Question } from './questions.ts';
-import { actOfSilence, answerOf, takenAs, type Answer, type DialogueContext, type Taken } from './rules.ts';
+import {
+  actOfSilence,
+  answerOf,
+  stillOwed,
+  takenAs,
+  type Answer,
+  type DialogueContext,
+  type Taken,
+} from './rules.ts';
 import * as words from './words.ts';
 
 export interface Scene {
@@ -85,6 +93,27 @@ function ask(scene: Doing, meaning: Taken, heard: Words): void {
 
 export function askAnew(scene: Doing, before: Question | null): void {
   if (before) put(scene, asked(before, scene.event.at));
+}
+
+/** What a page before this one was owed, asked in the words of this one; nothing once it is known. */
+export function owedFrom(
+  context: DialogueContext,
+  canners: readonly string[],
+  at: number,
+): DialogueContext['owed'] {
+  const { situation } = context;
+  const acts = canners.map((about): Act => ({
+    type: 'act',
+    command: 'canner.boilDropped',
+    about,
+    slots: {},
+  }));
+  const [only, another] = acts;
+  if (!only) return null;
+  const owed = another
+    ? question(at, words.whichOne(acts, situation), { options: acts })
+    : question(at, words.plainly(only, situation), { yes: only });
+  return stillOwed({ owed }, situation);
 }
 
 function put({ enqueue }: Doing, wanted: Question): void {

@@ -20,6 +20,7 @@ import {
   askAnew,
   chosen,
   doAll,
+  owedFrom,
   settle,
   taken,
   type Scene,
@@ -76,6 +77,9 @@ export const dialogue = setup({
   actions: {
     noteWhatIsPossible: assign(({ context, event }) =>
       event.type === 'open' ? { situation: event.situation, owed: stillOwed(context, event.situation) } : {},
+    ),
+    noteWhatIsOwed: assign(({ context, event }) =>
+      event.type === 'doubted' ? { owed: owedFrom(context, event.canners, event.at) } : {},
     ),
     noteTheExchange: assign({ exchangedAt: ({ event }) => event.at, misses: 0 }),
     noteTheCall: assign({ exchangedAt: ({ event }) => event.at }),

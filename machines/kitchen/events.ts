@@ -95,6 +95,9 @@ export type PlanTold =
   | { type: 'heat.putOff'; at: number; batch: BatchId; until: number }
   | { type: 'heat.called'; at: number; batch: BatchId };
 
+/** A boil dropped in one of these canners, and nobody has said in which; none: nothing is in doubt any more. */
+export type BoilDoubted = { type: 'boil.doubted'; at: number; canners: readonly CannerId[] };
+
 /** Time passing, and coming back after time went by unseen. */
 export type ClockHappening =
   { type: 'tick'; at: number } | { type: 'kitchen.returned'; at: number; awaySince: number };
@@ -111,6 +114,7 @@ export type KitchenEvent =
   | (CannerHappening & { at: number; canner: CannerId })
   | ClockHappening
   | PlanTold
+  | BoilDoubted
   /** An earlier entry was wrong: it never happened, or happened at another time, or to another batch. */
   | {
       type: 'log.corrected';

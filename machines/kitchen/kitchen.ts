@@ -71,6 +71,8 @@ export function kitchenWith(charts: Charts, isHeard = true): Step {
         return openCanner(kitchen, event);
       case 'log.corrected':
         return { kitchen, effects: [], changed: true }; // corrections are applied where the log is folded
+      case 'boil.doubted': // the talk's own note: no clock is void until it is known whose boil it was
+        return { kitchen, effects: [], changed: true };
       case 'heat.putOff':
       case 'heat.called': // the plan's own word: a chart knows nothing of the other pots
         return { kitchen, effects: [], changed: kitchen.batches[event.batch] !== undefined };

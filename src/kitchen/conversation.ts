@@ -6,7 +6,9 @@ import type { Act, DialogueEffect, Query } from '../../machines/dialogue/events.
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { Announcer, Caption } from './announcing.ts';
 import { helpWith, howLong, status, whatNext } from './answers.ts';
+import { doubtedIn } from './doubtedBoil.ts';
 import type { Evening } from './evening/evening.ts';
+import { happenings } from './fold.ts';
 import type { Actors } from './kitchenView.ts';
 import type { Verbosity } from './fading.ts';
 import type { Wish } from './live-ports.ts';
@@ -40,6 +42,8 @@ export interface ConversationPorts {
   journal: Journal;
   /** The plan of several batches; null where there is none to ask after. */
   evening: () => Pick<Evening, 'spoken' | 'leave' | 'stay'> | null;
+  /** A boil dropped, and the cook has not said in which of these canners; none: it is known. */
+  doubtBoils(canners: readonly string[]): void;
   /** The cook has answered whether the device slept. */
   settleDoubt(slept: boolean): void;
 }
@@ -67,6 +71,7 @@ export class Conversation {
       act: (act) => this.#act(act),
       query: (query) => this.#answer(query),
       effect: (effect) => ports.announcer.effect(effect),
+      doubts: (canners) => ports.doubtBoils(canners),
     });
   }
 
@@ -125,6 +130,12 @@ export class Conversation {
   /** What can be accepted now, and what it would mean. */
   open(situation: Situation): void {
     this.#talk.take({ type: 'open', at: this.#ports.wall(), situation });
+  }
+
+  /** What was owed an answer before the page was closed. */
+  recall(): void {
+    const canners = doubtedIn(happenings(this.#ports.entries()));
+    if (canners.length > 0) this.#talk.take({ type: 'doubted', at: this.#ports.wall(), canners });
   }
 
   /** Another language: what was said last, in the old one, makes room for what there is to do. */

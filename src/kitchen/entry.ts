@@ -62,6 +62,7 @@ const batchWords = [
   batchWord('batch.stopped'),
 ] as const;
 const heatPutOff = z.strictObject({ type: z.literal('heat.putOff'), at, batch: id, until: at });
+const boilDoubted = z.strictObject({ type: z.literal('boil.doubted'), at, canners: z.array(id) });
 const readingTaken = z.strictObject({
   type: z.literal('reading.taken'),
   at,
@@ -132,6 +133,7 @@ export const kitchenEventSchema = z.discriminatedUnion('type', [
   cannerSet,
   ...batchWords,
   heatPutOff,
+  boilDoubted,
   readingTaken,
   minutesAdded,
   jarsFilled,

@@ -87,6 +87,7 @@ export class LiveKitchen {
       takeBack: async (source) => (await this.#keeper?.takeBack(now(), source)) != null,
       lookAt: (about) => this.focus(about),
       entries: () => this.#keeper?.log.entries ?? [],
+      doubtBoils: (canners) => void this.#tell({ type: 'boil.doubted', at: now(), canners }, 'clock'),
       settleDoubt: (slept) => this.#doubt.settle(slept),
       wish: ports.wish ?? null,
       verbosity: () => manners().words,
@@ -137,6 +138,8 @@ export class LiveKitchen {
     this.#keeper = keeper;
     this.#picture.of(keeper.log);
     if (leads) await this.#wake(lastSeenAt);
+    this.#expect();
+    if (leads) this.#conversation.recall();
     this.#stopBeat = this.#ports.clock.beat((now) =>
       leads ? this.#beat(now, keeper, store) : this.#refresh(),
     );

@@ -3,12 +3,15 @@
 import { initialTransition, transition, type SnapshotFrom } from 'xstate';
 import { dialogueMachine } from '../../machines/dialogue/chart.ts';
 import type { Act, DialogueEffect, DialogueEvent, Query } from '../../machines/dialogue/events.ts';
+import type { DialogueContext } from '../../machines/dialogue/rules.ts';
 import { emittedBy } from '../../machines/kitchen/step.ts';
 
 export interface TalkOut {
   act(act: Act): void;
   query(query: Query): void;
   effect(effect: Exclude<DialogueEffect, Act | Query>): void;
+  /** In which of these canners did the boil drop? Or in none: nobody is owed that any more. */
+  doubts(canners: readonly string[]): void;
 }
 
 export class Talk {
@@ -32,7 +35,10 @@ export class Talk {
   /** What came of it, which has been handed on. */
   take(event: DialogueEvent): DialogueEffect[] {
     const [next, actions] = transition(dialogueMachine, this.#snapshot, event);
+    const before = doubtedIn(this.#snapshot.context);
     this.#snapshot = next;
+    const now = doubtedIn(next.context);
+    if (event.type !== 'doubted' && now.join(' ') !== before.join(' ')) this.#out.doubts(now);
     const effects = emittedBy<DialogueEffect>(actions);
     for (const effect of effects) this.#hand(effect);
     return effects;
@@ -49,3 +55,8 @@ export class Talk {
     }
   }
 }
+
+const doubtedIn = ({ owed }: DialogueContext): string[] =>
+  (owed === null ? [] : [owed.yes, ...owed.options]).flatMap((act) =>
+    act?.command === 'canner.boilDropped' && act.about !== null ? [act.about] : [],
+  );

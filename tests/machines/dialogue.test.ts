@@ -384,6 +384,36 @@ describe('several batches at once', () => {
     ]);
   });
 
+  it('"full boil" answers the question about the one that was asked after, and is not asked back', () => {
+    const both = [open('pot.rollingBoil', 'b2', true), ...cannerHeating];
+    for (const [key, about, command] of [
+      ['canner.askIfFullBoil', 'c1', 'canner.fullBoil'],
+      ['batch.askIfRollingBoil', 'b2', 'pot.rollingBoil'],
+    ] as const) {
+      const talk = new Talk(both).says({ key }, about).wait(2);
+      expect(talk.hear('canner.fullBoil', { either: true }).acts()).toMatchObject([{ command, about }]);
+    }
+  });
+
+  it('"full boil" of another by name is no answer, and neither is one said before the question, or half heard', () => {
+    const both = [open('pot.rollingBoil', 'b2', true), ...cannerHeating];
+    const asked = () => new Talk(both).says({ key: 'canner.askIfFullBoil' }, 'c1');
+    expect(asked().wait(2).hear('pot.rollingBoil', { either: true, fruit: 'pear' }).acts()).toMatchObject([
+      { command: 'pot.rollingBoil', about: 'b2' },
+    ]);
+    const justBegun = new Talk(both);
+    const saying = {
+      type: 'saying',
+      at: justBegun.at,
+      message: { key: 'canner.askIfFullBoil' },
+      about: 'c1',
+    } as const;
+    expect(justBegun.send(saying).hear('canner.fullBoil', { either: true }).said()).toMatchObject([
+      { key: 'dialogue.which' },
+    ]);
+    expect(asked().wait(2).hear('canner.fullBoil', { either: true }, 0.6, 'unsure').acts()).toEqual([]);
+  });
+
   it('"the canner is at a full boil" is of the canner, whatever the pots do', () => {
     const talk = new Talk([open('pot.rollingBoil', 'b2', true), ...cannerHeating]).hear('canner.fullBoil');
     expect(talk.acts()).toEqual([{ type: 'act', command: 'canner.fullBoil', about: 'c1', slots: {} }]);

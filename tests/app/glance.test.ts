@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { fitsGlance, glance, subjectOf } from '../../src/app/stove/glance.ts';
 import { sceneOf } from '../../src/app/stove/scene.ts';
 import { widthEm } from '../../src/app/stove/widths.ts';
+import { createCatalogue } from '../../src/words/catalogue.ts';
 import { screenWords } from '../../src/words/en.screens.ts';
 import { mainOfBatch } from '../../machines/batch/choices.ts';
 import { mainOfCanner } from '../../machines/canner/choices.ts';
@@ -30,9 +31,16 @@ describe('in every state', () => {
 });
 
 describe('every big word', () => {
-  const big = Object.entries(screenWords).filter(([key]) => /^screen\.(act|ask|warn)\./.test(key));
-  test.each(big)('%s fits a phone', (_, text) => {
-    expect(fitsGlance(text)).toBe(true);
+  const big = Object.keys(screenWords).filter((key) => /^screen\.(act|ask|warn)\./.test(key));
+  const spanish = createCatalogue('es', 'metric');
+  test.each(big)('%s fits a phone, in either language', (key) => {
+    for (const tongue of [catalogue, spanish]) expect(fitsGlance(tongue.text({ key }))).toBe(true);
+  });
+
+  test('a warning leaves room for the box around it', () => {
+    const warnings = big.filter((key) => key.startsWith('screen.warn.'));
+    for (const tongue of [catalogue, spanish])
+      for (const key of warnings) expect(widthEm(tongue.text({ key }))).toBeLessThanOrEqual(4.13);
   });
 
   test('there is one for every state that the machines can be in', () => {
@@ -108,5 +116,6 @@ describe('what is in view', () => {
 });
 
 test('an unmeasured letter counts as the widest, so that no word is cut', () => {
-  expect(widthEm('é')).toBeGreaterThan(widthEm('e'));
+  expect(widthEm('ø')).toBeGreaterThan(widthEm('e'));
+  expect(widthEm('é')).toBe(widthEm('e'));
 });

@@ -3,7 +3,10 @@
 import { expect, test } from 'vitest';
 import { MAIN_CANNER } from '../../machines/kitchen/kitchen.ts';
 import { inReach } from '../../src/app/stove/Controls.tsx';
+import { subjectOf } from '../../src/app/stove/glance.ts';
+import { choicesOf } from '../../src/app/stove/StoveScreen.tsx';
 import { cannerView } from '../../src/kitchen/cannerView.ts';
+import { actorsOf } from '../../src/kitchen/kitchenView.ts';
 import { sayIt } from '../../src/words/sayit.en.ts';
 import { logbook, type Logbook } from '../kitchen/logbook.ts';
 
@@ -25,7 +28,10 @@ test('while water is low, that it was added', () => {
   const low = boiling().canner('canner.waterLow');
   expect(canner(low).warning).toEqual({ key: 'screen.warn.canner.addWater' });
   expect(near(low).slice(0, 2)).toEqual(['canner.boilHolds', 'canner.waterAdded']);
-  expect(near(low.canner('canner.boilDropped')).slice(0, 2)).toEqual(['canner.fullBoil', 'canner.waterAdded']);
+  expect(near(low.canner('canner.boilDropped')).slice(0, 2)).toEqual([
+    'canner.fullBoil',
+    'canner.waterAdded',
+  ]);
 });
 
 test('once the time is served nobody is asked to add water: the heat is off, and no word could answer', () => {
@@ -33,4 +39,15 @@ test('once the time is served nobody is asked to add water: the heat is off, and
   expect(canner(served).state).toBe('standing');
   expect(canner(served).choices.map(({ command }) => command)).not.toContain('canner.waterAdded');
   expect(canner(served).warning).toBeNull();
+});
+
+test('with full jars in hand, that they are in the canner, as soon as it is hot', () => {
+  const it = logbook().toFilled();
+  const inHand = () => {
+    const subject = subjectOf({ ...actorsOf(it.log.kitchen, it.now, sayIt), focus: 'plum' });
+    return inReach(choicesOf(subject!)).map(({ command, main }) => [command, main]);
+  };
+  expect(inHand()[0]).toEqual(['jars.in', true]);
+  it.canner('canner.off');
+  expect(inHand().map(([command]) => command)).not.toContain('jars.in');
 });

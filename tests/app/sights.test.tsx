@@ -68,7 +68,11 @@ test('under “More” stand the reason, who says so, and the pictures of the st
   const filling = states['filling']?.batches[0];
   if (!filling) throw new Error('no batch is filling');
   const html = renderToStaticMarkup(
-    <SeeIt subject={{ kind: 'batch', batch: filling, canner: null }} first={null} catalogue={catalogue} />,
+    <SeeIt
+      subject={{ kind: 'batch', batch: filling, canner: null, loads: [] }}
+      first={null}
+      catalogue={catalogue}
+    />,
   );
   expect(html).toContain(word('why.batch.filling'));
   expect(html).toContain('AIB-539');

@@ -44,7 +44,11 @@ describe('on a Spanish screen', () => {
       .find(({ state }) => state === 'mashing');
     const html = (catalogue: typeof spanish) =>
       renderToStaticMarkup(
-        <SeeIt subject={{ kind: 'batch', batch: batch!, canner: null }} first={null} catalogue={catalogue} />,
+        <SeeIt
+          subject={{ kind: 'batch', batch: batch!, canner: null, loads: [] }}
+          first={null}
+          catalogue={catalogue}
+        />,
       );
     expect(html(english)).toContain('common practice, no source');
     expect(html(spanish)).toContain('práctica común, sin fuente');

@@ -45,11 +45,11 @@ export function logbook(names: readonly string[] = ['plum'], jarsPerLoad = 7) {
       if (it.state(batch) === 'blending') it.tell('blend.done', batch);
       return it.tell('plate.spooned', batch).wait(2);
     },
-    toLoaded(full = 6) {
+    toFilled(full = 6) {
       it.canner('canner.filled').canner('canner.heatOn').canner('canner.hot').toPlate();
-      it.tell('plate.held').tell('jars.ready').tell('jars.filled', 'plum', { full, spare: 0 });
-      return it.canner('jars.in').wait(5);
+      return it.tell('plate.held').tell('jars.ready').tell('jars.filled', 'plum', { full, spare: 0 });
     },
+    toLoaded: (full = 6) => it.toFilled(full).canner('jars.in').wait(5),
     /** Full boil for the whole time of the plan, with somebody looking each minute. */
     serve(batch = 'plum') {
       const minutes = log.kitchen.batches[batch]?.context.plan.process?.minutes ?? 0;

@@ -22,10 +22,12 @@ export function Rail({ view, current, catalogue, focus }: RailProps) {
   const count = things(view);
   if (count < 2) return null;
   const crowded = count > FEW;
+  const full = count > MANY;
   const plate = (thing: BatchView | CannerView, name: string) => ({
     id: thing.id,
     whole: name,
     name: crowded ? nameWithin(name, PLATE_EM) : name,
+    short: nameWithin(name, full ? FULL_PLATE_EM : PHONE_PLATE_EM),
     shown: thing.id === current,
     warned: thing.warning !== null,
     focus,
@@ -33,7 +35,7 @@ export function Rail({ view, current, catalogue, focus }: RailProps) {
   });
   return (
     <nav
-      className={crowded ? 'rail crowded' : 'rail'}
+      className={full ? 'rail crowded full' : crowded ? 'rail crowded' : 'rail'}
       aria-label={catalogue.text({ key: 'screen.region.rail' })}
     >
       {view.batches.map((batch) => (
@@ -54,6 +56,8 @@ export function Rail({ view, current, catalogue, focus }: RailProps) {
 
 /** More than these stand close together, each with less about it. */
 const FEW = 2;
+/** More than these, six batches and two canners, leave room for a short name only. */
+const MANY = 7;
 
 /** A canner that holds nothing but the one batch is seen with it already. */
 function things(view: KitchenView): number {
@@ -70,6 +74,8 @@ interface PlateProps {
   /** As it is spoken of; `name` is what there is room for. */
   whole: string;
   name: string;
+  /** The same where there is least of it. */
+  short: string;
   /** How long, or what it does where no clock runs. */
   time: string;
   numerals: string;
@@ -87,6 +93,7 @@ const Plate = memo(function Plate({
   id,
   whole,
   name,
+  short,
   time,
   numerals,
   icon,
@@ -111,7 +118,7 @@ const Plate = memo(function Plate({
       )}
       <span className="plate-name">{name}</span>
       <span className="plate-short" aria-hidden="true">
-        {nameWithin(name, PHONE_PLATE_EM)}
+        {short}
       </span>
       <span className="plate-clock">{time}</span>
       <span className="plate-numerals" aria-hidden="true">
@@ -132,6 +139,7 @@ function timeOf(thing: BatchView | CannerView, now: number, catalogue: Catalogue
 /** Room for a name on a plate in a crowded row, and on a phone, em of the big type. */
 const PLATE_EM = 4.3;
 const PHONE_PLATE_EM = 3.4;
+const FULL_PLATE_EM = 2.9;
 
 function potIcon({ pot, plan }: BatchView): Pick<PlateProps, 'icon' | 'hue' | 'top'> {
   const level = pot && Math.min(1, pot.massKg.likely / pot.startMassKg);

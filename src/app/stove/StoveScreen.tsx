@@ -9,7 +9,7 @@ import { StageSight } from '../drawings/sights/Sight.tsx';
 import { Caption } from './Caption.tsx';
 import { Controls } from './Controls.tsx';
 import { EarStrip } from './EarStrip.tsx';
-import { glance, isOneLine, type Subject } from './glance.ts';
+import { glance, isLongOnATablet, isOneLine, type Subject } from './glance.ts';
 import { GlanceZone } from './GlanceZone.tsx';
 import { Notices } from './Notices.tsx';
 import { Rail } from './Rail.tsx';
@@ -70,6 +70,7 @@ export function StoveScreen({
           planned,
           standing,
           'one-line': isOneLine(seen.act),
+          'long-act': isLongOnATablet(seen.act),
         })}
       >
         <button
@@ -138,5 +139,5 @@ function vesselClass(has: Record<string, boolean>): string {
 /** What is open for the thing in view; the jars of a batch bring the canner's choices with them. */
 export function choicesOf(subject: Subject): Choice[] {
   if (subject.kind === 'canner') return subject.canner.choices;
-  return [...(subject.canner?.choices ?? []), ...subject.batch.choices];
+  return [...(subject.canner?.choices ?? []), ...subject.loads, ...subject.batch.choices];
 }

@@ -1,7 +1,7 @@
 // What can be read from two metres: which pot, how long, what to do. Three things, in few and short words.
 
 import type { Catalogue } from '../../kitchen/ports.ts';
-import type { BatchView, CannerView, ClockView, KitchenView } from '../../kitchen/view.ts';
+import type { BatchView, CannerView, Choice, ClockView, KitchenView } from '../../kitchen/view.ts';
 import type { Message } from '../../../machines/kitchen/effects.ts';
 import { screenWords } from '../../words/en.screens.ts';
 import { cannerLabel } from '../cannerLabel.ts';
@@ -11,7 +11,14 @@ import { nameWithin } from './names.ts';
 import { SPACE_EM, widthEm } from './widths.ts';
 
 export type Subject =
-  { kind: 'batch'; batch: BatchView; canner: CannerView | null } | { kind: 'canner'; canner: CannerView };
+  | {
+      kind: 'batch';
+      batch: BatchView;
+      canner: CannerView | null;
+      /** That its jars are in the canner which waits for them, hot: told of the canner, and done with the batch in hand. */
+      loads: Choice[];
+    }
+  | { kind: 'canner'; canner: CannerView };
 
 export interface Glance {
   which: string;
@@ -25,16 +32,25 @@ export interface Glance {
 export function subjectOf(view: Pick<KitchenView, 'batches' | 'canners' | 'focus'>): Subject | null {
   const canner = view.canners.find((one) => one.id === view.focus);
   const holds = canner?.load[0] && view.batches.find((one) => one.id === canner.load[0]?.batch);
-  if (canner && holds && canner.load.length === 1) return { kind: 'batch', batch: holds, canner };
+  if (canner && holds && canner.load.length === 1) return { kind: 'batch', batch: holds, canner, loads: [] };
   if (canner) return { kind: 'canner', canner };
   const batch = view.batches.find((one) => one.id === view.focus) ?? view.batches[0];
-  if (batch) return { kind: 'batch', batch, canner: cannerHolding(view, batch) };
+  if (batch) {
+    const holding = cannerHolding(view, batch);
+    return { kind: 'batch', batch, canner: holding, loads: holding ? [] : loadsOf(view, batch) };
+  }
   const first = view.canners[0];
   return first ? { kind: 'canner', canner: first } : null;
 }
 
 function cannerHolding(view: Pick<KitchenView, 'canners'>, batch: BatchView): CannerView | null {
   return view.canners.find((canner) => canner.load.some((share) => share.batch === batch.id)) ?? null;
+}
+
+function loadsOf({ canners }: Pick<KitchenView, 'canners'>, { id }: BatchView): Choice[] {
+  return canners.flatMap(({ choices }) =>
+    choices.filter(({ command, main, jarsOf }) => command === 'jars.in' && main && jarsOf?.includes(id)),
+  );
 }
 
 export function glance(view: KitchenView, subject: Subject, catalogue: Catalogue): Glance {
@@ -111,6 +127,12 @@ export function fitsGlance(text: string): boolean {
   const whole = lines.reduce((sum, width) => sum + width, SPACE_EM * (lines.length - 1));
   return lines.length <= LINES && whole <= ONE_LINE_EM;
 }
+
+/** On a tablet held upright. */
+const TABLET_LINE_EM = 3.93;
+
+/** Does the act need a second line there? */
+export const isLongOnATablet = (text: string): boolean => widthEm(text) > TABLET_LINE_EM;
 
 /** Does the act stand in one line where the screen is narrowest? */
 export const isOneLine = (text: string): boolean => linesOf(text).length === 1;

@@ -12,11 +12,15 @@ const ADVANCE: Record<string, number> = Object.fromEntries(
     .map((entry) => [entry.charAt(0), Number(entry.slice(1)) / 1000]),
 );
 export const SPACE_EM = 0.125;
-/** A letter that was not measured, an accented one or a sign, is taken to be as wide as the widest. */
+/** A letter that was not measured, or a sign, is taken to be as wide as the widest. */
 const WIDEST_EM = 0.58;
+/** What stands over a letter, apart from it. */
+const ACCENTS = /[\u0300-\u036F]/g;
+/** An accented letter is as wide as the bare one, a sign that opens a question as the one that ends it. */
+const bare = (text: string): string => text.normalize('NFD').replace(ACCENTS, '').replaceAll('¿', '?');
 
 export function widthEm(text: string): number {
-  return [...text].reduce(
+  return [...bare(text)].reduce(
     (sum, letter) => sum + (letter === ' ' ? SPACE_EM : (ADVANCE[letter] ?? WIDEST_EM)),
     0,
   );

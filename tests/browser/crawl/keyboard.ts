@@ -131,6 +131,9 @@ async function isRefused(page: Page): Promise<boolean> {
   return REFUSALS.some((refusal) => caption?.includes(refusal));
 }
 
+/** Tenths of a second until an act counts as none: a machine that is busy elsewhere is slow, and no fault of the page. */
+const PATIENCE = 60;
+
 /** By its digit, or from the list where it has none; what is asked then is answered by key too. */
 async function act(stage: Stage, index: number, { guarded }: Offered): Promise<boolean> {
   const { page } = stage;
@@ -153,7 +156,7 @@ async function act(stage: Stage, index: number, { guarded }: Offered): Promise<b
     if (guarded) await page.keyboard.press('Enter');
   }
   // With six pots on the stove a question may come late: it is waited for as long as what is told.
-  for (let asked = 0, patience = 0; patience < 20; patience++) {
+  for (let asked = 0, patience = 0; patience < PATIENCE; patience++) {
     await page.waitForTimeout(100);
     if ((await told(stage)) > before || (await isRefused(page))) return true;
     if (asked < 3 && (await page.evaluate(() => document.querySelector('dialog[open]') !== null))) {

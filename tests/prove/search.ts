@@ -48,9 +48,11 @@ export interface SearchOptions {
   /** Stops at the first violation: for the mutants. */
   untilFirst?: boolean;
   mostStates?: number;
+  /** Called with the first moment of each pair of states of the batch and the canner. */
+  onNewStates?: (kitchen: Kitchen, now: number) => void;
 }
 
-const START = Date.UTC(2026, 8, 12, 17);
+export const START = Date.UTC(2026, 8, 12, 17);
 
 export function search({
   plan,
@@ -58,11 +60,13 @@ export function search({
   jarsPerLoad = 1,
   untilFirst = false,
   mostStates = Infinity,
+  onNewStates,
 }: SearchOptions): Found {
   const step = kitchenWith(charts);
   const minutes = plan.process?.minutes ?? 0;
   const moments = new Map<string, Moment>();
   const queue: Moment[] = [];
+  const pairs = new Set<string>();
   const found: Found = {
     states: 0,
     edges: 0,
@@ -106,6 +110,9 @@ export function search({
     const moment: Moment = { cameFrom, isEnd, comesFrom: new Set(), open: { kitchen, account } };
     moments.set(key, moment);
     queue.push(moment);
+    const pair = `${batchName(kitchen)} ${cannerName(kitchen)}`;
+    if (!pairs.has(pair)) onNewStates?.(kitchen, account.now);
+    pairs.add(pair);
     found.batchStates.add(batchName(kitchen));
     found.cannerStates.add(cannerName(kitchen));
     return moment;

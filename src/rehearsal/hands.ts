@@ -15,6 +15,7 @@ import {
   type Stove,
 } from '../stove/index.ts';
 import { marked } from './marks.ts';
+import { atItsCanner, besideOn, ofAnotherCanner, turned, withBeside, type OfCanner } from './besideIt.ts';
 import type { Scene, Truth } from './scene.ts';
 import { cannerSurfaceOf, surfaceOf } from './surface.ts';
 
@@ -54,6 +55,7 @@ export function runTo(scene: Scene, at: number): Scene {
       ...now,
       stove,
       at: next,
+      beside: now.beside && besideOn(now.beside, now.stove, (next - now.at) / 1000),
       hands: { ...now.hands, skim: false },
       marks: marked(now.marks, now.stove, stove, next),
     };
@@ -118,12 +120,16 @@ const NEXT: { [Type in KitchenEvent['type']]?: Act } = {
 export function followed(scene: Scene, event: KitchenEvent): Scene {
   const next = NEXT[event.type];
   const then = told(scene, event);
+  const other = ofAnotherCanner(then, event);
+  if (other) return next ? turnBeside(then, other.canner, next) : then;
   return next ? act(then, next) : then;
 }
 
 /** What was told happens at the stove too, as far as it is a thing done with hands. */
 export function told(scene: Scene, event: KitchenEvent): Scene {
-  const now = runTo(scene, event.at);
+  const now = atItsCanner(runTo(scene, event.at), event);
+  const other = ofAnotherCanner(now, event);
+  if (other) return toldBeside(now, other);
   const then = { ...now, told: [...now.told, { event, truth: truthOf(now) }] };
   switch (event.type) {
     case 'setup.ready':
@@ -164,6 +170,25 @@ export function told(scene: Scene, event: KitchenEvent): Scene {
       return then;
   }
 }
+
+/** What was told of the other canner is done there: its heat, its water. Its jars are of a batch without a stove. */
+function toldBeside(scene: Scene, event: OfCanner): Scene {
+  switch (event.type) {
+    case 'canner.heatOn':
+      return turned(scene, event.canner, CANNER_DIAL.high);
+    case 'canner.off':
+      return turned(scene, event.canner, CANNER_DIAL.off);
+    case 'canner.waterAdded':
+      return withBeside(scene, event.canner, ({ canner }) => ({
+        canner: { ...canner, waterKg: canner.waterKg + 1 },
+      }));
+    default:
+      return withBeside(scene, event.canner, () => ({}));
+  }
+}
+
+const turnBeside = (scene: Scene, canner: string, next: Act): Scene =>
+  next.do === 'canner.heat' ? turned(scene, canner, CANNER_DIAL[next.heat]) : scene;
 
 function truthOf({ stove, marks, plate }: Scene): Truth {
   const out = stove.jars.filter(

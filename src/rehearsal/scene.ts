@@ -54,6 +54,14 @@ export interface Truth {
   lidsUp: number | null;
 }
 
+/** A canner that stands beside this batch's own: what others do there must not be done to ours. */
+export interface BesideIt {
+  id: string;
+  canner: Stove['canner'];
+  burner: Stove['cannerBurner'];
+  dial: number;
+}
+
 export interface Scene {
   batch: RehearsedBatch;
   stove: Stove;
@@ -64,6 +72,10 @@ export interface Scene {
   stirsUntil: number;
   /** The spoonful on the plate: how it will turn out, and since when it lies there. */
   plate: { at: number; verdict: PlateVerdict } | null;
+  /** The canner that this batch's jars are in or for, as far as is known: the first that is spoken of. */
+  canner: string | null;
+  /** Another canner of the evening, with its burner and its dial; null where none was spoken of. */
+  beside: BesideIt | null;
   /** Are the empty jars hot? */
   jarsHot: boolean;
   told: Told[];
@@ -116,6 +128,8 @@ export function layOut(batch: RehearsedBatch, seed: number, at: number, mishapsP
     at,
     stirsUntil: -Infinity,
     plate: null,
+    canner: null,
+    beside: null,
     jarsHot: false,
     told: [],
     marks: noMarks,

@@ -15,7 +15,15 @@ export type { Cooking, SimmerTruth } from './cook.ts';
 export { fillNextJar } from './filling.ts';
 export { emptyJar, fillJar, sealChance } from './jars.ts';
 export type { Jar } from './jars.ts';
-export { airAt, anotherEvening, drawFruit, drawKitchen, setUpStove, waterBoilsC } from './kitchens.ts';
+export {
+  airAt,
+  anotherEvening,
+  coldCanner,
+  drawFruit,
+  drawKitchen,
+  setUpStove,
+  waterBoilsC,
+} from './kitchens.ts';
 export type { Habits, Kitchen } from './kitchens.ts';
 export { massKg, solubleSolidsPct, volumeL, without } from './mixture.ts';
 export type { Mixture } from './mixture.ts';

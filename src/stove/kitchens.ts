@@ -2,6 +2,7 @@
 
 import type { Burner, BurnerKind } from './burner.ts';
 import { EFFICIENCY } from './burner.ts';
+import type { Canner } from './canner.ts';
 import type { Mixture } from './mixture.ts';
 import { boilsC } from './mixture.ts';
 import type { Air, Pot } from './pot.ts';
@@ -111,6 +112,19 @@ function potOf(kitchen: Kitchen, contents: Mixture): Pot {
   };
 }
 
+/** Water for seven half-pints. */
+export function coldCanner({ tempC }: Air): Canner {
+  return {
+    waterKg: 9,
+    coveringKg: 7,
+    diameterM: 0.32,
+    tempC,
+    vapourKgPerS: 0,
+    fullBoilS: 0,
+    boilsLost: 0,
+  };
+}
+
 /** Sets the pot on the stove, cold, with a canner of water for seven half-pints on the next burner. */
 export function setUpStove(kitchen: Kitchen, contents: Mixture, seed: number): Stove {
   const from = hat(seed);
@@ -119,15 +133,7 @@ export function setUpStove(kitchen: Kitchen, contents: Mixture, seed: number): S
     air: kitchen.air,
     pot: potOf(kitchen, contents),
     potBurner: { ...kitchen.burner, heatW: 0 },
-    canner: {
-      waterKg: 9,
-      coveringKg: 7,
-      diameterM: 0.32,
-      tempC: kitchen.air.tempC,
-      vapourKgPerS: 0,
-      fullBoilS: 0,
-      boilsLost: 0,
-    },
+    canner: coldCanner(kitchen.air),
     cannerBurner: { kind: 'electric', powerW: 2400, efficiency: 0.72, heatW: 0 },
     jars: [],
     plateC: kitchen.air.tempC,

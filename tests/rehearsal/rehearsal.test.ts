@@ -108,3 +108,56 @@ describe('the review', () => {
     expect(review(canned(3, 60, 75)).filter(({ grave }) => grave)).toEqual([]);
   });
 });
+
+describe('an evening of two canners', () => {
+  const FIRST = { canner: 'canner-1' };
+  const SECOND = { canner: 'canner-2' };
+  const bothHeating = (): Scene => {
+    let scene = begun();
+    for (const canner of [FIRST, SECOND]) scene = happens(scene, 0, 'canner.set', canner);
+    for (const canner of [FIRST, SECOND]) scene = happens(scene, 0, 'canner.heatOn', canner);
+    return scene;
+  };
+  const filled = (into: object): Scene => {
+    let scene = happens(bothHeating(), 30, 'mash.done');
+    scene = happens(scene, 31, 'jars.ready');
+    return happens(runTo(scene, 70 * MIN), 70, 'jars.filled', { full: 4, spare: 0, ...into });
+  };
+  const inSecond = (): Scene => happens(filled({ into: 'canner-2' }), 71, 'jars.in', SECOND);
+
+  test('each is heated by its own word, as hot as one alone', () => {
+    const both = runTo(bothHeating(), 40 * MIN);
+    expect(both.beside?.canner.tempC).toBeCloseTo(both.stove.canner.tempC, 1);
+    expect(both.stove.canner.tempC).toBeGreaterThan(95);
+    const one = runTo(happens(bothHeating(), 1, 'canner.off', SECOND), 40 * MIN);
+    expect(one.beside?.canner.tempC).toBeLessThan(40);
+    expect(one.stove.canner.tempC).toBeCloseTo(both.stove.canner.tempC, 5);
+  });
+
+  test('the jars go into the one that they were filled for, as hot as it was', () => {
+    const before = filled({});
+    const after = filled({ into: 'canner-2' });
+    expect([before.canner, after.canner]).toEqual(['canner-1', 'canner-2']);
+    expect(after.stove.canner).toEqual(before.beside?.canner);
+    expect(after.beside?.canner).toEqual(before.stove.canner);
+    expect(inSecond().stove.jars.filter(({ place }) => place === 'canner')).toHaveLength(4);
+  });
+
+  test('what is told of the other lifts no jar, turns no knob and is held against nobody', () => {
+    const alone = inSecond();
+    let scene = alone;
+    for (const [minute, type] of [
+      [73, 'canner.fullBoil'],
+      [74, 'canner.boilDropped'],
+      [75, 'jars.out'],
+      [76, 'canner.off'],
+    ] as const)
+      scene = happens(scene, minute, type, FIRST);
+    expect(runTo(scene, 90 * MIN).stove).toEqual(runTo(alone, 90 * MIN).stove);
+    expect(scene.hands).toEqual(alone.hands);
+    expect(keys(scene)).toEqual(keys(runTo(alone, 76 * MIN)));
+    expect(
+      happens(scene, 77, 'jars.out', SECOND).stove.jars.filter(({ place }) => place === 'out'),
+    ).toHaveLength(4);
+  });
+});

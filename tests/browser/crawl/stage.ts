@@ -143,12 +143,14 @@ async function begin(page: Page, { looksAt, asks }: SavedKitchen): Promise<void>
     if (await page.evaluate(() => !document.querySelector('.notice.grave'))) break;
     await page.waitForTimeout(1_000);
   }
-  for (let turn = 0; turn < 8; turn++) {
+  for (let turn = 0; turn < 12; turn++) {
     const shown = await page.evaluate(
       () => document.querySelector<HTMLElement>('.stove')?.dataset['looksAt'],
     );
     if (shown === looksAt) break;
     await page.keyboard.press('ArrowRight');
+    // The page paints its answer to the key first, and turns then.
+    await page.waitForTimeout(100);
   }
   if (asks) await page.waitForSelector('.answers', { timeout: 10_000 });
 }

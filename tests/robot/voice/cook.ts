@@ -511,7 +511,8 @@ const cannerSpoke = ({ key }: Prompt): boolean => key.startsWith('canner.');
 const spokeOf =
   (fruit: string) =>
   ({ key, name }: Prompt): boolean =>
-    key.startsWith('batch.') && (name === fruit || name === null);
+    // To be told to wait is an answer too.
+    /^(batch|evening\.wait)\./.test(key) && (name === fruit || name === null);
 
 /** Most words the same. */
 function alike(heard: string, said: string): boolean {

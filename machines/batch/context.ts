@@ -45,6 +45,10 @@ export interface BatchContext {
   /** When it is time to say that it is nearly thick. */
   nearlyThickAt: number | null;
   saidNearlyThick: boolean;
+  /** The last reading lay so far from what was believed that it was hardly believed. */
+  doubtsReading: boolean;
+  /** What waits for the first boil of a batch with added pectin has gone in: the sugar, or liquid pectin. */
+  wentIn: boolean;
   skimmed: boolean;
   strained: boolean;
   blended: boolean;
@@ -81,6 +85,8 @@ export function newBatch(input: BatchInput): BatchContext {
     nextPromptAt: null,
     nearlyThickAt: null,
     saidNearlyThick: false,
+    doubtsReading: false,
+    wentIn: false,
     skimmed: false,
     strained: false,
     blended: false,

@@ -18,7 +18,13 @@ export const cooking = batch.createStateConfig({
       on: {
         'heat.off': '#batch.held',
         'pot.stirred': {},
-        'pot.rollingBoil': 'simmering',
+        'pot.rollingBoil': [
+          {
+            guard: 'somethingWaitsForTheBoil',
+            actions: ['sayIntoTheBoil', 'noteItWentIn', 'promptAgainSoon'],
+          },
+          { target: 'simmering' },
+        ],
         tick: { guard: 'promptIsDue', actions: ['askIfRollingBoil', 'promptAgainSoon'] },
       },
     },

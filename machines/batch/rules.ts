@@ -96,6 +96,12 @@ export function boilsHard({ request }: BatchContext['plan']): boolean {
   return request.product !== 'butter';
 }
 
+/** With powder the sugar waits for the first rolling boil, liquid pectin itself does; then it boils up once more and
+ *  hard for a minute. USDA AIB-539, guide 7. */
+export function somethingWaitsForTheBoil({ plan, wentIn }: BatchContext): boolean {
+  return plan.pectinMassKg !== undefined && !wentIn;
+}
+
 /** Whole jars that the pot still holds, by the plan; what was emptied is back in it. */
 export function jarsToCome(batch: BatchContext): number {
   const gone = batch.jars.filter(({ whole, state }) => whole && state !== 'emptied').length;

@@ -4,6 +4,7 @@
 import {
   afterRunnyPlate as estimateAfterRunnyPlate,
   depthNow as depthOf,
+  isFarOff,
   massNow as massOf,
   remainingMinutes,
   startEstimate,
@@ -56,7 +57,10 @@ export function stirReminded(batch: BatchContext, { at }: BatchEvent): Noted {
 export function takeReading(batch: BatchContext, event: BatchEvent): Noted {
   if (event.type !== 'reading.taken' || !batch.estimate) return {};
   const { at, type: _, ...reading } = event;
-  return withPrompts(batch, withReading(batch.estimate, reading, at), at);
+  return {
+    ...withPrompts(batch, withReading(batch.estimate, reading, at), at),
+    doubtsReading: isFarOff(batch.estimate, reading, at),
+  };
 }
 
 export function addMinutes(batch: BatchContext, event: BatchEvent): Noted {

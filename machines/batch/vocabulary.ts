@@ -16,6 +16,7 @@ export const batch = setup({
   },
   guards: {
     promptIsDue: ({ context, event }) => rules.promptIsDue(context, event.at),
+    somethingWaitsForTheBoil: ({ context }) => rules.somethingWaitsForTheBoil(context),
     stirIsDue: ({ context, event }) => rules.stirIsDue(context, event.at),
     nearlyThick: ({ context, event }) => rules.nearlyThick(context, event.at),
     notYetSkimmed: ({ context }) => !context.skimmed,

@@ -23,6 +23,10 @@ export function setUp(batch: BatchContext): Effect {
   return say(batch, 'step', 'step', { key: 'batch.setUp', params }, { why: { key: 'batch.setUp.why' } });
 }
 
+/** A plan of before the dose was told has the kind in its request, and no dose: it cooks as it was told then. */
+const pectinIn = ({ plan }: BatchContext): string =>
+  plan.pectinMassKg === undefined ? 'none' : plan.request.pectin;
+
 export function mash(batch: BatchContext): Effect {
   const { sugarMassKg, acid } = batch.plan;
   const params = {
@@ -30,6 +34,8 @@ export function mash(batch: BatchContext): Effect {
     acid: acid?.kind ?? 'none',
     acidVolumeMl: acid?.volumeMl ?? 0,
     acidMassKg: acid?.massKg ?? 0,
+    pectin: pectinIn(batch),
+    pectinMassKg: batch.plan.pectinMassKg ?? 0,
   };
   return say(batch, 'step', 'step', { key: 'batch.mash', params }, { why: { key: 'batch.mash.why' } });
 }
@@ -45,6 +51,17 @@ export function bringToBoil(batch: BatchContext): Effect {
     { key: 'batch.bringToBoil', params },
     { why: { key: 'batch.bringToBoil.why' } },
   );
+}
+
+/** What waited for the first boil, in it goes. */
+export function intoTheBoil(batch: BatchContext): Effect {
+  const params = {
+    pectin: pectinIn(batch),
+    pectinMassKg: batch.plan.pectinMassKg ?? 0,
+    sugarMassKg: batch.plan.sugarMassKg,
+  };
+  const why = { key: 'batch.intoTheBoil.why', params };
+  return say(batch, 'step', 'step', { key: 'batch.intoTheBoil', params }, { why });
 }
 
 export function askIfRollingBoil(batch: BatchContext): Effect {
@@ -72,8 +89,9 @@ export function stirred(batch: BatchContext, at: number): Effect {
 
 export function reading(batch: BatchContext, at: number): Effect {
   const done = batch.estimate !== null && remaining(batch.estimate, at).likely <= 0;
-  const params = { done, aboutMinutes: minutesLeft(batch, at) };
-  return say(batch, 'step', 'reading', { key: 'batch.reading', params }, { untilAnswered: done });
+  const params = { done, far: batch.doubtsReading && !done, aboutMinutes: minutesLeft(batch, at) };
+  const why = params.far ? { why: { key: 'batch.readingFarOff.why' } } : {};
+  return say(batch, 'step', 'reading', { key: 'batch.reading', params }, { untilAnswered: done, ...why });
 }
 
 export function minutesAdded(batch: BatchContext, at: number): Effect {

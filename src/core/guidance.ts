@@ -113,6 +113,7 @@ export type FigureId =
   | WhyKey
   | 'startMass'
   | 'startDepth'
+  | 'pectin'
   | 'waterBoils'
   | 'headspace'
   | 'sterilise'

@@ -87,6 +87,10 @@ function sugarThatLeavesABoil(request: BatchRequest, dry: { kg: number; solidsKg
   return Math.max(0, (start * dry.kg - dry.solidsKg) / (1 - start));
 }
 
+/** kg of added pectin to a kg of what it is to set. */
+export const pectinPerKg = (dose: (typeof pectinDose)[keyof typeof pectinDose]['value'], fruit: Fruit) =>
+  dose.perKg[fruit.pectin.value === 'high' ? 'high' : 'other'];
+
 export function ingredients(request: BatchRequest): Ingredients {
   const fruit = fruitOf(request);
   const recipe = recipes[request.product][request.pectin];
@@ -99,18 +103,18 @@ export function ingredients(request: BatchRequest): Ingredients {
     kg: weights.preparedKg + liquid.kg,
     solidsKg: (weights.preparedKg * solids.fruitSolidsPct + liquid.kg * liquid.pct) / 100,
   };
+  const sugarKg =
+    request.sugarMassKg ?? Math.min(usual * weights.preparedKg, sugarThatLeavesABoil(request, withoutSugar));
   return {
     fruit,
     recipe,
     ...weights,
     ...solids,
-    sugarKg:
-      request.sugarMassKg ??
-      Math.min(usual * weights.preparedKg, sugarThatLeavesABoil(request, withoutSugar)),
+    sugarKg,
     sugarBoundsKg: { low: low * weights.preparedKg, high: high * weights.preparedKg },
     liquidKg: liquid.kg,
     liquidSolidsPct: liquid.pct,
-    pectinKg: pectin.perKg * weights.preparedKg,
+    pectinKg: pectinPerKg(pectin, fruit) * (weights.preparedKg + sugarKg),
     pectinSolidsPct: pectin.solubleSolidsPct,
   };
 }

@@ -54,6 +54,7 @@ function masses(request: BatchRequest, { pot, acid }: Mix) {
     sugarMassKg: pot.sugarKg,
     sugarBoundsKg: pot.sugarBoundsKg,
     acid,
+    ...(pot.pectinKg > 0 && { pectinMassKg: pot.pectinKg }),
     startMassKg: pot.startKg,
     startSolubleSolidsPct: pot.startSolidsPct,
     targetMassKg: pot.targetKg,

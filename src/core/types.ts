@@ -61,6 +61,8 @@ export interface BatchPlan {
   /** What the cook may choose between; outside it the request is refused with a sentence. */
   sugarBoundsKg: { low: number; high: number };
   acid: AcidDose | null;
+  /** Added pectin, powder or liquid; absent where none is added. */
+  pectinMassKg?: number;
   /** Everything in the pot before heating. */
   startMassKg: number;
   startSolubleSolidsPct: number;

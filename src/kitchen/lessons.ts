@@ -97,6 +97,7 @@ const GUIDE_2 = 'AIB-539 guide 2';
 const figureSource: Readonly<Record<FigureId, string>> = {
   sugar: 'AIB-539 guide 7',
   acid: 'AIB-539 guides 2 and 3',
+  pectin: 'AIB-539 guide 7',
   targetMass: 'soluble-solids balance',
   solubleSolids: '21 CFR 150',
   targetDepth: 'ICUMSA density of sucrose solutions',

@@ -59,6 +59,7 @@ export const planSchema = z.looseObject({
   sugarMassKg: amount,
   sugarBoundsKg: z.strictObject({ low: amount, high: amount }),
   acid: acid.nullable(),
+  pectinMassKg: amount.exactOptional(),
   startMassKg: amount,
   startSolubleSolidsPct: amount,
   targetMassKg: amount,

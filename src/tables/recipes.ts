@@ -130,11 +130,18 @@ export const shortBoilLoss = memory(
 /** Skimmed off, on the spoon, the plate and the wall of the pot: share of the finished mass. */
 export const potCling = memory({ share: 0.03, logSd: 0.02 }, 'common practice, no source');
 
-/** kg of pectin to a kg of fruit, and its solids. A box of powder is 49 g, a pouch of liquid 85 g. */
+/** kg of pectin to a kg of fruit or juice and sugar, for fruit rich in pectin of its own and for other; its
+ *  solids; and what a packet holds: 1 3/4 oz of powder, 3 oz of liquid. */
 export const pectinDose = {
-  none: memory({ perKg: 0, solubleSolidsPct: 0 }, 'none added'),
-  powdered: memory({ perKg: 0.04, solubleSolidsPct: 90 }, 'one 49 g box to about 4 to 5 cups of fruit'),
-  liquid: memory({ perKg: 0.1, solubleSolidsPct: 5 }, 'one or two 85 g pouches to 4 cups of fruit'),
+  none: memory({ perKg: { high: 0, other: 0 }, solubleSolidsPct: 0, packetKg: 1 }, 'none added'),
+  powdered: read(
+    { perKg: { high: 0.019, other: 0.021 }, solubleSolidsPct: 90, packetKg: 0.049 },
+    'HG-56 via NCHFP: a box to 2.9 kg with strawberries, 2.7 with grape juice, 2.0 with cherries; solids from memory',
+  ),
+  liquid: read(
+    { perKg: { high: 0.033, other: 0.083 }, solubleSolidsPct: 5, packetKg: 0.085 },
+    'HG-56 via NCHFP: a pouch to 2.6 kg with plums; AIB-539 guide 7: two to 2.0 kg with rhubarb or with pears; solids from memory',
+  ),
 } as const;
 
 /** Water cooked with the fruit where the recipe needs it, kg to a kg of prepared fruit. */

@@ -8,11 +8,16 @@
 export const batchWords = {
   'batch.setUp': 'Weigh fruit: {fruitMassKg}. {jars, plural, one {# jar} other {# jars}}. Freeze a plate.',
   'batch.setUp.why': 'Once the pot boils there is no time to look for things.',
-  'batch.mash': 'Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash till it swims.',
+  'batch.mash':
+    '{pectin, select, powdered {Pectin {pectinMassKg},{acid, select, none {} other { acid,}} fruit. Mash. Sugar waits.} liquid {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash. Pectin waits.} other {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash till it swims.}}',
   'batch.mash.why': 'Sugar scorches in a dry pot. Crushed fruit gives the juice it needs.',
   'batch.bringToBoil': 'Heat on, to a rolling boil. {aboutMinutes}.',
   'batch.bringToBoil.why':
     'A rolling boil cannot be stirred down. Below that, foam and fruit are not hot right through.',
+  'batch.intoTheBoil':
+    '{pectin, select, powdered {Sugar in: {sugarMassKg}.} other {Pectin in: {pectinMassKg}.}} Back to a rolling boil.',
+  'batch.intoTheBoil.why':
+    '{pectin, select, powdered {Powder melts only in a pot with little sugar. It goes first.} other {Long boiling spoils liquid pectin. It goes last.}}',
   'batch.askIfRollingBoil': 'Is it at a rolling boil, one you cannot stir down?',
   'batch.simmer':
     '{hard, select, true {{again, select, true {Heat on, boil it hard again.} other {Keep it at a hard boil.}}} other {{again, select, true {Back to the simmer.} other {Heat down to a simmer.}}}} {aboutMinutes} more.',
@@ -22,7 +27,9 @@ export const batchWords = {
   'batch.stir.why': 'As it thickens, what lies still on the bottom burns.',
   'batch.stirred': 'Good. {aboutMinutes} more.',
   'batch.reading':
-    '{done, select, true {That is the target. Is it thick enough?} other {Noted. {aboutMinutes} more.}}',
+    '{done, select, true {That is the target. Is it thick enough?} other {{far, select, true {That is far from the plan. Please measure it again.} other {Noted. {aboutMinutes} more.}}}}',
+  'batch.readingFarOff.why':
+    'I hardly count on it till you read it again. Is the weight of the pot itself taken off?',
   'batch.minutesAdded': 'Added. {aboutMinutes} more.',
   'batch.nearlyThick': 'Nearly there. Stay by the pot and stir often.',
   'batch.nearlyThick.why':

@@ -6,7 +6,7 @@
 export const howWords = {
   'how.batch.setUp': 'Wash jars; lids, ladle, skimmer near. Say: all is ready.',
   'how.batch.mash':
-    '{acid, select, none {No dry sugar left below. Say: the mash is done.} other {{acidVolumeMl, plural, =0 {Citric acid: {acidMassKg}.} other {Bottled lemon juice: {acidVolumeMl}.}} No dry sugar left below.}}',
+    '{acid, select, none {{pectin, select, powdered {No dry lumps left. Say: the mash is done.} other {No dry sugar left below. Say: the mash is done.}}} other {{acidVolumeMl, plural, =0 {Citric acid: {acidMassKg}.} other {Bottled lemon juice: {acidVolumeMl}.}} {pectin, select, powdered {No dry lumps left.} other {No dry sugar left below.}}}}',
   'how.batch.bringToBoil': 'Stir all the time. It boils on while you stir it.',
   'how.batch.simmer':
     '{hard, select, true {Big bubbles, lid off. Stir often, right to the bottom.} other {Small lazy bubbles, lid off, stir to the bottom.}}',
@@ -34,7 +34,8 @@ export const howWords = {
   'how.canner.liftOut': 'Grip under the ring. Set them an inch apart on a towel.',
 
   'bare.batch.setUp': 'Set up: {fruitMassKg}, {jars, plural, one {# jar} other {# jars}}.',
-  'bare.batch.mash': 'Mash, with {sugarMassKg} of sugar.',
+  'bare.batch.mash':
+    '{pectin, select, powdered {Mash, with {pectinMassKg} of pectin.} other {Mash, with {sugarMassKg} of sugar.}}',
   'bare.batch.bringToBoil': 'To a rolling boil.',
   'bare.batch.simmer': '{hard, select, true {Boil hard.} other {Simmer.}} {aboutMinutes}.',
   'bare.batch.stir': 'Stir.',

@@ -10,6 +10,9 @@ export const reasonWords = {
   'screen.why.startMass.sum': 'a sum',
   'screen.why.sugarBounds.says':
     'Within these the recipe holds. With less sugar the verdict may change; more would set as a sweet.',
+  'screen.why.pectin.says': 'The usual dose. Where the packet says otherwise, do as the packet says.',
+  'screen.why.pectin.how':
+    '{dose} to {fruit} of fruit or juice and sugar; less where the fruit has much of its own',
   'screen.why.sugarBounds.how': '{low} to {high} parts of sugar to one of prepared fruit or juice ({fruit})',
   'screen.why.solidsBounds.says':
     'Looser than this it is a thin puree, which no butter row covers; stiffer, it scorches before it is done.',

@@ -174,6 +174,9 @@ const figureWhys: Words<`figure.${FigureId}`> = {
   'why.figure.acid': 'Acid makes it safe for the shelf, or helps it set.',
   'why.figure.acid.more':
     'The line is p H 4.6, and some fruits may lie above it. Use bottled juice: its strength is known.',
+  'why.figure.pectin': 'The usual dose. Where the packet says otherwise, do as it says.',
+  'why.figure.pectin.more':
+    'Powder goes in before the heat, and the sugar at the boil. Liquid goes in last, at the boil.',
   'why.figure.targetMass': 'Only water leaves. So the weight tells when it is thick.',
   'why.figure.targetMass.more':
     'All the sugar and solids stay in the pot. Weigh it with the pot, and take the empty pot off.',

@@ -7,11 +7,15 @@ export const batchWords = {
     'Pese la fruta: {fruitMassKg}. {jars, plural, one {Un tarro} other {# tarros}}. Un plato al congelador.',
   'batch.setUp.why': 'Cuando la olla hierve, ya no hay tiempo de buscar nada.',
   'batch.mash':
-    'Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque hasta que nade en su jugo.',
+    '{pectin, select, powdered {Pectina, {pectinMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque. El azúcar espera.} liquid {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque. La pectina espera.} other {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque hasta que nade en su jugo.}}',
   'batch.mash.why': 'El azúcar se quema en una olla seca. La fruta machacada da el jugo que hace falta.',
   'batch.bringToBoil': 'Encienda el fuego, hasta el hervor a borbotones. {aboutMinutes}.',
   'batch.bringToBoil.why':
     'Un hervor a borbotones no se corta al remover. Por debajo, la espuma y la fruta no están calientes del todo.',
+  'batch.intoTheBoil':
+    '{pectin, select, powdered {Eche el azúcar: {sugarMassKg}.} other {Eche la pectina: {pectinMassKg}.}} De nuevo a borbotones.',
+  'batch.intoTheBoil.why':
+    '{pectin, select, powdered {El polvo se disuelve solo con poco azúcar. Va primero.} other {La pectina líquida se estropea si hierve mucho. Va al final.}}',
   'batch.askIfRollingBoil': '¿Hierve a borbotones, sin cortarse al remover?',
   'batch.simmer':
     '{hard, select, true {{again, select, true {Fuego otra vez, a hervor fuerte.} other {Siga a hervor fuerte.}}} other {{again, select, true {De nuevo a fuego lento.} other {Baje a fuego lento.}}}} {aboutMinutes} más.',
@@ -21,7 +25,9 @@ export const batchWords = {
   'batch.stir.why': 'Al espesar, lo que queda quieto en el fondo se quema.',
   'batch.stirred': 'Bien. {aboutMinutes} más.',
   'batch.reading':
-    '{done, select, true {Ese es el punto. ¿Está bien espeso?} other {Anotado. {aboutMinutes} más.}}',
+    '{done, select, true {Ese es el punto. ¿Está bien espeso?} other {{far, select, true {Eso está lejos del plan. Mídalo otra vez, por favor.} other {Anotado. {aboutMinutes} más.}}}}',
+  'batch.readingFarOff.why':
+    'Apenas cuento con ello hasta que lo mida otra vez. ¿Descontó el peso de la olla?',
   'batch.minutesAdded': 'Añadido. {aboutMinutes} más.',
   'batch.nearlyThick': 'Ya casi. Quédese junto a la olla y remueva a menudo.',
   'batch.nearlyThick.why':

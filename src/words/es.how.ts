@@ -5,7 +5,7 @@ import type { howWords as english } from './en.how.ts';
 export const howWords = {
   'how.batch.setUp': 'Lave los tarros; tapas, cucharón y espumadera cerca. Diga: todo listo.',
   'how.batch.mash':
-    '{acid, select, none {Sin azúcar seco abajo. Diga: ya está machacada.} other {{acidVolumeMl, plural, =0 {Ácido cítrico: {acidMassKg}.} other {Jugo de limón embotellado: {acidVolumeMl}.}} Sin azúcar seco abajo.}}',
+    '{acid, select, none {{pectin, select, powdered {Sin grumos secos. Diga: ya está machacada.} other {Sin azúcar seco abajo. Diga: ya está machacada.}}} other {{acidVolumeMl, plural, =0 {Ácido cítrico: {acidMassKg}.} other {Jugo de limón embotellado: {acidVolumeMl}.}} {pectin, select, powdered {Sin grumos secos.} other {Sin azúcar seco abajo.}}}}',
   'how.batch.bringToBoil': 'Remueva sin parar. Sigue hirviendo mientras remueve.',
   'how.batch.simmer':
     '{hard, select, true {Burbujas grandes, sin tapa. Remueva a menudo, hasta el fondo.} other {Burbujas pequeñas y lentas, sin tapa, remueva hasta el fondo.}}',
@@ -34,7 +34,8 @@ export const howWords = {
   'how.canner.liftOut': 'Agarre bajo el aro. Sobre un paño, separados dos dedos.',
 
   'bare.batch.setUp': 'Prepare: {fruitMassKg}, {jars, plural, one {un tarro} other {# tarros}}.',
-  'bare.batch.mash': 'Machaque, con {sugarMassKg} de azúcar.',
+  'bare.batch.mash':
+    '{pectin, select, powdered {Machaque, con {pectinMassKg} de pectina.} other {Machaque, con {sugarMassKg} de azúcar.}}',
   'bare.batch.bringToBoil': 'A hervor a borbotones.',
   'bare.batch.simmer': '{hard, select, true {A hervor fuerte.} other {A fuego lento.}} {aboutMinutes}.',
   'bare.batch.stir': 'Remueva.',

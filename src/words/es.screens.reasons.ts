@@ -12,6 +12,9 @@ export const reasonWords = {
   'screen.why.startMass.sum': 'una suma',
   'screen.why.sugarBounds.says':
     'Dentro de estos límites la receta vale. Con menos azúcar puede cambiar el veredicto; con más cuajaría como un dulce.',
+  'screen.why.pectin.says': 'La dosis usual. Si el sobre dice otra cosa, haga lo que dice el sobre.',
+  'screen.why.pectin.how':
+    '{dose} por {fruit} de fruta o jugo y azúcar; menos si la fruta tiene mucha propia',
   'screen.why.sugarBounds.how':
     'de {low} a {high} partes de azúcar por una de fruta preparada o jugo ({fruit})',
   'screen.why.solidsBounds.says':

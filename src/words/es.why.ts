@@ -157,6 +157,9 @@ const figureWhys: Words<'figure'> = {
   'why.figure.acid': 'El ácido la hace segura en la despensa, o la ayuda a cuajar.',
   'why.figure.acid.more':
     'La línea es p H 4.6, y algunas frutas pueden pasarla. Use jugo embotellado: su fuerza es conocida.',
+  'why.figure.pectin': 'La dosis usual. Si el sobre dice otra cosa, haga lo que dice.',
+  'why.figure.pectin.more':
+    'El polvo va antes del fuego, y el azúcar al hervir. La líquida va al final, al hervir.',
   'why.figure.targetMass': 'Solo se va el agua. Así el peso dice cuándo está espesa.',
   'why.figure.targetMass.more':
     'Todo el azúcar y los sólidos quedan en la olla. Pésela con la olla y reste la olla vacía.',

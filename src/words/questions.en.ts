@@ -125,6 +125,7 @@ export const englishQuestions: Forms<QuestionId> = {
 export const englishFigures: Forms<FigureId> = {
   sugar: ['sugar'],
   acid: ['lemon juice', 'citric acid'],
+  pectin: ['pectin'],
   targetMass: ['target weight', 'final weight'],
   solubleSolids: ['thickness'],
   targetDepth: ['depth', 'target depth'],

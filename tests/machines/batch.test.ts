@@ -19,6 +19,35 @@ describe('from the heap to the simmer', () => {
     expect(it.heard('batch.askIfRollingBoil')).toBeGreaterThan(1);
   });
 
+  // The order of work: USDA AIB-539, guide 7 (jellies and jams with added pectin).
+  test.each([
+    ['powdered', 'pectinMassKg', 'sugarMassKg'],
+    ['liquid', 'sugarMassKg', 'pectinMassKg'],
+  ] as const)(
+    'with %s pectin the first rolling boil takes in what waited, the second begins the hard boil',
+    (pectin, first, second) => {
+      const plan = planOf({ product: 'jam', pectin });
+      const it = evening(plan).tell('setup.ready');
+      const mash = it.said().find(({ key }) => key === 'batch.mash')?.params;
+      expect(mash?.['pectin']).toBe(pectin);
+      expect(mash?.[first]).toBe(plan[first]);
+      it.tell('mash.done').listen().tell('pot.rollingBoil');
+      expect(it.state()).toBe('comingToBoil');
+      const intoIt = it.said().find(({ key }) => key === 'batch.intoTheBoil')?.params;
+      expect(intoIt?.['pectin']).toBe(pectin);
+      expect(intoIt?.[second]).toBe(plan[second]);
+      expect(it.tell('pot.rollingBoil').state()).toBe('simmering');
+    },
+  );
+
+  test('without pectin, or by a plan from before its dose was told, one boil is enough', () => {
+    const { pectinMassKg: _, ...old } = planOf({ product: 'jam', pectin: 'powdered' });
+    for (const plan of [planOf({ product: 'jam' }), old])
+      expect(evening(plan).tell('setup.ready').tell('mash.done').tell('pot.rollingBoil').state()).toBe(
+        'simmering',
+      );
+  });
+
   test('a step that is not due changes nothing', () => {
     const it = evening().tell('plate.held').tell('jars.filled', { full: 6, spare: 0 }).tell('seals.allHeld');
     expect(it.state()).toBe('settingUp');
@@ -61,6 +90,16 @@ describe('simmer', () => {
     expect(it.said()).toContainEqual(
       expect.objectContaining({ key: 'batch.reading', params: expect.objectContaining({ done: true }) }),
     );
+  });
+
+  test('a weight that cannot be, as with the pot still on the scale, is asked for again', () => {
+    const far = (massKg: number) => {
+      const it = evening().toSimmer().wait(10).listen().tell('reading.taken', { massKg });
+      return it.said().find(({ key }) => key === 'batch.reading')?.params?.['far'];
+    };
+    const { startMassKg } = planOf();
+    expect(far(startMassKg * 0.96)).toBe(false);
+    expect(far(startMassKg + 2.5)).toBe(true);
   });
 
   test('coming back after the pot should be thick is a danger, not a timer that rang', () => {

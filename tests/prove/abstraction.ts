@@ -38,7 +38,7 @@ export function keyOf(kitchen: Kitchen, account: Account, id = BATCH): string {
   return [
     state,
     only(state === 'held' || state === 'caught', () => goesBackTo(batch) + flags(hasPassedThePlate(b))),
-    only(onTheStove, () => flags(b.skimmed, b.strained, b.blended, b.estimate !== null)),
+    only(onTheStove, () => flags(b.wentIn, b.skimmed, b.strained, b.blended, b.estimate !== null)),
     flags(b.jarsReadyAt !== null),
     only(
       state === 'simmering',

@@ -174,6 +174,13 @@ export const properties: Record<string, Property> = {
   'blended only where the plan says so, and once': ({ from, to, seen }) =>
     !(to === 'blending' && !['blending', 'held', 'caught'].includes(from)) ||
     (seen.plan.steps.blend && seen.before.batches[BATCH]?.context.blended === false),
+  'what waits for the boil goes in where the plan has such, and once': ({ seen, said }) =>
+    !said('batch.intoTheBoil') ||
+    (seen.plan.pectinMassKg !== undefined && seen.before.batches[BATCH]?.context.wentIn === false),
+  'no hard boil before it is in': ({ from, to, seen }) =>
+    !(from === 'comingToBoil' && to === 'simmering') ||
+    seen.plan.pectinMassKg === undefined ||
+    seen.before.batches[BATCH]?.context.wentIn === true,
   'skimmed once': ({ from, to, seen }) =>
     !(to === 'skimming' && from === 'simmering') || seen.accountBefore.skimmed === false,
   'skimmed before the plate': ({ from, to, seen }) =>

@@ -1,5 +1,6 @@
 // What does the calculator predict for a published recipe?
 
+import { fruitOf, pectinPerKg } from '../../src/core/ingredients.ts';
 import { planBatch } from '../../src/core/index.ts';
 import type { BatchRequestInput, Range } from '../../src/core/index.ts';
 import { pectinDose, potCling } from '../../src/tables/recipes.ts';
@@ -8,8 +9,11 @@ import type { PublishedRecipe } from './data/recipes.ts';
 import { HALF_PINT_L, type Yielded } from './yieldErrors.ts';
 
 /** The rows count the guide's own pouches of liquid pectin among the rest: what the plan adds by itself is taken off again. */
-const besideThePlan = ({ pectin, preparedKg, otherKg }: PublishedRecipe): number =>
-  Math.max(0, otherKg - (pectin === 'liquid' ? pectinDose.liquid.value.perKg * preparedKg : 0));
+const besideThePlan = (recipe: PublishedRecipe): number =>
+  Math.max(0, recipe.otherKg - (recipe.pectin === 'liquid' ? liquidPectinKg(recipe) : 0));
+
+const liquidPectinKg = ({ fruit, preparedKg, sugarKg }: PublishedRecipe): number =>
+  pectinPerKg(pectinDose.liquid.value, fruitOf({ fruit })) * (preparedKg + sugarKg);
 
 function predictedHalfPints(recipe: PublishedRecipe): Range {
   const { fruit, product, pectin, preparedKg, sugarKg } = recipe;

@@ -28,6 +28,8 @@ export const plans: readonly BatchPlan[] = [
   planOf({ fruitMassKg: 5.67, elevationM: 1700, acid: { kind: 'bottled-lemon-juice' } }),
   planOf({ fruit: 'strawberry', product: 'jam', acid: { kind: 'citric-acid' } }),
   planOf({ fruit: 'raspberry', product: 'jam', fruitMassKg: 0.93, keep: 'freezer' }),
+  planOf({ fruit: 'sour-cherry', product: 'jam', pectin: 'powdered', fruitMassKg: 1.36 }),
+  planOf({ fruit: 'plum', product: 'jam', pectin: 'liquid', acid: { kind: 'bottled-lemon-juice' } }),
   planOf({ fruit: 'pumpkin', keep: 'fridge', jar: 'pint' }),
 ];
 
@@ -93,6 +95,7 @@ function placeOf(kitchen: Kitchen): string {
   return JSON.stringify([
     statesOf(kitchen),
     batch && [
+      batch.wentIn,
       batch.skimmed,
       batch.strained,
       batch.blended,

@@ -2,6 +2,7 @@
 
 import { boilsHard } from '../../../machines/batch/rules.ts';
 import type { BatchPlan, PlanFacts, Range, Why } from '../../core/types.ts';
+import { pectinDose } from '../../tables/recipes.ts';
 import { storage } from '../../tables/storage.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Units } from '../actions.ts';
@@ -67,6 +68,7 @@ function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
     acid
       ? figure('acid', sayAcid(acid, units), 'acid', word(`screen.plan.acid.${acid.kind}`))
       : figure('acid', word('screen.plan.noAcid'), 'acid'),
+    ...pectinFigure(plan, units, word, figure),
     figure('startMass', sayMass(plan.startMassKg, units), 'startMass'),
     figure('boilAway', sayMass(plan.startMassKg - plan.targetMassKg, units), 'targetMass'),
     plan.startDepthM === null ? null : figure('startDepth', sayDepth(plan.startDepthM, units), 'startDepth'),
@@ -80,6 +82,17 @@ function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (F
       plan.pots.count > 1 ? inUnits(plan.pots.says, units) : undefined,
     ),
   ];
+}
+
+/** Pectin is bought by the packet, and what the packet says goes before what is said here. */
+function pectinFigure(plan: BatchPlan, units: Units, word: Word, figure: Make): Figure[] {
+  if (plan.pectinMassKg === undefined) return [];
+  const { packetKg } = pectinDose[plan.request.pectin].value;
+  const packets = word('screen.plan.pectin.packets', {
+    count: trim(plan.pectinMassKg / packetKg, 1),
+    packet: sayMass(packetKg, units),
+  });
+  return [figure('pectin', sayMass(plan.pectinMassKg, units), 'pectin', packets)];
 }
 
 /** Small amounts of acid are measured with spoons in a US kitchen: 15 mL a tablespoon, 5 mL a teaspoon. */

@@ -1,5 +1,6 @@
 // Every reason a figure can open to: the plan's own, and those that need only the plan and the tables.
 
+import { fruitOf, pectinPerKg } from '../../core/ingredients.ts';
 import type { PlanFacts, Why } from '../../core/types.ts';
 import { acidChemistry, acidLine } from '../../tables/acid.ts';
 import { findFruit } from '../../tables/fruits/index.ts';
@@ -63,6 +64,21 @@ export function solidsBoundsReason(word: Word): Why {
   };
 }
 
+function pectinReason({ request, pectinMassKg }: ShownPlan, units: Units, word: Word): Reasons {
+  if (pectinMassKg === undefined) return {};
+  const dose = pectinDose[request.pectin];
+  return {
+    pectin: {
+      says: word('screen.why.pectin.says'),
+      how: word('screen.why.pectin.how', {
+        dose: sayMass(pectinPerKg(dose.value, fruitOf(request)), units),
+        fruit: sayMass(1, units),
+      }),
+      source: cite(dose),
+    },
+  };
+}
+
 function potReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
   const acidKg = plan.acid?.massKg ?? 0;
   const parts = {
@@ -73,6 +89,7 @@ function potReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
   const measured = plan.request.measured?.waterBoilsC !== undefined;
   const { targetDepth } = plan.why;
   return {
+    ...pectinReason(plan, units, word),
     startMass: {
       says: word('screen.why.startMass.says'),
       how: word(`screen.why.startMass.${acidKg > 0 ? 'how' : 'withoutAcid'}`, parts),

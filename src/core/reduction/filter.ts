@@ -41,6 +41,10 @@ export function condition(belief: Belief, gradient: Gradient, shift: number, var
  *  by what a reading that far off would. */
 const DOUBTED_FROM_SD = 4;
 
+/** A reading that is not taken at its word. */
+export const isDoubted = (belief: Belief, gradient: Gradient, surprise: number, noise: number): boolean =>
+  Math.abs(surprise) > DOUBTED_FROM_SD * Math.sqrt(varianceAlong(belief, gradient) + noise);
+
 /** Kalman's update: the quantity was seen to be `surprise` more than believed, with this noise variance. */
 export function observe(belief: Belief, gradient: Gradient, surprise: number, noise: number): Belief {
   const variance = varianceAlong(belief, gradient);

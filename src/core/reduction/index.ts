@@ -12,4 +12,4 @@ export {
   scorchRisk,
   stirEveryMinutes,
 } from './outlook.ts';
-export { withReading, type Reading } from './readings.ts';
+export { isFarOff, withReading, type Reading } from './readings.ts';

@@ -4,7 +4,7 @@ import { solidsAtRisePct } from '../sugar-water.ts';
 import { boilsAtC } from '../water.ts';
 import { advanced, type Estimate } from './estimate.ts';
 import { depthOfM, kgPerLAt } from './outlook.ts';
-import { observe, type Belief, type Gradient } from './filter.ts';
+import { isDoubted, observe, type Belief, type Gradient } from './filter.ts';
 import { bottomM2, LOG_TARGET, MASS } from './simmer.ts';
 
 /** As in the event: any one or more of them. */
@@ -26,15 +26,30 @@ const ofMass: Gradient = [0, 0, 0, 1];
 /** Sharpens the estimate by what the cook reads at this instant. */
 export function withReading(e: Estimate, reading: Reading, at: number): Estimate {
   let now = advanced(e, at);
-  const { massKg, depthM, tempC, fractionOfStart } = reading;
+  const { tempC } = reading;
+  const read = massesRead(now, reading);
+  for (const [kg, sdKg] of read) now = weighed(now, kg, sdKg);
+  if (tempC !== undefined) now = tested(now, tempC);
+  return { ...now, readings: [...e.readings, ...read.slice(0, 1).map(([kg]) => ({ at, massKg: kg }))] };
+}
+
+/** Whether a reading lies so far from what is believed that it is hardly taken for true: misread, misheard, or the
+ *  pot's own weight not taken off. */
+export function isFarOff(e: Estimate, reading: Reading, at: number): boolean {
+  const now = advanced(e, at);
+  return massesRead(now, reading).some(([kg, sdKg]) =>
+    isDoubted(now.belief, ofMass, kg - now.belief.mean[MASS], sdKg ** 2),
+  );
+}
+
+/** What is read of the mass, each with its standard deviation. */
+function massesRead(now: Estimate, { massKg, depthM, fractionOfStart }: Reading) {
   const read: [massKg: number, sdKg: number][] = [];
   if (massKg !== undefined) read.push([massKg, SD.massFraction * massKg]);
   if (depthM !== undefined) read.push(massOfDepth(now, depthM));
   if (fractionOfStart !== undefined)
-    read.push([fractionOfStart * e.startMassKg, SD.fraction * e.startMassKg]);
-  for (const [kg, sdKg] of read) now = weighed(now, kg, sdKg);
-  if (tempC !== undefined) now = tested(now, tempC);
-  return { ...now, readings: [...e.readings, ...read.slice(0, 1).map(([kg]) => ({ at, massKg: kg }))] };
+    read.push([fractionOfStart * now.startMassKg, SD.fraction * now.startMassKg]);
+  return read;
 }
 
 /** Readings that quarrel may not empty the pot of its solids, or put in more than ever was: the mean stays between. */

@@ -26,7 +26,7 @@ export const planWords = {
   'screen.plan.keep.fridge': 'In the fridge',
   'screen.plan.keep.freezer': 'In the freezer',
   'screen.plan.pectin': 'Pectin',
-  'screen.plan.pectin.packets': '{count} of a packet of {packet}',
+  'screen.plan.pectin.packets': '{count, plural, one {# packet} other {# packets}} of {packet}',
   'screen.plan.pectin.none': 'None: the long boil',
   'screen.plan.pectin.powdered': 'Powder',
   'screen.plan.pectin.liquid': 'Liquid',

@@ -28,7 +28,7 @@ export const planWords = {
   'screen.plan.keep.fridge': 'En la nevera',
   'screen.plan.keep.freezer': 'En el congelador',
   'screen.plan.pectin': 'Pectina',
-  'screen.plan.pectin.packets': '{count} de un sobre de {packet}',
+  'screen.plan.pectin.packets': '{count, plural, one {# sobre} other {# sobres}} de {packet}',
   'screen.plan.pectin.none': 'Ninguna: cocción larga',
   'screen.plan.pectin.powdered': 'En polvo',
   'screen.plan.pectin.liquid': 'Líquida',

@@ -89,7 +89,7 @@ function pectinFigure(plan: BatchPlan, units: Units, word: Word, figure: Make): 
   if (plan.pectinMassKg === undefined) return [];
   const { packetKg } = pectinDose[plan.request.pectin].value;
   const packets = word('screen.plan.pectin.packets', {
-    count: trim(plan.pectinMassKg / packetKg, 1),
+    count: Math.round((10 * plan.pectinMassKg) / packetKg) / 10,
     packet: sayMass(packetKg, units),
   });
   return [figure('pectin', sayMass(plan.pectinMassKg, units), 'pectin', packets)];

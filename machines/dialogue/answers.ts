@@ -64,7 +64,7 @@ const sources: { readonly [T in Term]?: { who: Who; remembered: boolean } } = {
   butter: { who: 'law', remembered: true },
   jam: { who: 'law', remembered: true },
   canner: { who: 'usda', remembered: false },
-  seal: { who: 'center', remembered: true },
+  seal: { who: 'usda', remembered: false },
   process: { who: 'usda', remembered: true },
   rest: { who: 'usda', remembered: false },
   settingPoint: { who: 'usda', remembered: false },
@@ -73,7 +73,8 @@ const sources: { readonly [T in Term]?: { who: Who; remembered: boolean } } = {
   reprocess: { who: 'usda', remembered: false },
   altitude: { who: 'usda', remembered: false },
   airBubbles: { who: 'center', remembered: true },
-  siphoning: { who: 'center', remembered: false },
+  // The five minutes were read; that a sealed jar which lost some is good was not.
+  siphoning: { who: 'center', remembered: true },
   bestBy: { who: 'center', remembered: false },
   spoilage: { who: 'usda', remembered: true },
 };

@@ -17,6 +17,10 @@ export const guidance = {
     { lemonTbspPerPint: 1, citricTspPerPint: 0.25, shelfPh: 4.6 },
     'AIB-539 guides 2 and 3; 21 CFR 114.3: pH 4.6 or below',
   ),
+  vinegar: memory(
+    null,
+    'AIB-539 guides 2 and 3 give the dose as lemon juice or citric acid; that vinegar is weaker is general knowledge',
+  ),
   bottledLemon: read(null, 'AIB-539: bottled, not fresh, where the acid is for safety'),
   noStarch: memory(null, 'NCHFP: starch slows the heat; no tested process'),
   soundFruit: memory(null, 'extension texts: sound fruit, nothing mouldy or rotten'),
@@ -31,7 +35,11 @@ export const guidance = {
   firstAid: memory({ minutes: 20 }, 'first-aid guides: cool running water for 20 minutes'),
   potMetal: memory(null, 'extension texts: stainless steel or enamel, no bare aluminium, copper or iron'),
   potRoom: memory(null, 'jelly-making guides: a pot a third to half full'),
-  jellyTest: read({ riseF: 8, riseC: 4.5 }, 'AIB-539 guide 7: 8 F above boiling water'),
+  jellyTest: read({ riseF: 8 }, 'AIB-539 guide 7: 8 F above boiling water, without added pectin'),
+  pectinMinute: read(
+    { minutes: 1 },
+    'AIB-539 guide 7: a timed minute of full rolling boil with added pectin',
+  ),
   butterTest: read({ minutes: 2 }, 'AIB-539 guide 2: mounds after 2 minutes out of the steam, no liquid rim'),
   hotBlending: memory(null, 'general kitchen safety: half full, vented, towel on top'),
   thermalShock: read(
@@ -45,7 +53,7 @@ export const guidance = {
   paraffin: read(null, 'extension texts since the 1980s: paraffin is not recommended'),
   steamCanner: read(
     { shelfPh: 4.6, minutes: 45 },
-    'NCHFP / Univ. Wisconsin: pH 4.6 or below, 45 minutes at most, a full plume, never opened',
+    'NCHFP / Univ. Wisconsin: pH 4.6 or below, 45 minutes at most with those for altitude, never opened; MU: a full plume',
   ),
   pressure: memory(null, 'AIB-539 guides 2 and 7: the rows for spreads are for boiling water'),
   newLids: read(null, 'UMaine 4039; AIB-539: a new lid each time, rim wiped, bubbles out'),
@@ -63,9 +71,10 @@ export const guidance = {
   keepJarsHot: memory({ tempC: 82.2 }, 'NCHFP and lid makers: hot until filled, near 180 F'),
   headspace: read({ headspaceMm: 6.35 }, 'Illinois Extension; AIB-539: 1/4 in for jam, jelly and butter'),
   fingertip: read(null, 'Illinois Extension: bands fingertip tight'),
+  buckledLid: memory(null, 'NCHFP and lid makers: a band forced tight keeps the air in, and the lid buckles'),
   shortJars: memory(null, 'extension texts: a jar that is not full goes to the fridge'),
   altitude: read({ elevationM: 304.8 }, 'AIB-539 guides 2 and 7: the first band ends at 1,000 ft'),
-  clockStart: read(null, 'AIB-539 guide 1: bring to a vigorous boil, then start the timer'),
+  clockStart: read(null, 'AIB-539 guide 1: bring to a vigorous boil, then start the timer; lid on'),
   boilLost: memory(null, 'NCHFP, boiling water canners: back to a boil and the full time again'),
   waterCover: read(
     { leastDepthM: 0.0254, mostDepthM: 0.0508 },
@@ -75,7 +84,7 @@ export const guidance = {
   stand: read({ minutes: 5 }, 'Illinois Extension; NCHFP: heat off, lid off, 5 minutes'),
   rack: read(null, 'AIB-539 guide 1: on a rack, upright, not touching'),
   cannerKind: memory(null, 'AIB-539 guide 1: deep enough for the water cover, with a lid and a rack'),
-  longerProcess: read(null, 'Univ. Wisconsin B2909: longer may weaken the gel'),
+  longerProcess: read(null, 'Univ. Wisconsin B2909: 5 minutes more are allowed, and may weaken the gel'),
   publishedTimes: read(null, 'AIB-539 guides 2 and 7: minutes by product, jar and altitude'),
   cooling: read(
     { restLowHours: 12, restHighHours: 24, gapDepthM: 0.0254 },
@@ -94,10 +103,12 @@ export const guidance = {
     'NCHFP, storing home-canned jams and jellies: 12 months, 50 to 70 F, cool, dark, dry',
   ),
   opened: read({ openMonths: 1, tempC: 4.4 }, 'NCHFP: opened full-sugar spread a month at 40 F or below'),
-  fridge: read({ weeks: 3 }, 'NCHFP uncooked jam: 3 weeks in the fridge'),
+  fridge: read({ weeks: 3 }, 'NCHFP uncooked jam: 3 weeks in the fridge; taken for a cooked spread too'),
+  pumpkinFridge: memory(null, 'extension advice: 1 to 2 weeks in the fridge; the shorter wins'),
   freezer: read({ freezerMonths: 12, headspaceMm: 38.1 }, 'AIB-539; NCHFP: 1 1/2 in of headspace, a year'),
   mould: read(null, 'extension texts: mould makes poisons, discard the whole jar'),
   spoilage: memory(null, 'AIB-539 guide 1: never taste food from a jar with signs of spoilage'),
+  botulism: memory(null, 'NCHFP and food science texts: the germ does not grow at pH 4.6 or lower'),
   acidLine: read({ shelfPh: 4.6 }, '21 CFR 114.3: acid food is at pH 4.6 or below'),
   darkens: read(null, 'NCHFP: light and low-sugar spreads darken sooner'),
   selling: memory(null, 'common practice, no source: home food laws differ by state'),
@@ -106,6 +117,6 @@ export const guidance = {
   elderberry: read({ elderberryPh: 4.9 }, 'Univ. Wisconsin B2909; UMaine: elderberries average pH 4.92'),
   testedDoseOnly: read(
     null,
-    'Univ. California Master Food Preservers: fig, banana, mango, melon only with tested acid',
+    'Univ. California Master Food Preservers: fig, Asian pear, banana, mango, papaya, melon, persimmon only by a tested acidified recipe',
   ),
 } as const;

@@ -106,7 +106,10 @@ export const processRows: readonly ProcessRow[] = [
     fruits: ['apple', 'crab-apple', 'strawberry', 'rhubarb', 'blackberry', ...plums, ...grapes],
     jars: smallAndPint,
     bands: fiveTenFifteen,
-    source: read(null, 'USDA AIB-539 guide 7; NCHFP grape jelly'),
+    source: read(
+      null,
+      'USDA AIB-539 guide 7, grape-plum and strawberry-rhubarb jelly; NCHFP grape jelly; other fruits from memory',
+    ),
   },
   {
     says: 'berry, cherry and quince jelly',

@@ -26,16 +26,16 @@ export const answerWords: Record<Key, string> = {
     'All the numbers shrink with it, but for the time in the canner. A small batch dries fast: stir more and stay close.',
   'ask.skipLemon': 'Not where the plan says it is for safety.',
   'ask.skipLemon.more':
-    'Food for the shelf must be at p H {shelfPh} or lower, and some fruits need the acid for that. In the rest it only helps the set.',
+    'Food for the shelf must be at p H {shelfPh} or lower, and some fruits need the acid for that. In the rest it helps the set: put in what the recipe names.',
   'ask.freshLemon': 'Not for safety. Use bottled: its strength is known.',
   'ask.freshLemon.more':
     'One fresh lemon is sour and the next is not. Where it is only for taste, squeeze what you like.',
   'ask.vinegar': 'Only where the recipe names it. Bottled lemon juice is tested.',
   'ask.vinegar.more':
     'Lemon juice is more sour than most vinegar, cup for cup. So vinegar in its place may leave too little acid.',
-  'ask.citricAcid': 'Yes: a quarter teaspoon for each pint, where acid is needed.',
+  'ask.citricAcid': 'Yes, for figs and tomatoes: a quarter teaspoon for each pint.',
   'ask.citricAcid.more':
-    'That stands for one tablespoon of bottled lemon juice. The plan counts it for you: choose it under acid.',
+    'That stands for one tablespoon of bottled lemon juice. In other fruit put in what the plan says, no less: choose it under acid.',
   'ask.spices': 'Yes, a little dry spice. It does not change the time.',
   'ask.spices.more':
     'Tie whole ones in a bag and take it out before you fill. Fresh herbs and roots are another matter: leave them out.',
@@ -99,13 +99,13 @@ export const answerWords: Record<Key, string> = {
     'Tomorrow bring it back to a full boil before you fill. Once jars are in the canner, the time must run through.',
   'ask.howDone': 'It mounds on the spoon. No water rims it on the plate.',
   'ask.howDone.more':
-    'Hold a spoonful out of the steam for {minutes}: a butter stays heaped. For jam, use the cold plate, or count degrees above boiling water.',
-  'ask.thermometer': 'For jam or jelly, yes. For butter, use the plate.',
+    'Hold a spoonful out of the steam for {minutes}: a butter stays heaped. For jam with no added pectin, use the cold plate, or count degrees above boiling water.',
+  'ask.thermometer': 'For jam without added pectin, yes. For butter, use the plate.',
   'ask.thermometer.more':
-    'Jelly is done {riseF} degrees Fahrenheit above boiling water, where you are. A butter hardly gets hotter as it thickens.',
+    'So made, jam and jelly are done {riseF} degrees Fahrenheit above boiling water, where you are. With pectin, time {minutes} of hard boil; a butter hardly gets hotter at all.',
   'ask.notSet': 'Give it a day. Soft is still good to eat.',
   'ask.notSet.more':
-    'You can cook it again: full boil, plate test, hot jars, new lids, the full time. A jar that is sealed keeps, set or not.',
+    'You can cook it again: full boil, plate test, hot jars, new lids, the full time. A jar that was processed and sealed keeps, set or not.',
   'ask.tooStiff': 'It boiled too long. Good to eat: warm it to loosen.',
   'ask.tooStiff.more': 'Stop a little sooner next time. The plate shows it when it is cold, not in the pot.',
   'ask.grainy': 'Sugar that did not melt, or a boil too long.',
@@ -113,7 +113,7 @@ export const answerWords: Record<Key, string> = {
     'It is good to eat. Stir the sugar in until it is clear, before the boil, and wipe the pot sides.',
   'ask.blendHot': 'Heat off, half full, lid vented, towel on top.',
   'ask.blendHot.more':
-    'Steam in a closed blender throws the lid off. A stick blender in the pot is safer: keep its head under.',
+    'Let it cool a little and start slow, for steam throws a closed lid off. A stick blender in the pot is safer: keep its head under.',
 
   // The jars.
   'ask.whyBreak': 'Hot met cold. Hot fruit, hot jars, hot water.',
@@ -136,7 +136,7 @@ export const answerWords: Record<Key, string> = {
     'Old books show it, and guides gave it up. A two piece lid and the canner do it right.',
   'ask.steamCanner': 'Yes for sour food, up to {minutes}. I time only water.',
   'ask.steamCanner.more':
-    'The times are the same as in water. Count from a full plume of steam, never open it, and keep to food at p H {shelfPh} or less.',
+    'The times are the same as in water, with the minutes for height, and {minutes} is the most. Count from a full plume of steam, never open it, and keep to food at p H {shelfPh} or less.',
   'ask.pressureCanner': 'Not with these times. They are for boiling water.',
   'ask.pressureCanner.more':
     'No table here gives a time under pressure for a spread. With the lid loose and no weight it is just a big pot.',
@@ -154,7 +154,7 @@ export const answerWords: Record<Key, string> = {
   'ask.chippedRim.more': 'Run a finger round the rim with care. A chipped jar may also crack in the canner.',
   'ask.boilJarsFirst': 'Only if they process for less than {processMinutes}.',
   'ask.boilJarsFirst.more':
-    'Then boil the empty jars {minutes}, and one more for each thousand feet. If the process is longer, clean hot jars will do.',
+    'Then boil the empty jars {minutes}, and one more for each thousand feet. From {processMinutes} up, clean hot jars will do.',
   'ask.keepJarsHot': 'In hot water, just under a simmer, until you fill.',
   'ask.keepJarsHot.more': 'About {tempC} is enough. Lift one, drain it, fill it, then lift the next.',
   'ask.howFull': 'Leave {headspaceMm} empty, for jam, jelly and butter.',
@@ -195,7 +195,7 @@ export const answerWords: Record<Key, string> = {
   'ask.whichCanner': 'Any deep pot with a lid and a rack.',
   'ask.whichCanner.more':
     'It must hold {leastDepthM} to {mostDepthM} of water over the jars, and room to boil. It must keep a hard boil on your stove.',
-  'ask.longer': 'Longer is not unsafe, but jam sets softer.',
+  'ask.longer': 'A few more minutes do no harm, but jam sets softer.',
   'ask.longer.more': 'The time in the plan is the tested least. Sooner is never right.',
   'ask.shorter': 'No. Never less than the plan says.',
   'ask.shorter.more':
@@ -230,13 +230,13 @@ export const answerWords: Record<Key, string> = {
   'ask.ringsOff.more': 'A ring rusts, and it can hide a bad seal. The lid holds by itself.',
 
   // Keeping it.
-  'ask.howLongKeeps': 'Sealed: a year, cool, dark and dry.',
+  'ask.howLongKeeps': 'Processed and sealed: a year, cool, dark and dry.',
   'ask.howLongKeeps.more':
-    'That is {shelfMonths} months between {lowTempC} and {highTempC}. After that it darkens and loses taste.',
+    'That is {shelfMonths} months between {lowTempC} and {highTempC}. Then it darkens and loses taste, and with little sugar sooner.',
   'ask.opened': 'A full sugar jam: a month, in the fridge.',
   'ask.opened.more':
-    'The fridge must be at {tempC} or colder. With less sugar it keeps less: smell it and look.',
-  'ask.inFridge': 'Fresh cooked: {weeks} weeks. A failed seal: a few days.',
+    'The fridge must be at {tempC} or colder. With less sugar it keeps less: eat it soon, and at any mold throw it out.',
+  'ask.inFridge': 'Fresh cooked: {weeks} weeks, pumpkin one. A failed seal: a few days.',
   'ask.inFridge.more':
     'A jar that did not seal keeps {leastDays} to {mostDays} days, and the shorter is the surer. To keep it longer, freeze it.',
   'ask.freeze': 'Yes, for a year. Leave {headspaceMm} empty.',
@@ -248,20 +248,20 @@ export const answerWords: Record<Key, string> = {
     'Signs are gas, a lid that is up, mold, or a bad smell. But some bad food shows no sign.',
   'ask.bulging': 'Gas inside. Do not open or taste it. Throw it away.',
   'ask.bulging.more': 'Put it in a bag, out of reach. Wash your hands and all it touched.',
-  'ask.botulism': 'Not from sour fruit, processed by the tables.',
+  'ask.botulism': 'Botulism: not in sour fruit that is processed by the tables.',
   'ask.botulism.more':
-    'Its germ does not grow at p H {shelfPh} or lower. So fruit that is not sour enough never goes on the shelf here.',
+    'Its germ does not grow at p H {shelfPh} or lower, so other fruit gets tested acid or no shelf here. A loose lid, gas or mold: throw it away, and do not taste it.',
   'ask.whereKeep': 'Cool, dark and dry. Never near heat or sun.',
   'ask.whereKeep.more':
     'Between {lowTempC} and {highTempC} is best. Do not stack them high: it can lift a lid.',
   'ask.darkened': 'Light, heat or time. Check the seal first.',
   'ask.darkened.more':
-    'Light fruit and low sugar turn dark sooner. If the lid is firm and the smell is right, it is good.',
+    'Light fruit and low sugar turn dark sooner. In a processed jar with a firm lid only the looks suffer; at mold or a bad smell throw it out.',
   'ask.whiteFilm': 'Hard water. Wipe it off with a little vinegar.',
   'ask.whiteFilm.more': 'It is only on the glass. A spoon of vinegar in the canner stops it.',
   'ask.giveAway': 'Give it, with a label. To sell it, ask your state.',
   'ask.giveAway.more':
-    'Write what it is and when you made it. Only jars with a firm seal should leave your house.',
+    'Write what it is and when you made it. Only processed jars with a firm seal should go for the shelf.',
   'ask.label': 'What it is, and the date.',
   'ask.label.more': 'Wash the jar first, with the ring off. Write the lot too if you made two in one day.',
 
@@ -271,11 +271,11 @@ export const answerWords: Record<Key, string> = {
     'It is not sour enough, and too thick for heat to get through. No canner at home makes it safe, not even with pressure.',
   'ask.whitePeach': 'Never on the shelf. Freeze it.',
   'ask.whitePeach.more':
-    'White ones may not be sour enough, and no tested dose of acid is known. Yellow ones are fine.',
+    'White ones may not be sour enough, and no tested dose of acid is known. Yellow ones may go on it, as the plan says.',
   'ask.elderberry': 'Not on the shelf. Fridge or freezer.',
   'ask.elderberry.more':
     'They were found near p H {elderberryPh}, and the line is lower. Recipes for other berries do not cover them.',
   'ask.lowAcid': 'Pumpkin, white peach, elderberry. Others need tested acid.',
   'ask.lowAcid.more':
-    'Fig, banana, mango, melon and tomato need a tested amount. The line is p H {shelfPh}: the plan checks it for you.',
+    'Fig, tomato and Asian pear need a tested amount, to be at p H {shelfPh} or lower. Banana, mango, papaya, melon, persimmon: a tested recipe only, or the fridge.',
 };

@@ -63,9 +63,9 @@ export const sightWords: Record<Key, string> = {
   'see.waterOverJars.alt':
     'The canner cut open. Three jars stand upright on a rack, not touching. A bracket shows the water above the lids: one to two inches, about two fingers. Above it there is room to boil.',
   'see.lidUp': 'Not sealed: lid up',
-  'see.lidUp.said': 'The middle stands up and springs when pressed. Not sealed: fridge.',
+  'see.lidUp.said': 'The middle springs when pressed. Not sealed: fridge. Later: throw it away.',
   'see.lidUp.alt':
-    'A jar from the side, its lid bulging up in the middle. A finger presses and the lid springs back with a click. It did not seal: put it in the fridge now.',
+    'A jar from the side, its lid bulging up in the middle. A finger presses and the lid springs back with a click. It did not seal: put it in the fridge now. If it came up later, on the shelf, throw it away.',
   'see.lidDown': 'Sealed: lid down',
   'see.lidDown.said': 'The middle dips and does not move. That is sealed.',
   'see.lidDown.alt':

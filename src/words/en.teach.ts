@@ -11,7 +11,7 @@ export const teachWords = {
     'Too little, and food boils out under the lid and spoils the seal. Too much, and air stays in.',
   'teach.plateTest': 'A spoonful on a freezing cold plate. See if it holds.',
   'teach.plateTest.more':
-    'Take the pot off the heat. Put the plate back in the cold for a minute or two. Then push the spoonful: it should hold, with no wet rim.',
+    'Take the pot off the heat. Put the plate back in the cold for a few minutes. Then push the spoonful: it should hold, with no wet rim.',
   'teach.simmer': 'Small bubbles at the edge, and now and then a plop.',
   'teach.simmer.more':
     'Water leaves slowly and the sugar does not burn. Keep the lid off, or nothing thickens.',
@@ -29,7 +29,7 @@ export const teachWords = {
     'The standard asks for {butterSolids} percent solids; many home ones are looser. It is done when it mounds on the spoon and no water rims it.',
   'teach.jam': 'Crushed fruit and sugar, cooked until it sets.',
   'teach.jam.more':
-    'Finished jam is {jamSolids} percent solids or more, most of it sugar. It sets at about eight degrees Fahrenheit over boiling water.',
+    'Finished jam is {jamSolids} percent solids or more, most of it sugar. With no added pectin it sets at about eight degrees Fahrenheit over boiling water.',
   'teach.canner': 'The big pot with a rack that boils the full jars.',
   'teach.canner.more': 'It must be deep enough for {depthM} of water over the lids, with room to boil.',
   'teach.seal': 'The lid drawn down in the middle. It does not move.',
@@ -56,7 +56,7 @@ export const teachWords = {
     'Solids stay in the pot while water leaves. So the weight of the pot tells how thick it is.',
   'teach.settingPoint': 'The heat at which jam will set when cold.',
   'teach.settingPoint.more':
-    'Eight degrees Fahrenheit, or four and a half Celsius, above boiling water where you are. Butters have no such point: use the plate.',
+    'Eight degrees Fahrenheit, or four and a half Celsius, above boiling water where you are, if no pectin was added. Butters have no such point: use the plate.',
   'teach.acid': 'Sourness. It keeps the worst germs from growing.',
   'teach.acid.more':
     'For the shelf, fruit must be at p H {shelfPh} or lower. Some fruits need bottled lemon juice for that: bottled, because its strength is known.',
@@ -86,7 +86,7 @@ export const teachWords = {
   'teach.ventedLid': 'A blender lid with its hole open, under a folded towel.',
   'teach.ventedLid.more':
     'Hot fruit makes steam that bursts a closed lid. Fill it half at most, and start slow.',
-  'teach.bestBy': 'A year in a cool, dark, dry place, when sealed.',
+  'teach.bestBy': 'A year, processed and sealed, in a cool, dark, dry place.',
   'teach.bestBy.more':
     'Write the date on the jar. After {shelfMonths} months it darkens and loses taste. In the fridge, once open, eat a full sugar jam within a month.',
   'teach.spoilage': 'Mould, a bulging lid, gas or leaks. Throw it all away.',

@@ -37,7 +37,7 @@ const batchWhys: Words<`batch.${BatchFace}`> = {
     'The heat goes off while you test, or it cooks on past the mark. A small spoonful cools fastest.',
   'why.batch.cooling': 'Warm, it still runs. Cold, it shows the truth.',
   'why.batch.cooling.more':
-    'Two minutes in the cold bring it to how it will be in the jar. Then push it with a finger.',
+    'A few minutes in the cold show how it will be in the jar. Then push it with a finger.',
   'why.batch.judging': 'If the line stays open and no juice runs, it holds.',
   'why.batch.judging.more':
     'Runny means that too much water is left: back to the simmer for a few minutes. You can test as often as you like.',
@@ -63,7 +63,7 @@ const batchWhys: Words<`batch.${BatchFace}`> = {
     'The time is the published one for this food, this jar and your height. If the boil drops, it starts again.',
   'why.batch.unprocessed': 'The time was not served, so nobody knows that it is safe.',
   'why.batch.unprocessed.more':
-    'In the fridge it is good for three weeks. Or boil it again, clean hot jars, new lids, the full time.',
+    'In the fridge it is good for three weeks. Or boil it again within a day: clean hot jars, new lids, the full time.',
   'why.batch.reheating': 'To process again is a whole new start.',
   'why.batch.reheating.more':
     'Hot fruit, hot jars, new lids, the full time. Nothing of the first time counts.',
@@ -132,10 +132,10 @@ const saidWhys: Words<`said.${SaidKey}`> = {
     'Stir to the floor first: if it is rough, it has caught. Then look how thick it is.',
   'why.said.batch.wentCold': 'The tested time holds for hot jars only.',
   'why.said.batch.wentCold.more':
-    'You can boil it again: clean hot jars, new lids, the full time. Or eat it from the fridge within three weeks.',
+    'Within a day you can boil it again: clean hot jars, new lids, the full time. Or eat it from the fridge within three weeks.',
   'why.said.batch.notServed': 'The time was broken, so nobody knows that it is safe.',
   'why.said.batch.notServed.more':
-    'Boil it again with clean hot jars and new lids, for the full time. Or keep it in the fridge.',
+    'Boil it again within a day, with clean hot jars and new lids, for the full time. Or keep it in the fridge.',
   'why.said.batch.discard': 'It let air in, and nobody knows for how long.',
   'why.said.batch.discard.more':
     'No look, smell or taste can show that it is safe. A taste is enough to harm you.',
@@ -143,7 +143,8 @@ const saidWhys: Words<`said.${SaidKey}`> = {
   'why.said.kitchen.clockVoid.more':
     'Below a boil the middle of the jar cools. So the whole time starts again.',
   'why.said.kitchen.notServed': 'By what you told me now, the time was broken.',
-  'why.said.kitchen.notServed.more': 'So these jars are not safe for the shelf. In the fridge they are.',
+  'why.said.kitchen.notServed.more':
+    'So these jars are not safe for the shelf. Fridge now, or the full time again within a day.',
   'why.said.kitchen.clockReopened': 'By what you told me now, the time was not full.',
   'why.said.kitchen.clockReopened.more':
     'The jars are still in the canner, so it can be done again. Full boil, then the full time.',
@@ -188,7 +189,7 @@ const figureWhys: Words<`figure.${FigureId}`> = {
     'It comes from the weight and the width of your pot. Stir the foam down before you read it.',
   'why.figure.finishTemp': 'Sugar makes it boil hotter, so heat tells how thick it is.',
   'why.figure.finishTemp.more':
-    'That serves for jam and jelly. A butter hardly gets hotter: trust the scale and the plate.',
+    'That serves for jam and jelly with no added pectin. A butter hardly gets hotter: trust the scale and the plate.',
   'why.figure.heatMinutes': 'From cold to a rolling boil, by your burner and the weight.',
   'why.figure.heatMinutes.more':
     'It is a range, for no two stoves are the same. After a few batches here I know yours better.',

@@ -61,9 +61,9 @@ export const sightWords = {
   'see.waterOverJars.alt':
     'La olla de conservas cortada. Tres tarros derechos en la rejilla, sin tocarse. Una llave marca el agua sobre las tapas: de una a dos pulgadas, unos dos dedos. Encima queda sitio para hervir.',
   'see.lidUp': 'Sin sellar: tapa levantada',
-  'see.lidUp.said': 'El centro sobresale y salta al apretar. Sin sellar: a la nevera.',
+  'see.lidUp.said': 'El centro salta al apretar. Sin sellar: a la nevera. Después: tírelo.',
   'see.lidUp.alt':
-    'Un tarro de lado, con la tapa abombada en el centro. Un dedo aprieta y la tapa salta con un clic. No selló: a la nevera ya.',
+    'Un tarro de lado, con la tapa abombada en el centro. Un dedo aprieta y la tapa salta con un clic. No selló: a la nevera ya. Si se levantó después, en la despensa, tírelo.',
   'see.lidDown': 'Sellado: tapa hundida',
   'see.lidDown.said': 'El centro se hunde y no se mueve. Está sellado.',
   'see.lidDown.alt':

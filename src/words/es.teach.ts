@@ -11,7 +11,7 @@ export const teachWords = {
     'Si es poco, la comida rebosa bajo la tapa y estropea el sello. Si es mucho, queda aire dentro.',
   'teach.plateTest': 'Una cucharada en un plato helado. Mire si se sostiene.',
   'teach.plateTest.more':
-    'Quite la olla del fuego. Deje el plato en frío uno o dos minutos. Luego empuje la cucharada: debe sostenerse, sin borde mojado.',
+    'Quite la olla del fuego. Deje el plato en frío unos minutos. Luego empuje la cucharada: debe sostenerse, sin borde mojado.',
   'teach.simmer': 'Burbujas pequeñas en el borde y, de vez en cuando, un borboteo.',
   'teach.simmer.more': 'El agua se va despacio y el azúcar no se quema. Sin tapa, o nada espesa.',
   'teach.scorch': 'Azúcar que se quema en el fondo de la olla.',
@@ -28,7 +28,7 @@ export const teachWords = {
     'La norma pide {butterSolids} por ciento de sólidos; muchas caseras son más sueltas. Está cuando forma montículo en la cuchara y en el plato no la rodea agua.',
   'teach.jam': 'Fruta machacada y azúcar, cocidas hasta cuajar.',
   'teach.jam.more':
-    'La confitura acabada tiene {jamSolids} por ciento de sólidos o más, casi todo azúcar. Cuaja a unos cuatro grados y medio Celsius sobre el agua hirviendo.',
+    'La confitura acabada tiene {jamSolids} por ciento de sólidos o más, casi todo azúcar. Sin pectina añadida cuaja a unos cuatro grados y medio Celsius sobre el agua hirviendo.',
   'teach.canner': 'La olla grande con rejilla donde hierven los tarros llenos.',
   'teach.canner.more': 'Debe ser honda: {depthM} de agua sobre las tapas, y sitio para hervir.',
   'teach.seal': 'La tapa hundida en el centro. No se mueve.',
@@ -55,7 +55,7 @@ export const teachWords = {
     'Los sólidos quedan en la olla mientras el agua se va. Por eso el peso dice cuán espeso está.',
   'teach.settingPoint': 'El calor con el que la confitura cuajará al enfriarse.',
   'teach.settingPoint.more':
-    'Ocho grados Fahrenheit, o cuatro y medio Celsius, sobre el agua hirviendo en su lugar. Las cremas no tienen ese punto: use el plato.',
+    'Ocho grados Fahrenheit, o cuatro y medio Celsius, sobre el agua hirviendo en su lugar, si no se añadió pectina. Las cremas no tienen ese punto: use el plato.',
   'teach.acid': 'La acidez. Impide crecer a los peores gérmenes.',
   'teach.acid.more':
     'Para la despensa, la fruta debe estar en p H {shelfPh} o menos. Algunas piden jugo de limón embotellado: embotellado, porque su fuerza es conocida.',
@@ -86,7 +86,7 @@ export const teachWords = {
   'teach.ventedLid': 'Una tapa de batidora con el agujero abierto, bajo un paño doblado.',
   'teach.ventedLid.more':
     'La fruta caliente hace vapor que revienta una tapa cerrada. Llene hasta la mitad y empiece despacio.',
-  'teach.bestBy': 'Un año, sellado, en sitio fresco, oscuro y seco.',
+  'teach.bestBy': 'Un año, procesado y sellado, en sitio fresco, oscuro y seco.',
   'teach.bestBy.more':
     'Escriba la fecha en el tarro. Tras {shelfMonths} meses oscurece y pierde sabor. Abierta, una confitura con todo su azúcar dura un mes en la nevera.',
   'teach.spoilage': 'Moho, tapa hinchada, gas o fugas. Tírelo todo.',

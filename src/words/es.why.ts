@@ -34,7 +34,7 @@ const batchWhys: Words<'batch'> = {
     'El fuego se apaga durante la prueba, o se pasa del punto. Una cucharada pequeña se enfría antes.',
   'why.batch.cooling': 'Tibia, aún corre. Fría, dice la verdad.',
   'why.batch.cooling.more':
-    'Dos minutos en frío la dejan como estará en el tarro. Luego empújela con un dedo.',
+    'Unos minutos en frío muestran cómo estará en el tarro. Luego empújela con un dedo.',
   'why.batch.judging': 'Si la raya queda abierta y no corre jugo, se sostiene.',
   'why.batch.judging.more':
     'Líquida quiere decir que sobra agua: unos minutos más a fuego lento. Puede probar cuantas veces quiera.',
@@ -59,7 +59,7 @@ const batchWhys: Words<'batch'> = {
     'Es el tiempo publicado para este alimento, este tarro y su altitud. Si el hervor baja, empieza de nuevo.',
   'why.batch.unprocessed': 'El tiempo no se cumplió, y nadie sabe si es seguro.',
   'why.batch.unprocessed.more':
-    'En la nevera dura tres semanas. O hierva otra vez, tarros limpios y calientes, tapas nuevas, el tiempo entero.',
+    'En la nevera dura tres semanas. O hierva otra vez antes de un día: tarros limpios y calientes, tapas nuevas, el tiempo entero.',
   'why.batch.reheating': 'Procesar de nuevo es empezar de cero.',
   'why.batch.reheating.more':
     'Fruta caliente, tarros calientes, tapas nuevas, el tiempo entero. Nada de la primera vez cuenta.',
@@ -130,10 +130,10 @@ const saidWhys: Words<'said'> = {
     'Remueva antes hasta el fondo: si está áspero, se ha pegado. Luego mire cuán espeso está.',
   'why.said.batch.wentCold': 'El tiempo probado vale solo para tarros calientes.',
   'why.said.batch.wentCold.more':
-    'Puede hervirlo otra vez: tarros limpios y calientes, tapas nuevas, el tiempo entero. O comerlo de la nevera en tres semanas.',
+    'Antes de un día puede hervirlo otra vez: tarros limpios y calientes, tapas nuevas, el tiempo entero. O comerlo de la nevera en tres semanas.',
   'why.said.batch.notServed': 'El tiempo se cortó, y nadie sabe si es seguro.',
   'why.said.batch.notServed.more':
-    'Hierva otra vez con tarros limpios y calientes y tapas nuevas, el tiempo entero. O guárdelo en la nevera.',
+    'Hierva otra vez antes de un día, con tarros limpios y calientes y tapas nuevas, el tiempo entero. O guárdelo en la nevera.',
   'why.said.batch.discard': 'Dejó entrar aire, y nadie sabe cuánto tiempo.',
   'why.said.batch.discard.more':
     'Ni aspecto, ni olor, ni sabor muestran si es seguro. Probarlo basta para hacer daño.',
@@ -141,7 +141,8 @@ const saidWhys: Words<'said'> = {
   'why.said.kitchen.clockVoid.more':
     'Sin hervor, el centro del tarro se enfría. Por eso el tiempo entero empieza de nuevo.',
   'why.said.kitchen.notServed': 'Según lo que me dice ahora, el tiempo se cortó.',
-  'why.said.kitchen.notServed.more': 'Así que estos tarros no son seguros en la despensa. En la nevera, sí.',
+  'why.said.kitchen.notServed.more':
+    'Así que estos tarros no son seguros en la despensa. A la nevera ya, o el tiempo entero otra vez antes de un día.',
   'why.said.kitchen.clockReopened': 'Según lo que me dice ahora, el tiempo no fue entero.',
   'why.said.kitchen.clockReopened.more':
     'Los tarros siguen en la olla de conservas, así que se puede repetir. Pleno hervor, y luego el tiempo entero.',
@@ -171,7 +172,7 @@ const figureWhys: Words<'figure'> = {
     'Sale del peso y del ancho de su olla. Baje la espuma removiendo antes de leerla.',
   'why.figure.finishTemp': 'Con azúcar hierve más caliente, y el calor dice cuán espesa está.',
   'why.figure.finishTemp.more':
-    'Sirve para confitura y jalea. Una crema apenas se calienta más: fíese de la balanza y del plato.',
+    'Sirve para confitura y jalea sin pectina añadida. Una crema apenas se calienta más: fíese de la balanza y del plato.',
   'why.figure.heatMinutes': 'De frío a hervor a borbotones, según su fuego y el peso.',
   'why.figure.heatMinutes.more':
     'Es un margen, pues no hay dos fuegos iguales. Tras unas tandas aquí conozco mejor el suyo.',

@@ -108,6 +108,35 @@ const printed: readonly (readonly [QuestionId, RegExp, string])[] = [
   ['pumpkin', /^Never on the shelf/, 'NCHFP: no home canning, boiling-water or pressure'],
   ['whitePeach', /^Never on the shelf\. Freeze/, 'NCHFP / Univ. Wisconsin 2020: freeze only'],
   ['elderberry', /^Not on the shelf/, 'Univ. Wisconsin B2909: mean pH 4.92'],
+  // The condition that stands beside the number, or the number does not hold.
+  [
+    'skipLemon',
+    /put in what the recipe names/,
+    'HG-56 peach jam: lemon juice stands in the recipe (from memory)',
+  ],
+  ['citricAcid', /figs and tomatoes/, 'USDA AIB-539 guides 2, 3: the dose is given for these'],
+  ['thermometer', /without added pectin/, 'USDA HG-56 / AIB-539 guide 7: + 8 F is for no added pectin'],
+  ['thermometer', /With pectin, time one minute/, 'AIB-539 guide 7: a timed minute, no temperature test'],
+  ['howDone', /no added pectin.*degrees above boiling/, 'USDA HG-56 / AIB-539 guide 7'],
+  ['steamCanner', /minutes for height, and forty-five minutes/, 'NCHFP: 45 min at most, incl. altitude'],
+  [
+    'boilJarsFirst',
+    /From ten minutes up, clean hot jars/,
+    'USDA AIB-539 guide 1: not needed at 10 min or longer',
+  ],
+  ['howLongKeeps', /^Processed and sealed/, 'NCHFP: sealed jars; not processed is not for the shelf'],
+  ['howLongKeeps', /little sugar sooner/, 'NCHFP: low-sugar spreads darken sooner'],
+  ['inFridge', /pumpkin one\./, 'extension advice: 1 to 2 weeks, the shorter (from memory)'],
+  ['notSet', /processed and sealed keeps/, 'NCHFP: only a processed jar is for the shelf'],
+  ['darkened', /processed jar with a firm lid/, 'NCHFP: darkening is a matter of quality'],
+  ['giveAway', /Only processed jars/, 'NCHFP: only a processed jar is for the shelf'],
+  ['whitePeach', /as the plan says/, 'AIB-539 guide 7: yellow peaches by their row'],
+  ['lowAcid', /banana, mango, papaya, melon, persimmon: a tested recipe only/i, 'Univ. California list'],
+  [
+    'lowAcid',
+    /Fig, tomato and Asian pear need a tested amount/,
+    'USDA AIB-539 guides 2, 3; Asian pear from memory',
+  ],
   ['lowAcid', /tested/, 'Univ. California Master Food Preservers list: only tested acidified recipes'],
 ];
 
@@ -151,4 +180,58 @@ describe('the answers to a cook’s questions', () => {
     for (const id of ['mold', 'bulging', 'looseLater', 'smellsOff'] as const)
       expect(answerTo(id).short).toMatch(/not (open or )?taste/);
   });
+
+  // A page was read for the number beside it, but not for what these say.
+  it.each<QuestionId>(['buckled', 'vinegar', 'botulism', 'ifBoilStops', 'leaked', 'openKettle'])(
+    '%s is told as remembered',
+    (id) => expect(guidanceOn(id).sources[0]).toMatch(/^from memory/),
+  );
+
+  it('says no jar may stand on the shelf because of its lid or its smell alone', () => {
+    for (const id of questionIds) {
+      const { short, more } = answerTo(id);
+      for (const sentence of `${short} ${more}`.split(/[.;] /))
+        if (
+          /\b(keeps?|is good|for the shelf)\b/.test(sentence) &&
+          /\bseal(ed)?\b|firm/.test(sentence) &&
+          id !== 'leaked'
+        )
+          expect(sentence, id).toMatch(/process|unseal|did not|failed/i);
+    }
+  });
+});
+
+describe('the picture of a lid that is up', () => {
+  // AIB-539 guide 1: unsealed after the rest, the fridge; loose on the shelf, never tasted (from memory).
+  it('does not send a jar to the fridge that came up on the shelf, in either tongue', () => {
+    for (const key of ['see.lidUp.said', 'see.lidUp.alt']) {
+      expect(us.text({ key })).toMatch(/fridge.*[Ll]ater.*throw it away/);
+      expect(createCatalogue('es', 'metric').text({ key })).toMatch(/nevera.*[Dd]espués.*tírelo/);
+    }
+  });
+});
+
+describe('a jar whose time was broken', () => {
+  // AIB-539 guide 1: within 24 hours, new lid, the full time.
+  it.each([
+    'why.batch.unprocessed.more',
+    'why.said.batch.wentCold.more',
+    'why.said.batch.notServed.more',
+    'why.said.kitchen.notServed.more',
+  ])('%s says until when it may be boiled again, in both tongues', (key) => {
+    expect(us.text({ key })).toMatch(/within a day/i);
+    expect(createCatalogue('es', 'metric').text({ key })).toMatch(/antes de un día/i);
+  });
+});
+
+describe('the heat at which a spread sets', () => {
+  // USDA HG-56 / AIB-539 guide 7: + 8 F without added pectin; with it a timed minute and no test of heat.
+  it.each(['teach.jam.more', 'teach.settingPoint.more', 'why.figure.finishTemp.more'])(
+    '%s is told for no added pectin only, in both tongues',
+    (key) => {
+      const params = { jamSolids: 65 };
+      expect(us.text({ key, params })).toMatch(/no (added )?pectin/);
+      expect(createCatalogue('es', 'metric').text({ key, params })).toMatch(/(sin|no se añadió) pectina/i);
+    },
+  );
 });

@@ -88,7 +88,7 @@ const rows = {
   ringsOff: [g.putAway],
   howLongKeeps: [g.shelf, g.darkens],
   opened: [g.opened, g.mould],
-  inFridge: [g.fridge, g.unsealed, g.pumpkinFridge],
+  inFridge: [g.fridge, g.unsealed, g.reducedSugarKeeps, g.pumpkinFridge],
   freeze: [g.freezer],
   mold: [g.mould],
   smellsOff: [g.spoilage],

@@ -236,9 +236,9 @@ export const answerWords: Record<Key, string> = {
   'ask.opened': 'A full sugar jam: a month, in the fridge.',
   'ask.opened.more':
     'The fridge must be at {tempC} or colder. With less sugar it keeps less: eat it soon, and at any mold throw it out.',
-  'ask.inFridge': 'Fresh cooked: {weeks} weeks, pumpkin one. A failed seal: a few days.',
+  'ask.inFridge': 'Fresh cooked: {weeks} weeks, low acid one. Failed seal: a few days.',
   'ask.inFridge.more':
-    'A jar that did not seal keeps {leastDays} to {mostDays} days, and the shorter is the surer. To keep it longer, freeze it.',
+    'With little sugar take {leastWeeks} weeks; a jar that did not seal keeps {leastDays} to {mostDays} days, the shorter the surer. To keep it longer, freeze it.',
   'ask.freeze': 'Yes, for a year. Leave {headspaceMm} empty.',
   'ask.freeze.more': 'It swells as it freezes. Cool it first, and use a jar with straight sides or a box.',
   'ask.mold': 'Throw out the whole jar. Do not taste it.',

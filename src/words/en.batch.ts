@@ -74,7 +74,7 @@ export const batchWords = {
   'batch.toTheCanner.why':
     'Cooled jars would need longer than the published time, and a cold jar cracks in hot water.',
   'batch.wentCold': 'Jars too cold. Not safe for the shelf: refrigerate or reheat.',
-  'batch.wentCold.why': 'The published time holds for hot jars only. You may boil it again.',
+  'batch.wentCold.why': 'The published time holds for hot jars only. You may boil it again within a day.',
   'batch.notServed': 'They came out early. Not safe for the shelf: refrigerate or reheat.',
   'batch.notServed.why': 'The time was not served at an unbroken full boil, so nobody knows that it is safe.',
   'batch.reheat': 'Full boil again, stir all the time. Tell me: rolling boil.',
@@ -92,7 +92,7 @@ export const batchWords = {
   'batch.mayCheckSeals': 'Rested twelve hours. You may check the seals.',
   'batch.checkSeals': 'Check {jars, plural, one {the jar} other {all # jars}}. Ring off. Lid down, no flex?',
   'batch.checkSeals.why':
-    'Press the middle of the lid: a sealed one does not move. Then lift the jar by the lid alone.',
+    'Press the middle of the lid: a sealed one does not move. It dips, and it rings when tapped.',
   'batch.tooManyFailed': 'There are only {jars, plural, one {# jar} other {# jars}}. How many did not seal?',
   'batch.putAway':
     '{sealed, plural, =0 {} one {Label # jar for the shelf. } other {Label # jars for the shelf. }}{cold, plural, =0 {} one {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}} other {{keep, select, freezer {{cold} to the freezer.} other {{cold} to the fridge now.}}}}',

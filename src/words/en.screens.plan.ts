@@ -121,10 +121,11 @@ export const planWords = {
   'screen.plan.pH': 'Estimated pH',
   'screen.plan.waterActivity': 'Water activity',
   'screen.plan.bestBy': 'Keeps',
-  'screen.plan.bestBy.shelf': '12 months at {low} to {high}, dark and dry; once opened a month in the fridge',
+  'screen.plan.bestBy.shelf':
+    '12 months at {low} to {high}, dark and dry; once opened in the fridge, a full-sugar jam a month, others less',
   'screen.plan.bestBy.freezer':
-    '12 months in the freezer, with {room} of headspace; once thawed 3 weeks in the fridge',
-  'screen.plan.bestBy.fridge': '3 weeks in the fridge',
+    '12 months in the freezer, with {room} of headspace; once thawed and opened a few days in the fridge',
+  'screen.plan.bestBy.fridge': '3 weeks in the fridge, 2 with little sugar',
   'screen.plan.bestBy.pumpkinFridge': 'a week in the fridge, or freeze it',
   'screen.plan.cost': 'Cost',
   'screen.plan.cost.each': '{each} a jar',

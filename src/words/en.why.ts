@@ -63,7 +63,7 @@ const batchWhys: Words<`batch.${BatchFace}`> = {
     'The time is the published one for this food, this jar and your height. If the boil drops, it starts again.',
   'why.batch.unprocessed': 'The time was not served, so nobody knows that it is safe.',
   'why.batch.unprocessed.more':
-    'In the fridge it is good for three weeks. Or boil it again within a day: clean hot jars, new lids, the full time.',
+    'In the fridge it is good for three weeks at most. Or boil it again within a day: clean hot jars, new lids, the full time.',
   'why.batch.reheating': 'To process again is a whole new start.',
   'why.batch.reheating.more':
     'Hot fruit, hot jars, new lids, the full time. Nothing of the first time counts.',

@@ -73,7 +73,8 @@ export const batchWords = {
   'batch.toTheCanner.why':
     'Un tarro enfriado pediría más que el tiempo publicado, y el frío se raja en agua caliente.',
   'batch.wentCold': 'Tarros demasiado fríos. No es seguro fuera de la nevera: refrigere o recaliente.',
-  'batch.wentCold.why': 'El tiempo publicado vale solo para tarros calientes. Puede hervirlo de nuevo.',
+  'batch.wentCold.why':
+    'El tiempo publicado vale solo para tarros calientes. Puede hervirlo de nuevo antes de un día.',
   'batch.notServed': 'Salieron antes de tiempo. No es seguro fuera de la nevera: refrigere o recaliente.',
   'batch.notServed.why': 'No cumplieron el tiempo en pleno hervor sin cortes, y nadie sabe si es seguro.',
   'batch.reheat': 'Pleno hervor otra vez, sin parar de remover. Diga: hierve a borbotones.',
@@ -94,7 +95,7 @@ export const batchWords = {
   'batch.checkSeals':
     'Compruebe {jars, plural, one {el tarro} other {los # tarros}}. Quite el aro. ¿Tapa hundida y firme?',
   'batch.checkSeals.why':
-    'Apriete el centro de la tapa: si está sellada no se mueve. Luego levante el tarro solo por la tapa.',
+    'Apriete el centro de la tapa: si está sellada no se mueve. Se ve hundida y suena clara.',
   'batch.tooManyFailed': 'Solo hay {jars, plural, one {un tarro} other {# tarros}}. ¿Cuántos no sellaron?',
   'batch.putAway':
     '{sealed, plural, =0 {} one {Etiquete un tarro para la despensa. } other {Etiquete # tarros para la despensa. }}{cold, plural, =0 {} one {{keep, select, freezer {{cold} al congelador.} other {{cold} a la nevera ya.}}} other {{keep, select, freezer {{cold} al congelador.} other {{cold} a la nevera ya.}}}}',

@@ -124,10 +124,10 @@ export const planWords = {
   'screen.plan.waterActivity': 'Actividad del agua',
   'screen.plan.bestBy': 'Se conserva',
   'screen.plan.bestBy.shelf':
-    '12 meses entre {low} y {high}, a oscuras y en seco; abierto, un mes en la nevera',
+    '12 meses entre {low} y {high}, a oscuras y en seco; abierto, en la nevera, una confitura con todo su azúcar un mes, lo demás menos',
   'screen.plan.bestBy.freezer':
-    '12 meses en el congelador, con {room} de espacio libre; descongelado, 3 semanas en la nevera',
-  'screen.plan.bestBy.fridge': '3 semanas en la nevera',
+    '12 meses en el congelador, con {room} de espacio libre; descongelado y abierto, unos días en la nevera',
+  'screen.plan.bestBy.fridge': '3 semanas en la nevera, 2 con poco azúcar',
   'screen.plan.bestBy.pumpkinFridge': 'una semana en la nevera, o congélelo',
   'screen.plan.cost': 'Coste',
   'screen.plan.cost.each': '{each} el tarro',

@@ -59,7 +59,7 @@ const batchWhys: Words<'batch'> = {
     'Es el tiempo publicado para este alimento, este tarro y su altitud. Si el hervor baja, empieza de nuevo.',
   'why.batch.unprocessed': 'El tiempo no se cumplió, y nadie sabe si es seguro.',
   'why.batch.unprocessed.more':
-    'En la nevera dura tres semanas. O hierva otra vez antes de un día: tarros limpios y calientes, tapas nuevas, el tiempo entero.',
+    'En la nevera dura tres semanas como mucho. O hierva otra vez antes de un día: tarros limpios y calientes, tapas nuevas, el tiempo entero.',
   'why.batch.reheating': 'Procesar de nuevo es empezar de cero.',
   'why.batch.reheating.more':
     'Fruta caliente, tarros calientes, tapas nuevas, el tiempo entero. Nada de la primera vez cuenta.',

@@ -126,7 +126,12 @@ const printed: readonly (readonly [QuestionId, RegExp, string])[] = [
   ],
   ['howLongKeeps', /^Processed and sealed/, 'NCHFP: sealed jars; not processed is not for the shelf'],
   ['howLongKeeps', /little sugar sooner/, 'NCHFP: low-sugar spreads darken sooner'],
-  ['inFridge', /pumpkin one\./, 'extension advice: 1 to 2 weeks, the shorter (from memory)'],
+  ['inFridge', /low acid one\./, 'extension advice: 1 to 2 weeks, the shorter (from memory)'],
+  [
+    'inFridge',
+    /little sugar take two weeks/,
+    'NMSU E-314; NCHFP: spreads without sugar 2 to 3 weeks, the shorter',
+  ],
   ['notSet', /processed and sealed keeps/, 'NCHFP: only a processed jar is for the shelf'],
   ['darkened', /processed jar with a firm lid/, 'NCHFP: darkening is a matter of quality'],
   ['giveAway', /Only processed jars/, 'NCHFP: only a processed jar is for the shelf'],
@@ -201,6 +206,25 @@ describe('the answers to a cook’s questions', () => {
   });
 });
 
+describe('how long a planned batch keeps', () => {
+  const es = createCatalogue('es', 'metric');
+  // NCHFP: a month once opened is for a full-sugar cooked jam or jelly; uncooked jam, once opened, a few days.
+  it('gives a month once opened to full sugar only, and thawed jars a few days', () => {
+    const shelf = { key: 'screen.plan.bestBy.shelf', params: { low: '50', high: '70' } };
+    const freezer = { key: 'screen.plan.bestBy.freezer', params: { room: '1 1/2 in' } };
+    expect(us.text(shelf)).toMatch(/full-sugar jam a month, others less/);
+    expect(es.text(shelf)).toMatch(/con todo su azúcar un mes, lo demás menos/);
+    expect(us.text(freezer)).toMatch(/thawed and opened a few days/);
+    expect(es.text(freezer)).toMatch(/descongelado y abierto, unos días/);
+  });
+
+  // AIB-539 guide 1: press, tap, look. A jar lifted by its lid is in none of them.
+  it('tests a seal by what the guide prints', () => {
+    expect(us.text({ key: 'batch.checkSeals.why' })).toMatch(/Press.*dips.*rings/);
+    expect(es.text({ key: 'batch.checkSeals.why' })).toMatch(/Apriete.*hundida.*suena clara/);
+  });
+});
+
 describe('the picture of a lid that is up', () => {
   // AIB-539 guide 1: unsealed after the rest, the fridge; loose on the shelf, never tasted (from memory).
   it('does not send a jar to the fridge that came up on the shelf, in either tongue', () => {
@@ -214,6 +238,7 @@ describe('the picture of a lid that is up', () => {
 describe('a jar whose time was broken', () => {
   // AIB-539 guide 1: within 24 hours, new lid, the full time.
   it.each([
+    'batch.wentCold.why',
     'why.batch.unprocessed.more',
     'why.said.batch.wentCold.more',
     'why.said.batch.notServed.more',

@@ -60,6 +60,7 @@ const notes = {
     heatsSince: batch.heatOnAt === null ? at : null,
     nextPromptAt: at + batch.plan.heatMinutes.likely * 60_000,
   })),
+  remindInAWhile: note((_, { at }) => ({ nextPromptAt: at + rules.STEP_REMINDER_MS })),
   promptAgainSoon: note((_, { at }) => ({ nextPromptAt: at + rules.ASK_AGAIN_MS })),
   promptAgainLater: note((_, { at }) => ({ nextPromptAt: at + rules.HOLD_ASK_MS })),
 

@@ -56,8 +56,9 @@ export const cooking = batch.createStateConfig({
 
     skimming: {
       description: 'The last minutes: foam off, infusions out. Foam would carry air into the jar.',
-      entry: ['noteTheTime', 'saySkim'],
+      entry: ['noteTheTime', 'remindInAWhile', 'saySkim'],
       on: {
+        tick: { guard: 'promptIsDue', actions: ['saySkim', 'promptAgainLater'] },
         'skim.done': [
           { guard: 'mayStrain', target: 'straining', actions: 'noteSkimmed' },
           { guard: 'mustBlend', target: 'blending', actions: 'noteSkimmed' },
@@ -68,8 +69,9 @@ export const cooking = batch.createStateConfig({
 
     straining: {
       description: 'Skins, seeds and stones out, through a food mill or a sieve.',
-      entry: ['noteTheTime', 'sayStrain'],
+      entry: ['noteTheTime', 'remindInAWhile', 'sayStrain'],
       on: {
+        tick: { guard: 'promptIsDue', actions: ['sayStrain', 'promptAgainLater'] },
         'strain.done': [
           { guard: 'mustBlend', target: 'blending', actions: 'noteStrained' },
           { target: 'plateTesting', actions: 'noteStrained' },
@@ -84,8 +86,9 @@ export const cooking = batch.createStateConfig({
 
     blending: {
       description: 'Smooth. Heat off; a closed blender bursts with hot fruit in it.',
-      entry: ['noteTheTime', 'sayBlend'],
+      entry: ['noteTheTime', 'remindInAWhile', 'sayBlend'],
       on: {
+        tick: { guard: 'promptIsDue', actions: ['sayBlend', 'promptAgainLater'] },
         'blend.done': { target: 'plateTesting', actions: 'noteBlended' },
         'blend.skipped': { target: 'plateTesting', actions: 'noteBlended' },
       },
@@ -105,8 +108,11 @@ export const cooking = batch.createStateConfig({
       },
       states: {
         spooning: {
-          entry: 'saySpoonOnPlate',
-          on: { 'plate.spooned': 'cooling' },
+          entry: ['remindInAWhile', 'saySpoonOnPlate'],
+          on: {
+            'plate.spooned': 'cooling',
+            tick: { guard: 'promptIsDue', actions: ['saySpoonOnPlate', 'promptAgainLater'] },
+          },
         },
         cooling: {
           entry: ['notePlateSpooned', 'sayWaitForPlate'],
@@ -122,8 +128,9 @@ export const cooking = batch.createStateConfig({
     loosening: {
       description:
         'Too thick: a little hot water or juice stirred in, then on to what is still to do, and the plate.',
-      entry: ['noteTheTime', 'sayLoosen'],
+      entry: ['noteTheTime', 'remindInAWhile', 'sayLoosen'],
       on: {
+        tick: { guard: 'promptIsDue', actions: ['sayLoosen', 'promptAgainLater'] },
         'pot.loosened': [
           { guard: 'notYetSkimmed', target: 'skimming' },
           { guard: 'mayStrain', target: 'straining' },

@@ -26,6 +26,9 @@ export const POT_KEPT_HOT_MS = HOUR_MS;
 
 /** A question not answered is asked again after this. Common practice, no source. */
 export const ASK_AGAIN_MS = 3 * MINUTE_MS;
+/** A step that the hands do off the heat is told once more after this: it may never have been heard, and the pot waits.
+ *  Common practice, no source. */
+export const STEP_REMINDER_MS = 15 * MINUTE_MS;
 export const HOLD_ASK_MS = 30 * MINUTE_MS;
 
 export function promptIsDue(batch: BatchContext, at: number): boolean {

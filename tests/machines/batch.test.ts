@@ -114,6 +114,30 @@ describe('simmer', () => {
   });
 });
 
+describe('a step that nobody says is done', () => {
+  const prompts = [
+    ['skimming', 'batch.skim'],
+    ['straining', 'batch.strain'],
+    ['blending', 'batch.blend'],
+    ['spooning', 'batch.spoonOnPlate'],
+  ] as const;
+  const walkTo = (state: string) => {
+    const it = evening().toSimmer().wait(30).tell('pot.thick');
+    for (const done of ['skim.done', 'strain.done', 'blend.done'] as const)
+      if (it.state() !== state) it.tell(done);
+    return it;
+  };
+
+  test.each(prompts)('%s is told again after a quarter of an hour, and not before', (state, key) => {
+    const it = walkTo(state);
+    expect(it.state()).toBe(state);
+    expect(it.listen().wait(14).heard(key)).toBe(0);
+    expect(it.wait(2).heard(key)).toBe(1);
+    expect(it.wait(20).heard(key)).toBe(1);
+    expect(it.state()).toBe(state);
+  });
+});
+
 describe('plate test', () => {
   test('the spoonful gets its two minutes on the plate before the question', () => {
     const it = evening().toSimmer().wait(20).tell('pot.thick').tell('skim.done');

@@ -11,7 +11,8 @@ export interface SegmenterSettings {
   keeps: number;
   /** Silence that ends a stretch. Most of the waiting time before an answer is this. */
   hangoverMs: number;
-  /** Silence after which a sentence that is certain to be over may be answered: no word has a shorter one within it. */
+  /** Silence after which a sentence that is certain to be over may be answered: longer than the hush of a p, t or k
+   *  within a word (under a tenth of a second, from memory). */
   soonMs: number;
   /** Sound kept from before the detector was sure. */
   leadMs: number;

@@ -19,10 +19,11 @@ interface RailProps {
 }
 
 export function Rail({ view, current, catalogue, focus }: RailProps) {
-  const count = things(view);
-  if (count < 2) return null;
-  const crowded = count > FEW;
-  const full = count > MANY;
+  if (things(view) < 2) return null;
+  // A canner that is seen with its batch already stands here all the same, and takes its room.
+  const plates = view.batches.length + view.canners.length;
+  const crowded = plates > FEW;
+  const full = plates > MANY;
   const plate = (thing: BatchView | CannerView, name: string) => ({
     id: thing.id,
     whole: name,

@@ -2,11 +2,11 @@
 
 import { expect, test } from 'vitest';
 import { Errands } from '../../src/kitchen/errands.ts';
-import { onThisThread } from '../../src/kitchen/evening/openPlanner.ts';
 import { planOf } from '../machines/evening.ts';
 import { kitchenAtWork, settle } from './atWork.ts';
 import { logbook } from './logbook.ts';
 import { HandClock, MemoryLog, ToldEar, WritingMouth } from './memory.ts';
+import { steadyPlanner } from './steadyPlanner.ts';
 
 /** Tasks that are run when the test says so. */
 function heldBack() {
@@ -66,14 +66,12 @@ test('who comes back in the middle of an evening has its plan before anything is
   const book = logbook(['plum', 'pear']);
   book.tell('setup.ready').wait(12).tell('mash.done').wait(10).tell('pot.rollingBoil');
   const clock = new HandClock(book.now + 60_000);
+  const planner = steadyPlanner();
   const live = await kitchenAtWork(
-    { clock, ear: new ToldEar(), mouth: new WritingMouth(), planner: onThisThread() },
+    { clock, ear: new ToldEar(), mouth: new WritingMouth(), planner },
     new MemoryLog([...book.entries]),
   );
-  for (let turns = 0; turns < 20 && !live.view.evening; turns++) {
-    await settle();
-    await new Promise((resolve) => setTimeout(resolve, 5));
-  }
+  await planner.settled();
   const { plan } = live.view.evening ?? { plan: null };
   expect(plan?.tasks.find(({ id }) => id === 'plum/heat/1')?.state).toBe('done');
   expect(plan?.tasks.find(({ id }) => id === 'plum/simmer/1')?.state).toBe('underway');

@@ -1,7 +1,6 @@
 // Is the plan that is spoken the plan that is shown, and can a cook say that they leave and are back?
 
 import { beforeEach, expect, test, vi } from 'vitest';
-import { onThisThread } from '../../src/kitchen/evening/openPlanner.ts';
 import { timeOfPlan } from '../../src/kitchen/evening/times.ts';
 import { usualEvening, type EveningSettings } from '../../src/kitchen/evening/settings.ts';
 import type { LiveKitchen } from '../../src/kitchen/live.ts';
@@ -11,6 +10,7 @@ import * as spanish from '../../src/words/phrases.es.ts';
 import { planOf } from '../machines/evening.ts';
 import { kitchenAtWork, settle as settleWords } from './atWork.ts';
 import { HandClock, ToldEar, WritingMouth } from './memory.ts';
+import { steadyPlanner, type SteadyPlanner } from './steadyPlanner.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -21,11 +21,12 @@ let settings: EveningSettings;
 let clock: HandClock;
 let ear: ToldEar;
 let mouth: WritingMouth;
+let planner: SteadyPlanner;
 let live: LiveKitchen;
 
 async function settle(): Promise<void> {
   await settleWords();
-  await new Promise((resolve) => setTimeout(resolve, 5)); // the planner's turn
+  await planner.settled();
 }
 
 async function open(language: 'en' | 'es', fruits: readonly string[]): Promise<void> {
@@ -33,6 +34,7 @@ async function open(language: 'en' | 'es', fruits: readonly string[]): Promise<v
   clock = new HandClock(START);
   ear = new ToldEar();
   mouth = new WritingMouth();
+  planner = steadyPlanner();
   const catalogue = createCatalogue(language, 'us');
   live = await kitchenAtWork({
     clock,
@@ -40,7 +42,7 @@ async function open(language: 'en' | 'es', fruits: readonly string[]): Promise<v
     mouth,
     catalogue: () => catalogue,
     phrases: language === 'en' ? english.openPhrases : spanish.openPhrases,
-    planner: onThisThread(),
+    planner,
     eveningSettings: () => settings,
     setAway: (away) => {
       settings = { ...settings, away };

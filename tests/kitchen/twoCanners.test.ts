@@ -2,7 +2,6 @@
 // after the page was closed in the middle of it.
 
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { onThisThread } from '../../src/kitchen/evening/openPlanner.ts';
 import { usualEvening } from '../../src/kitchen/evening/settings.ts';
 import { shortOf } from '../../src/app/evening/short.ts';
 import { rowsOf } from '../../src/app/evening/rows.ts';
@@ -10,6 +9,7 @@ import type { LiveKitchen } from '../../src/kitchen/live.ts';
 import { planOf } from '../machines/evening.ts';
 import { kitchenAtWork, settle as settleWords } from './atWork.ts';
 import { HandClock, MemoryLog, ToldEar, WritingMouth } from './memory.ts';
+import { steadyPlanner, type SteadyPlanner } from './steadyPlanner.ts';
 
 // Each evening is cooked through, and a machine that is busy elsewhere is slow.
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
@@ -21,21 +21,20 @@ let clock: HandClock;
 let ear: ToldEar;
 let mouth: WritingMouth;
 let log: MemoryLog;
+let planner: SteadyPlanner;
 let live: LiveKitchen;
 
 async function settle(): Promise<void> {
   await settleWords();
-  await new Promise((resolve) => setTimeout(resolve, 5)); // the planner's turn
+  await planner.settled();
 }
 
 async function open(): Promise<void> {
   ear = new ToldEar();
   mouth = new WritingMouth();
+  planner = steadyPlanner();
   const settings = { ...usualEvening, canners: 2 };
-  live = await kitchenAtWork(
-    { clock, ear, mouth, planner: onThisThread(), eveningSettings: () => settings },
-    log,
-  );
+  live = await kitchenAtWork({ clock, ear, mouth, planner, eveningSettings: () => settings }, log);
 }
 
 async function turn(ms: number): Promise<void> {
@@ -53,9 +52,6 @@ async function say(words: string): Promise<string> {
   await turn(5_000);
   return mouth.said.slice(before).join(' ');
 }
-
-/** A better plan may be told of all pots and canners at any time. */
-const besidesThePlan = (said: string): string => said.replace(/Put the [^.]*, not at [^.]*\./g, '');
 
 async function bothAtAFullBoil(): Promise<void> {
   await say('the first canner is at a full boil');
@@ -79,8 +75,13 @@ const canner = (name: string) => {
 };
 const names = () => live.view.canners.map(({ name }) => name);
 const batch = (name: string) => live.view.batches.find((one) => one.name === name)!;
+const evening = () => {
+  const { evening: its } = live.view;
+  if (!its) throw new Error('The evening has no plan.');
+  return its;
+};
 const planned = (fruit: string) => {
-  const plan = live.view.evening!.plan;
+  const { plan } = evening();
   const { id } = batch(fruit);
   return plan.tasks.find(({ step, batches }) => step === 'load' && batches.includes(id))?.uses[0];
 };
@@ -137,7 +138,7 @@ describe('the second canner', () => {
   });
 
   test('every sentence says which one it is about', async () => {
-    expect(besidesThePlan(await say('the second canner is filled'))).not.toMatch(/first canner/i);
+    expect(await say('the second canner is filled')).not.toMatch(/first canner/i);
     expect(await say('the second canner is heating')).toMatch(/second canner on/i);
     expect(await say('the second canner is hot')).toMatch(/second canner is hot/i);
     expect(canner('first canner').state).toBe('empty');
@@ -146,7 +147,7 @@ describe('the second canner', () => {
 
   test('the timeline, the short form and the rail have both', async () => {
     await bothLoaded();
-    const { plan } = live.view.evening!;
+    const { plan } = evening();
     expect(rowsOf(plan).filter(({ kind }) => kind === 'canner')).toHaveLength(2);
     const lanes = shortOf(plan, (clock.now() - plan.request.beganAt) / MINUTE_MS).canners;
     expect(lanes).toHaveLength(2);

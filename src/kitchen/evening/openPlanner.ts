@@ -53,7 +53,7 @@ const openWorker = (): Worker =>
 
 const whole = (plan: Answered, { request }: Ask): Answer['plan'] => ({ ...plan, request });
 
-export function onThisThread(): Planner {
+export function onThisThread(now: () => number = () => performance.now()): Planner {
   let listener: (answer: Answer) => void = () => {};
   let newest = 0;
   return {
@@ -61,7 +61,7 @@ export function onThisThread(): Planner {
       newest = ask.id;
       setTimeout(() => {
         if (newest !== ask.id) return;
-        const plan = answerTo(ask, 'first', () => performance.now());
+        const plan = answerTo(ask, 'first', now);
         listener({ id: ask.id, plan: whole(plan, ask), last: true });
       }, 0);
     },

@@ -15,7 +15,7 @@ export function say(
   urgency: Urgency,
   slot: string,
   message: Message,
-  more: { untilAnswered?: boolean; why?: Message } = {},
+  more: { untilAnswered?: boolean; takesMinutes?: number; why?: Message } = {},
 ): Effect {
   const params = { ...message.params, name: batch.name };
   return {

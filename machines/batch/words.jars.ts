@@ -15,6 +15,8 @@ import {
 import { say } from './saying.ts';
 
 const MINUTE_MS = 60_000;
+/** Hot jars out of the water and looked at, by a cook who has another pot in hand. Common practice, no source. */
+const READYING_MINUTES = 3;
 
 // --- Into the jars ---
 
@@ -30,7 +32,11 @@ export function readyJars(batch: BatchContext): Effect {
     'clock',
     'step',
     { key: 'batch.readyJars', params },
-    { untilAnswered: true, why: { key: 'batch.readyJars.why' } },
+    {
+      untilAnswered: true,
+      takesMinutes: READYING_MINUTES + (params.sterile ? params.minutes : 0),
+      why: { key: 'batch.readyJars.why' },
+    },
   );
 }
 

@@ -4,6 +4,10 @@ import type { Effect, Message, SoundName, Urgency } from '../kitchen/effects.ts'
 import type { CannerEvent } from '../kitchen/events.ts';
 import { minutesForLoad, minutesLeft, type CannerContext } from './rules.ts';
 
+/** The jars of a load into the water, or out of it onto a towel, one by one. Common practice, no source. */
+const LOADING_MINUTES = 1;
+const LIFTING_MINUTES = 2;
+
 export function fillIt(canner: CannerContext): Effect {
   return say(canner, 'step', 'setup', { key: 'canner.fillIt' }, { why: { key: 'canner.fillIt.why' } });
 }
@@ -29,7 +33,7 @@ export function loadNow(canner: CannerContext): Effect {
     'clock',
     'load',
     { key: 'canner.loadNow' },
-    { untilAnswered: true, why: { key: 'canner.loadNow.why' } },
+    { untilAnswered: true, takesMinutes: LOADING_MINUTES, why: { key: 'canner.loadNow.why' } },
   );
 }
 
@@ -111,7 +115,7 @@ export function liftOut(canner: CannerContext): Effect {
     'clock',
     'boil',
     { key: 'canner.liftOut' },
-    { untilAnswered: true, why: { key: 'canner.liftOut.why' } },
+    { untilAnswered: true, takesMinutes: LIFTING_MINUTES, why: { key: 'canner.liftOut.why' } },
   );
 }
 
@@ -148,7 +152,7 @@ function say(
   urgency: Urgency,
   slot: string,
   message: Message,
-  more: { untilAnswered?: boolean; why?: Message } = {},
+  more: { untilAnswered?: boolean; takesMinutes?: number; why?: Message } = {},
 ): Effect {
   return { type: 'say', about: canner.id, slot: `${canner.id}/${slot}`, urgency, message, ...more };
 }

@@ -33,6 +33,8 @@ export type Effect =
       slot: string;
       /** Repeat with rising urgency until an event answers it. */
       untilAnswered?: boolean;
+      /** The work that is its answer takes so many minutes: nobody is reminded of what is in hand. */
+      takesMinutes?: number;
       /** The words behind "why", when the cook asks. */
       why?: Message;
     }

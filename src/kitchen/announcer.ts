@@ -265,7 +265,9 @@ function endHush(queue: Announcements, at: number): Announcements {
 function bringBackUnanswered(queue: Announcements, at: number): Announcements {
   const silent = (line: Line) => (isHushed(queue) && line.urgency !== 'danger') || isHeldBack(queue, line);
   const isDue = (line: Line) =>
-    !silent(line) && line.firstSaidAt !== null && at >= repeatDueAt(line.firstSaidAt, line.repeats);
+    !silent(line) &&
+    line.firstSaidAt !== null &&
+    at >= repeatDueAt(line.firstSaidAt, line.repeats, line.say.takesMinutes);
   const due = queue.unanswered.filter(isDue);
   if (due.length === 0) return queue;
   const again = due.map((line, i): Line => {

@@ -4,7 +4,7 @@ import type { Effect, Message, Urgency } from '../../machines/kitchen/effects.ts
 import { openQuestion, silence, type Announcements, type Line } from './announcements.ts';
 import { announce, type AnnounceInput } from './announcer.ts';
 import type { Catalogue, Mouth } from './ports.ts';
-import type { AnnounceAction } from './turns.ts';
+import { isCallToStir, type AnnounceAction } from './turns.ts';
 
 export interface Caption {
   text: string;
@@ -38,7 +38,7 @@ export interface Announcer {
 export interface AnnouncerParts {
   mouth: Mouth;
   /** Asked anew for each sentence, so that a change of language or units counts at once. */
-  catalogue: () => Pick<Catalogue, 'text'>;
+  catalogue: () => Pick<Catalogue, 'text' | 'listed'>;
   /** Wall time in ms. */
   now: () => number;
   /** Everything said stands on the screen too. */
@@ -103,15 +103,26 @@ export function createAnnouncer({ mouth, catalogue, now, onCaption, onTrouble }:
 
 type Spoken = 'spoken' | 'cut' | 'failed';
 
-/** Of several sentences about one batch only the first bears its name. */
-function inOneBreath(messages: readonly Message[], catalogue: Pick<Catalogue, 'text'>): string {
+/** Of several sentences about one batch only the first bears its name; pots to be stirred are named together. */
+function inOneBreath(said: readonly Message[], catalogue: Pick<Catalogue, 'text' | 'listed'>): string {
+  const calls = said.filter(isCallToStir);
+  const rest = said.filter((message) => message !== calls[0] && calls.includes(message));
+  const messages = said.filter((message) => !rest.includes(message));
   const nameOf = (message: Message | undefined) =>
     message?.key === 'kitchen.named' ? message.params?.['name'] : undefined;
   return messages
     .map((message, i) => {
       const name = nameOf(message);
       const again = name !== undefined && name === nameOf(messages[i - 1]);
-      return again ? String(message.params?.['words']) : catalogue.text(message);
+      if (again) return String(message.params?.['words']);
+      return catalogue.text(message === calls[0] ? allStirred(calls, message, catalogue.listed) : message);
     })
     .join(' ');
+}
+
+/** One call for all of them, in the words of the one that is nearest to burning. */
+function allStirred(calls: readonly Message[], first: Message, listed: Catalogue['listed']): Message {
+  const nearest = calls.find(({ params }) => params?.['near'] === true) ?? first;
+  const names = calls.map(({ params }) => String(params?.['name']));
+  return { ...nearest, params: { ...nearest.params, name: listed([...new Set(names)]) } };
 }

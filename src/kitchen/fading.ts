@@ -67,6 +67,8 @@ interface Fading {
   safety?: true;
   /** Fewer words than the prompt itself exist for it. */
   bare?: true;
+  /** Called for again and again: how it is done is told twice of each batch, and again after a slip. */
+  often?: true;
 }
 
 // What is said that has more, or fewer, words to it, by its key. All else is said as it is.
@@ -75,7 +77,7 @@ const fadings: Readonly<Record<string, Fading>> = {
   'batch.mash': { step: 'mashing', bare: true },
   'batch.bringToBoil': { step: 'boiling', bare: true },
   'batch.simmer': { step: 'simmering', bare: true },
-  'batch.stir': { step: 'simmering', bare: true },
+  'batch.stir': { step: 'simmering', bare: true, often: true },
   'batch.nearlyThick': { step: 'simmering', bare: true },
   'batch.skim': { step: 'skimming', bare: true },
   'batch.strain': { step: 'straining', bare: true },

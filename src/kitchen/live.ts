@@ -252,14 +252,14 @@ export class LiveKitchen {
     const { before, step, entry } = acted;
     this.#picture.of(step);
     if (leads) {
-      // First of the errands: a plan is worked out while the page draws.
+      const effects = wordsFor(acted, (id) => doingOf(id, this.#picture.actors, this.#ports.catalogue()));
+      // Before the plan is asked for: what a pot is told of its heat is a fact of the next plan.
+      const worded = effects.flatMap((one) => this.#evening?.worded(one) ?? [one]);
       if (entry.source !== 'clock' || step.rewritten)
         this.#errands.put('plan', () => this.#evening?.happened());
       for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
       if (entry.source !== 'clock') this.#announcer.happened();
-      const effects = wordsFor(acted, (id) => doingOf(id, this.#picture.actors, this.#ports.catalogue()));
-      for (const effect of effects.flatMap((one) => this.#evening?.worded(one) ?? [one]))
-        this.#speaker.say(effect);
+      for (const effect of worded) this.#speaker.say(effect);
       this.#ports.onEntry?.(entry);
       this.#ports.reminder.keepAwake(!this.#picture.allOver);
     }

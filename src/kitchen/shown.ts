@@ -45,6 +45,13 @@ export function shownBy(entries: readonly LogEntry[]): Shown {
   return tally.clean;
 }
 
+/** How often this step has gone wrong with this batch. */
+export function slipsOf(entries: readonly LogEntry[], step: Step, batch: string | null): number {
+  return entries.filter(
+    ({ event }) => slipAt[event.type] === step && 'batch' in event && event.batch === batch,
+  ).length;
+}
+
 class Tally {
   readonly clean: Partial<Record<Step, number>> = {};
   /** What has been done or has gone wrong in each batch and load, so that one of each counts once. */

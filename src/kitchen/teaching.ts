@@ -20,7 +20,7 @@ import {
 import type { Actors } from './kitchenView.ts';
 import { lessonOn, lessonOnSaid, lessonOnStep, sourceSaid, type Lesson } from './lessons.ts';
 import type { LogEntry } from './ports.ts';
-import { shownBy } from './shown.ts';
+import { shownBy, slipsOf } from './shown.ts';
 import { sightsOf, type SightId } from './sights.ts';
 import type { BatchView, CannerView } from './view.ts';
 
@@ -57,6 +57,8 @@ export class Teaching {
   #look: { place: string; sight: SightId | null } | null = null;
   #arrived: { place: string; at: number } | null = null;
   #shown: { length: number; shown: Shown } | null = null;
+  /** What is called for again and again: of whom it was told how, and what for. */
+  readonly #toldHow = new Set<string>();
 
   constructor(ports: TeachingPorts) {
     this.#ports = ports;
@@ -89,7 +91,7 @@ export class Teaching {
     if (!fading) return [effect];
     const { prompt, how } = wordsAt(effect.message, this.#guidance(fading.step));
     const said: Effect = { ...effect, message: prompt };
-    if (!how) return [said];
+    if (!how || (fading.often && !this.#wantsHow(effect, fading.step))) return [said];
     const added: Effect = {
       type: 'say',
       message: how,
@@ -98,6 +100,19 @@ export class Teaching {
       slot: `${effect.slot}/how`,
     };
     return [said, added];
+  }
+
+  /**
+   * A cook with three pots stirs every half minute: how it is done is told once while there is time and once when
+   * the pot gets thick; anew after a slip, and to whoever has asked for more words.
+   */
+  #wantsHow({ about, message }: Extract<Effect, { type: 'say' }>, step: Step): boolean {
+    const slips = slipsOf(this.#ports.entries(), step, about);
+    const what = `${message.key} ${String(message.params?.['near'])}`;
+    const told = JSON.stringify([step, about, what, slips]);
+    if (this.#toldHow.has(told)) return false;
+    this.#toldHow.add(told);
+    return true;
   }
 
   /** What the screen shows of the thing in hand: what was asked for, or by itself while words are full. */
@@ -178,6 +193,7 @@ export class Teaching {
     const step = actor && stepAt(actor.state);
     if (!step) return false;
     const safe = by === -1 && isSafetyStep(step);
+    if (by === 1) this.#toldHow.clear();
     this.#asked = askedFor(step, this.#experience(), this.#asked, by, this.#ports.verbosity());
     this.#ports.say({
       key: safe ? 'teach.neverLess' : 'teach.words',

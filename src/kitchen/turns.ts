@@ -52,14 +52,22 @@ export function cutTurn(queue: Announcements, cut: 'again' | 'after' | 'never'):
   return [{ ...queue, turn: { ...turn, cut } }, turn.cut === null ? [{ type: 'cut' }] : []];
 }
 
-/** Steps of one batch or canner are one breath; what concerns the whole evening is said one thing at a time. */
+/**
+ * Steps of one batch or canner are one breath; what concerns the whole evening is said one thing at a time. One
+ * spoon goes through all the pots that want it now.
+ */
 function mergedWith(first: Item, waiting: readonly Item[]): Item[] {
-  if (first.kind === 'tone' || first.urgency !== 'step' || first.about === null) return [];
-  return waiting
-    .filter(
-      (item) =>
-        item !== first && item.kind === 'line' && item.urgency === 'step' && item.about === first.about,
-    )
-    .sort(byPrecedence)
-    .slice(0, MOST_STEPS_TOGETHER - 1);
+  if (first.kind === 'tone' || first.about === null) return [];
+  const isStep = (item: Item) =>
+    first.urgency === 'step' && item.kind === 'line' && item.urgency === 'step' && item.about === first.about;
+  const others = waiting.filter((item) => item !== first).sort(byPrecedence);
+  const steps = others.filter(isStep).slice(0, MOST_STEPS_TOGETHER - 1);
+  return [...steps, ...others.filter((item) => !steps.includes(item) && isStirred(first, item))];
 }
+
+const isStirred = (first: Item, item: Item): boolean =>
+  [first, item].every((one) => one.kind === 'line' && isCallToStir(one.say.message));
+
+/** The call to stir of a batch that is named, as it is where there are several. */
+export const isCallToStir = ({ key, params }: Message): boolean =>
+  key === 'kitchen.named' && /^(bare\.)?batch\.stir$/.test(String(params?.['of']));

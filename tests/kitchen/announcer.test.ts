@@ -10,7 +10,13 @@ import type { AnnounceAction } from '../../src/kitchen/turns.ts';
 import { soundNames } from '../../sounds/meanings.ts';
 import type { SoundName, Urgency } from '../../machines/kitchen/effects.ts';
 
-type More = { urgency?: Urgency; about?: string | null; slot?: string; untilAnswered?: boolean };
+type More = {
+  urgency?: Urgency;
+  about?: string | null;
+  slot?: string;
+  untilAnswered?: boolean;
+  takesMinutes?: number;
+};
 
 /** A mouth on paper: `heard` lists what it began, "cut" included; each turn lasts until `finish`. */
 function mouth() {
@@ -47,9 +53,11 @@ function mouth() {
         about = 'plum',
         slot = `${about ?? 'evening'}/${key}`,
         untilAnswered = false,
+        takesMinutes = 0,
       }: More = {},
     ) {
-      const effect: SayEffect = { type: 'say', message: { key }, urgency, about, slot, untilAnswered };
+      const how = { untilAnswered, takesMinutes };
+      const effect: SayEffect = { type: 'say', message: { key }, urgency, about, slot, ...how };
       take({ type: 'effect', effect, at });
       return driver;
     },
@@ -393,6 +401,13 @@ describe('what wants an answer', () => {
       .finishAll();
     it.heard();
     expect(it.wait(20).finishAll().heard()).toEqual(['*nudge*', 'a', 'b']);
+  });
+
+  it('work that takes minutes is not asked after while it is in hand', () => {
+    const it = mouth().say('get hot jars', { untilAnswered: true, takesMinutes: 3 }).finish();
+    it.heard();
+    expect(it.wait(199).finishAll().heard()).toEqual([]);
+    expect(it.wait(1).finishAll().heard()).toEqual(['*nudge*', 'get hot jars']);
   });
 
   it('a step never rises to danger, however long it is ignored', () => {

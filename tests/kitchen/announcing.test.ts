@@ -36,7 +36,7 @@ function handMouth() {
 }
 
 function setUp(
-  catalogue: Pick<Catalogue, 'text'> = { text: ({ key }) => `${key}!` },
+  { text = ({ key }) => `${key}!` }: Partial<Pick<Catalogue, 'text'>> = {},
   mouthChange: Partial<Mouth> = {},
 ) {
   const hand = handMouth();
@@ -45,7 +45,7 @@ function setUp(
   let now = 0;
   const announcer = createAnnouncer({
     mouth: { ...hand.mouth, ...mouthChange },
-    catalogue: () => catalogue,
+    catalogue: () => ({ text, listed: (items) => items.join(' and ') }),
     now: () => now,
     onCaption: (caption) => captions.push(caption),
     onTrouble: (error) => troubles.push(error),
@@ -99,6 +99,31 @@ describe('the announcer', () => {
     about('Pear', 'Stir.');
     await end();
     expect(said.at(-1)!.text).toBe('Plum: Skim it. Push it aside. Pear: Stir.');
+  });
+
+  it('calls for the spoon once for all the pots that want it, in the words of the thickest', async () => {
+    const { announcer, say, end, said } = setUp({
+      text: ({ key, params }) =>
+        key === 'kitchen.named' ? `${params?.['name']}: ${params?.['words']}` : key,
+    });
+    const stir = (name: string, words: string, near: boolean, slot = `${name}/stir`) =>
+      announcer.effect({
+        type: 'say',
+        message: { key: 'kitchen.named', params: { name, words, near, of: 'batch.stir' } },
+        urgency: near ? 'clock' : 'step',
+        about: name,
+        slot,
+      });
+    say('is it hot', 'danger', { about: 'canner' });
+    stir('plum', 'Stir the pot.', false);
+    stir('pear', 'Stir now, right to the bottom.', true);
+    say('skim', 'step', { about: 'plum' });
+    await end();
+    expect(said.at(-1)!.text).toBe('pear and plum: Stir now, right to the bottom.');
+    await end();
+    expect(said.at(-1)!.text).toBe('skim');
+    await end();
+    expect(said).toHaveLength(3);
   });
 
   it('lets a danger through a sentence, and then says the sentence', async () => {

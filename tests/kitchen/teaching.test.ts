@@ -90,3 +90,51 @@ describe('more or fewer words', () => {
     expect(live.view.batches[0]?.state).toBe(before);
   });
 });
+
+describe('how to stir', () => {
+  const HOW = /Drag the spoon/;
+  const CALL = /Stir (the pot|now)/;
+
+  /** What was said in so many kitchen minutes of stirring, each time it is called for. */
+  async function stirFor(minutes: number): Promise<{ calls: number; how: number }> {
+    const before = mouth.said.length;
+    for (let second = 0; second < minutes * 60; second += 5) {
+      clock.turn(5_000);
+      await settle(3);
+    }
+    const said = mouth.said.slice(before);
+    return {
+      calls: said.filter((text) => CALL.test(text)).length,
+      how: said.filter((text) => HOW.test(text)).length,
+    };
+  }
+
+  async function simmering() {
+    await say('everything is ready');
+    await say('it is mashed');
+    await say('it is at a rolling boil');
+  }
+
+  test('is told when it is first called for and when the pot is nearly thick, then the call alone', async () => {
+    await simmering();
+    const all = await stirFor(30);
+    expect(all.calls).toBeGreaterThan(4);
+    expect(all.how).toBe(2);
+    expect((await stirFor(5)).how).toBe(0);
+  });
+
+  test('is told again after a slip, and to whoever asks for more words', async () => {
+    await simmering();
+    await stirFor(30);
+    await say('say more');
+    const asked = await stirFor(5);
+    expect(asked.calls).toBeGreaterThan(1);
+    expect(asked.how).toBe(1);
+    await say('it is scorching');
+    await say('it is in a clean pot');
+    const slipped = await stirFor(20);
+    expect(slipped.calls).toBeGreaterThan(1);
+    expect(slipped.how).toBeGreaterThan(0);
+    expect(slipped.how).toBeLessThanOrEqual(2);
+  });
+});

@@ -25,7 +25,7 @@ export const stoveWords = {
   'screen.unit.min': 'min',
   'screen.unit.h': 'h',
   'screen.unit.over': 'de más',
-  'screen.unit.minOver': 'min de más',
+  'screen.unit.minOver': 'min más',
   'screen.unit.now': 'ya',
 
   'screen.state.batch.comingToBoil': 'calienta',
@@ -140,7 +140,7 @@ export const stoveWords = {
 
   'screen.yes': 'Sí',
   'screen.no': 'No',
-  'screen.hold': 'mantenga pulsado',
+  'screen.hold': 'man\u00adtenga pulsado',
   'screen.holding': 'siga pulsando',
   'screen.lift': 'suelte ya',
   'screen.twice': 'otra vez',

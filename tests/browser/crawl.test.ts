@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { noContrast, contrastOf } from './crawl/contrast.ts';
 import { hasLeft, noRain, rainOn, randomOf, wipe } from './crawl/droplets.ts';
-import { everyKitchen, withSix } from './crawl/kitchens.ts';
+import { among, everyKitchen } from './crawl/kitchens.ts';
 import { Darkroom } from './crawl/pixels.ts';
 import { DEVICES, looksOf, type Look } from './crawl/sizes.ts';
 import { openTheatre, type Stage, type Theatre } from './crawl/stage.ts';
@@ -41,7 +41,7 @@ test('screens with one batch and with six: no fault of size, place, words, fit o
     ...looksOf(DEVICES, ['dark'], [100], ['right']),
     ...looksOf(DEVICES.slice(0, 2), ['bright'], [100], ['left']),
   ];
-  for (const kitchen of [...some, ...some.slice(0, 1).map(withSix)]) {
+  for (const kitchen of [...some, ...some.slice(0, 1).map((kitchen) => among(kitchen, 6))]) {
     await stage.open(kitchen);
     for (const look of looks) await lookAt(stage, kitchen.name, look, toll);
   }

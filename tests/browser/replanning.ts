@@ -8,7 +8,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { CDPSession, Page } from 'playwright-core';
 import { build } from 'vite';
-import { everyKitchen, withSix } from './crawl/kitchens.ts';
+import { among, everyKitchen } from './crawl/kitchens.ts';
 import { openTheatre } from './crawl/stage.ts';
 
 const FIRST_MUST_MS = 50;
@@ -152,7 +152,7 @@ const plan: Held[] = [];
 for (let i = 0; i < count; i++) {
   const kitchen = all[Math.floor((i * all.length) / count)];
   if (!kitchen) continue;
-  await stage.open(withSix(kitchen), { fewWords: true });
+  await stage.open(among(kitchen, 6), { fewWords: true });
   await stage.page.waitForTimeout(1_500);
   const before = await answered(stage.page);
   opening.push(...before);

@@ -3,7 +3,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { everyKitchen, withSix } from './kitchens.ts';
+import { among, everyKitchen } from './kitchens.ts';
 import { everyLeaf } from './pages.ts';
 import { DEVICES, type Hand, type Theme } from './sizes.ts';
 import { openTheatre, type Stage } from './stage.ts';
@@ -34,7 +34,7 @@ const all = everyKitchen();
 const every = Math.max(1, Number(values.every) || 1);
 const from = Math.max(0, Number(values.from) || 0);
 for (const [i, kitchen] of all.filter((_, n) => n >= from && n % every === 0).entries()) {
-  const shown = i % 4 === 3 ? withSix(kitchen) : kitchen;
+  const shown = i % 4 === 3 ? among(kitchen, 6) : kitchen;
   await stage.open(shown);
   shots.push(
     await shoot(stage, `${i}`, shown.name, i % 2 ? 'dark' : 'bright', i % 5 === 4 ? 'left' : 'right'),

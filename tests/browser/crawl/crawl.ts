@@ -5,7 +5,7 @@ import { kept } from './kept.ts';
 import { noContrast, contrastOf, type Contrast } from './contrast.ts';
 import { noRain, rainOn, randomOf, type Rain } from './droplets.ts';
 import { toldApart, viewOf, type View } from './colourBlind.ts';
-import { everyKitchen, withSix, type SavedKitchen } from './kitchens.ts';
+import { among, everyKitchen, type SavedKitchen } from './kitchens.ts';
 import { keysOf, noKeys, type Keys } from './keyboard.ts';
 import { everyLeaf } from './pages.ts';
 import { noPaint, paintOf, type Paint } from './paint.ts';
@@ -112,9 +112,15 @@ async function seeAll(
     for (const device of devices.filter((one, n) => one.thumb && n % 2 === i % 2))
       await lookAt(stage, kitchen.name, { device, theme, text, hand: 'left' }, toll, false);
     if (told && darkroom) await lookCloser(stage, darkroom, kitchen, devices, i, told);
-    const six = withSix(kitchen);
+    const six = among(kitchen, 6);
     await stage.open(six, { fewWords: true });
     await everyDevice(stage, six.name, text, theme, i + 1, toll);
+    for (const [n, company] of [among(kitchen, 6, 2), companyOf(kitchen, i)].entries()) {
+      await stage.open(company);
+      await everyDevice(stage, company.name, text, theme, i + 2 + n, toll);
+    }
+    await stage.open(kitchen, { language: 'es' });
+    await everyDevice(stage, `Spanish, ${kitchen.name}`, text, theme, i + 4, toll);
     for (const { row, what } of toll.faults.slice(saidFaults)) say(`${row}: ${what}`);
     saidFaults = toll.faults.length;
     walk.step();
@@ -149,6 +155,12 @@ async function seeAll(
   }
 }
 
+/** One batch with a second canner, or two to five with one or two: another company for each kitchen in turn. */
+function companyOf(kitchen: SavedKitchen, i: number): SavedKitchen {
+  const turn = 1 + (i % 9);
+  return among(kitchen, 1 + (turn >> 1), turn % 2 ? 2 : 1);
+}
+
 /** Contrast in two looks that change from kitchen to kitchen, the eyes that see fewer colours, and the keys. */
 async function lookCloser(
   stage: Stage,
@@ -179,7 +191,7 @@ async function keysOfSix(
   const keys = noKeys();
   for (const [i, kitchen] of kitchens.filter((_, n) => n % 3 === 0).entries()) {
     if (!tablet) break;
-    const six = withSix(kitchen);
+    const six = among(kitchen, 6);
     await stage.open(six);
     await keysOf(
       stage,
@@ -263,7 +275,7 @@ async function paintAll(
     if (device)
       await paintOf(
         stage,
-        i % 2 ? withSix(kitchen) : kitchen,
+        i % 2 ? among(kitchen, 6) : kitchen,
         { device, theme: 'dark', text: 100, hand: 'right' },
         paint,
       );

@@ -147,6 +147,7 @@ function screenName(view: KitchenView, subject: Subject): string {
 }
 
 const MIN = 60_000;
+const SECOND = 'canner-2';
 
 /** What else is on the stove on a full evening: told so many minutes before the page opens. */
 const others: { fruit: string; told: [KitchenEvent['type'], number][] }[] = [
@@ -177,18 +178,31 @@ const others: { fruit: string; told: [KitchenEvent['type'], number][] }[] = [
   },
 ];
 
-/** The same kitchen with five more batches in it. */
-export function withSix(kitchen: SavedKitchen): SavedKitchen {
-  const more = others.flatMap(({ fruit, told }, i): KitchenEvent[] => {
-    const at = (minutes: number) => kitchen.opensAt - minutes * MIN + i;
-    const plan = planOf({ fruit });
-    return [
-      { type: 'batch.planned', at: at(10), batch: fruit, name: fruit.replace('-', ' '), plan },
-      ...told.map(([type, minutes]) => ({ type, at: at(minutes), batch: fruit }) as KitchenEvent),
-    ];
-  });
-  const events = [...kitchen.events, ...more].toSorted((a, b) => a.at - b.at);
-  return { ...kitchen, name: `six batches: ${kitchen.name}`, events };
+/** The same kitchen with so many batches in all, and a second canner that came to heat beside the first. */
+export function among(kitchen: SavedKitchen, batches: number, canners: 1 | 2 = 1): SavedKitchen {
+  const at = (minutes: number, i: number) => kitchen.opensAt - minutes * MIN + i;
+  const more = others
+    .slice(0, batches - 1)
+    .flatMap(({ fruit, told }, i): KitchenEvent[] => [
+      {
+        type: 'batch.planned',
+        at: at(10, i),
+        batch: fruit,
+        name: fruit.replace('-', ' '),
+        plan: planOf({ fruit }),
+      },
+      ...told.map(([type, minutes]) => ({ type, at: at(minutes, i), batch: fruit }) as KitchenEvent),
+    ]);
+  const second: KitchenEvent[] = [
+    { type: 'canner.set', at: at(35, 5), canner: SECOND, jarsPerLoad: 7, preheatMinutes: 25 },
+    { type: 'canner.heatOn', at: at(30, 5), canner: SECOND },
+    { type: 'canner.hot', at: at(4, 5), canner: SECOND },
+  ];
+  const events = [...kitchen.events, ...more, ...(canners === 2 ? second : [])].toSorted(
+    (a, b) => a.at - b.at,
+  );
+  const called = [...(batches > 1 ? [`${batches} batches`] : []), ...(canners === 2 ? ['two canners'] : [])];
+  return { ...kitchen, name: [...called, kitchen.name].join(', '), events };
 }
 
 /** The log of a kitchen, moved so that it is opened at `at`. */

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { batchRequestSchema } from '../../../src/core/index.ts';
 import { planLink } from '../../../src/app/plan/share.ts';
 import { damsons } from '../../machines/evening.ts';
-import { withSix, type SavedKitchen } from './kitchens.ts';
+import { among, type SavedKitchen } from './kitchens.ts';
 import type { Stage } from './stage.ts';
 
 export interface Leaf {
@@ -35,7 +35,7 @@ export function everyLeaf(kitchens: readonly SavedKitchen[]): Leaf[] {
     { name: 'the microphone', open: over(simmering, openMicrophone) },
     { name: 'at another time', open: over(simmering, openAsking('That was at another time')) },
     { name: 'which jar', open: over(find(kitchens, 'Filled · Load canner'), openAsking('A jar is eaten')) },
-    { name: 'the evening', open: over(withSix(simmering), openEvening) },
+    { name: 'the evening', open: over(among(simmering, 6), openEvening) },
     { name: 'the plan, empty', open: (stage) => stage.open(null) },
     { name: 'the plan', open: openPlan({}) },
     { name: 'the plan, refused', open: openPlan({ fruit: 'pumpkin' }) },

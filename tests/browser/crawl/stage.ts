@@ -29,6 +29,7 @@ export interface Opening {
   path?: string;
   /** By a cook who wants few words, half a minute after: pot and canner are drawn as they stand, no picture teaches. */
   fewWords?: boolean;
+  language?: 'en' | 'es';
 }
 
 export interface Theatre {
@@ -77,6 +78,8 @@ async function openBrowser(executablePath: string, profile: string, text: number
   });
 }
 
+const usual = { units: 'us', theme: 'system', hand: 'right', letterKeys: true };
+
 async function openStage(context: BrowserContext, url: string, voice: boolean): Promise<Stage> {
   const page = context.pages()[0] ?? (await context.newPage());
   // A machine that is busy elsewhere is slow, and no fault of the page.
@@ -92,10 +95,15 @@ async function openStage(context: BrowserContext, url: string, voice: boolean): 
     page,
     devtools,
     context,
-    async open(kitchen, { path = PAGE, fewWords = false } = {}) {
+    async open(kitchen, { path = PAGE, fewWords = false, language = 'en' } = {}) {
       await page.goto(`${url}/icon.svg`);
       const saved = kitchen ? savedNow(kitchen) : { lines: [], seen: null };
-      await page.evaluate(seed, { ...saved, name: NAME, verbosity: fewWords ? 'expert' : 'beginner' });
+      const verbosity = fewWords ? 'expert' : 'beginner';
+      await page.evaluate(seed, {
+        ...saved,
+        name: NAME,
+        settings: { ...usual, language, speech: { verbosity } },
+      });
       await page.goto(url + path);
       await page.waitForSelector('main');
       await page.evaluate(() => document.fonts.ready);
@@ -161,15 +169,14 @@ async function seed({
   lines,
   seen,
   name,
-  verbosity,
+  settings,
 }: {
   lines: string[];
   seen: string | null;
   name: string;
-  verbosity: string;
+  settings: object;
 }): Promise<void> {
   localStorage.clear();
-  const settings = { units: 'us', theme: 'system', hand: 'right', letterKeys: true, speech: { verbosity } };
   localStorage.setItem('stovehand.settings', JSON.stringify(settings));
   const done = (request: IDBRequest | IDBTransaction, event = 'success') =>
     new Promise<void>((resolve, reject) => {

@@ -13,6 +13,15 @@ const LOUD_RMS = 0.004;
 const MARGIN_MS = 250;
 /** Whoever reads along is told this often what is waited for. */
 const WAITS_TOLD_MS = 20_000;
+/** Jars have rested in silence for so long before the night begins, ms of wall time. */
+const BEFORE_NIGHT_MS = 5_000;
+/** A touch that is only a gesture: the page may sound from then on. */
+const CLEAR_OF_BUTTONS = { x: 400, y: 30 };
+const [WEIGHT_POUNDS, WEIGHT_OUNCES] = [
+  'Weight of the fruit, as bought, lb',
+  'Weight of the fruit, as bought, oz',
+];
+const POUNDS = 3;
 
 export interface HeardEvening {
   kitchen: Kitchen;
@@ -23,11 +32,12 @@ export interface HeardEvening {
 /** Plans the batches by touch, as on paper beforehand; from then on only sound passes between the two. */
 export async function eveningByEar(
   { cook, prompts }: RobotEvening,
-  pace: number,
+  paces: { cooking: number; night: number },
   mostMinutes: number,
   until: () => boolean = () => cook.finished,
   tell: (line: string) => void = () => {},
 ): Promise<HeardEvening> {
+  let pace = paces.cooking;
   const kitchen = await launchKitchen({ open: `/?practice=${pace}&voice=bundled` });
   const listener = await openPromptListener(prompts);
   await planAll(kitchen);
@@ -41,11 +51,35 @@ export async function eveningByEar(
   let heardTo = began;
   let last = began;
   let told = began;
+  /** For whoever reads along: what the page really says; the cook never sees it. */
+  let shown = '';
+  let restsSince: number | null = null;
+  /** A day of rest goes by faster: the same kitchen, opened anew at another pace. */
+  async function atPace(next: number): Promise<void> {
+    note('kitchen', `at ${next} times the pace`);
+    await kitchen.page.goto(`${kitchen.url}/?practice=${next}&voice=bundled`);
+    await kitchen.page.waitForSelector('main.stove');
+    await kitchen.page.mouse.click(CLEAR_OF_BUTTONS.x, CLEAR_OF_BUTTONS.y);
+    await untilItListens(kitchen);
+    pace = next;
+    heardTo = last = Date.now();
+  }
   while (!until() && Date.now() - began < mostMinutes * 60_000) {
     const { samples, startedAt } = await kitchen.heardFromPage(heardTo - MARGIN_MS);
     const wall = Date.now();
+    restsSince = cook.resting && samples.every((sample) => Math.abs(sample) < LOUD_RMS) ? (restsSince ?? wall) : null; // prettier-ignore
+    const isNight = pace === paces.night;
+    if (isNight && !cook.resting) await atPace(paces.cooking);
+    else if (!isNight && restsSince !== null && wall - restsSince > BEFORE_NIGHT_MS)
+      await atPace(paces.night);
+    if (isNight !== (pace === paces.night)) continue;
     cook.passes(((wall - last) / 60_000) * pace, (wall - last) / 60_000);
     last = wall;
+    const caption = await kitchen.page.evaluate(() => document.querySelector('.caption')?.textContent ?? '');
+    if (caption !== shown) {
+      shown = caption;
+      tell(`${((wall - began) / 1000).toFixed(0)}    (on the screen: ${caption})`);
+    }
     if (wall - told >= WAITS_TOLD_MS) {
       told = wall;
       const states = await kitchen.page.evaluate(() => document.documentElement.dataset['kitchen'] ?? '');
@@ -54,14 +88,15 @@ export async function eveningByEar(
       );
     }
     const utterance = firstUtterance(samples);
-    if (utterance === 'silence') {
-      heardTo = startedAt + (samples.length / RATE_HZ) * 1000;
-      const sentence = cook.wantsToSay();
+    if (utterance === 'silence') heardTo = startedAt + (samples.length / RATE_HZ) * 1000;
+    if (utterance === 'silence' || utterance === 'unfinished') {
+      const over = utterance === 'unfinished';
+      const sentence = cook.wantsToSay(over);
       if (sentence !== null) {
-        note('cook', sentence);
+        note(over ? 'cook, over the page' : 'cook', sentence);
         await kitchen.say(sentence);
       }
-    } else if (utterance !== 'unfinished') {
+    } else {
       heardTo = startedAt + (utterance.to / RATE_HZ) * 1000;
       const { text, prompts: came } = listener.hear(samples.slice(utterance.from, utterance.to));
       if (text !== '') note('page', `${text}   [${came.map(({ key }) => key).join(' ')}]`);
@@ -80,12 +115,19 @@ async function planAll(kitchen: Kitchen): Promise<void> {
     .entries()) {
     await page.getByRole('button', { name: example }).click();
     await page.getByRole('radio', { name: 'Butter', exact: true }).check();
+    // As much as is in the robot's pots.
+    await page.getByLabel(WEIGHT_POUNDS).fill(String(POUNDS));
+    await page.getByLabel(WEIGHT_OUNCES).fill('8');
     await page.getByRole('button', { name: i === 0 ? 'Start cooking' : 'Add to the stove' }).click();
     await page.waitForSelector('main.stove');
     if (i === 2) break;
     await page.getByRole('button', { name: 'More', exact: true }).click();
     await page.getByRole('button', { name: 'Plan another batch' }).click();
   }
+  await untilItListens(kitchen);
+}
+
+async function untilItListens({ page }: Kitchen): Promise<void> {
   await page.waitForFunction(() => document.querySelector('.ear.listening') !== null, undefined, {
     timeout: 90_000,
   });

@@ -35,11 +35,17 @@ interface Saying {
   believes: ((prompt: Prompt) => boolean) | null;
   saidAt: number | null;
   tries: number;
+  /** Since when it is to be said, minutes of wall time. */
+  since: number;
 }
 
 /** After so long without an answer it says it again, minutes of wall time. */
 const PATIENCE = 0.3;
 const MOST_TRIES = 5;
+/** It lets the page finish what it says for so long, and then talks over it; minutes of wall time. */
+const LETS_FINISH = 0.07;
+/** An answer that had to wait for so long is to a question that is gone; minutes of wall time. */
+const ANSWER_STALE = 0.4;
 /** Hands that have had nothing to do for so long ask what is next; of one pot not more often than the second. Minutes of wall time. */
 const [IDLE, ASKS_EVERY] = [0.5, 2.5];
 const CANNER = 'canner';
@@ -131,11 +137,15 @@ export class RobotCook {
     for (const [about, what] of [...this.#watching]) this.#look(about, what);
   }
 
-  /** What it wants to say now that the page is silent, if anything. */
-  wantsToSay(): string | null {
+  /** What it wants to say now that the page is silent, or in spite of the page's speaking, if anything. */
+  wantsToSay(pageSpeaks = false): string | null {
+    const stale = (saying: Saying) => saying.believes === null && this.#wall - saying.since > ANSWER_STALE;
+    while (this.#sayings[0] && stale(this.#sayings[0])) this.#sayings.shift();
     const [next] = this.#sayings;
     if (!next || (this.#isAway && !next.sentence.startsWith('hold '))) return null;
     if (next.saidAt !== null && this.#wall - next.saidAt < PATIENCE) return null;
+    const waited = this.#wall - (next.saidAt === null ? next.since : next.saidAt + PATIENCE);
+    if (pageSpeaks && waited < LETS_FINISH) return null;
     next.saidAt = this.#wall;
     next.tries += 1;
     if (next.believes === null || next.tries >= MOST_TRIES) this.#settle(next);
@@ -198,7 +208,8 @@ export class RobotCook {
       case 'batch.nearlyThick':
         return this.#hands(fruit, 'stir', 0.3, () => {
           this.#world.stir(fruit);
-          this.#says(`i stirred the ${fruit}`, fruit, null);
+          // A cook with more to say leaves that unsaid: the page does not wait for it.
+          if (this.#sayings.length === 0) this.#says(`i stirred the ${fruit}`, fruit, null);
         });
       case 'batch.askIfThick':
         return this.#answer(fruit, this.#isThick(fruit) ? `the ${fruit} is thick enough` : 'no not yet');
@@ -229,7 +240,9 @@ export class RobotCook {
           fruit,
           'ready jars',
           3,
-          () => this.#says('the jars are hot and ready', fruit, spokeOf(fruit)),
+          () =>
+            // To be told of the jars once more is no answer; to be asked which is not the end of it.
+            this.#says('the jars are hot and ready', fruit, ({ key }) => key === 'batch.fill'),
           // Filled jars cannot wait, the pot can: no cook fills jars for a canner that is taken.
           () => this.#loaded.length === 0 && this.#filled.length === 0,
         );
@@ -293,6 +306,7 @@ export class RobotCook {
         this.#world.cannerHeat(0);
         return void this.#watching.delete(CANNER);
       case 'canner.liftOut':
+        if (this.#loaded.length === 0) return; // asked once more while it said that they are out
         return this.#hands(CANNER, 'lift', 3, () => {
           this.#world.lift();
           this.#loaded = [];
@@ -429,6 +443,7 @@ export class RobotCook {
       believes: null,
       saidAt: null,
       tries: 0,
+      since: this.#wall,
     });
   }
 
@@ -444,7 +459,7 @@ export class RobotCook {
 
   #says(sentence: string, about: string, believes: Saying['believes']): void {
     if (this.#sayings.some((saying) => saying.sentence === sentence)) return;
-    this.#sayings.push({ sentence, about, believes, saidAt: null, tries: 0 });
+    this.#sayings.push({ sentence, about, believes, saidAt: null, tries: 0, since: this.#wall });
   }
 
   #answer(about: string, sentence: string): void {
@@ -453,7 +468,7 @@ export class RobotCook {
 
   /** A word back at once, before anything else. */
   #reply(sentence: string): void {
-    this.#sayings.unshift({ sentence, about: '', believes: null, saidAt: null, tries: 0 });
+    this.#sayings.unshift({ sentence, about: '', believes: null, saidAt: null, tries: 0, since: this.#wall });
   }
 
   #slip(sentence: string): string {

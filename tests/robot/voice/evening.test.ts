@@ -20,10 +20,11 @@ test('three batches by word alone, with a runny plate, a lost boil, an errand an
   expect(said).toMatch(/clock is void/);
   expect(overlapping(turns.filter(({ who }) => who === 'kitchen'))).toEqual([]);
   // Who asks after a pot whose turn has not come is told to wait, as the screen does, not to go on with it.
-  const asked = turns.findIndex(
-    ({ who, text }) => who === 'cook' && text === 'what is next for the damson plum',
+  const answers = turns.flatMap(({ who, text }, i) =>
+    who === 'cook' && text.startsWith('what is next for') ? [turns[i + 1]?.text] : [],
   );
-  expect(turns[asked + 1]?.text).toBe('Keep pot hot.');
+  expect(answers).toContain('Wait: no heat.');
+  expect(answers).toContain('Keep pot hot.');
 }, 400_000);
 
 test('a cook who did not hear a step asks what is next, and is told', async () => {

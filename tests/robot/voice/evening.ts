@@ -19,7 +19,7 @@ export interface RobotEvening {
 const HEARD = /^(batch|canner|dialogue|kitchen|evening|how|bare)\./;
 /** Sentences made of other sentences: heard as those. */
 const MADE_OF_OTHERS =
-  /\.why$|whatNext|kitchen\.named|evening\.(words|advice|because|change|plan|work|and|then|gather|away)/;
+  /\.why$|whatNext|kitchen\.(named|putRight)|evening\.(words|advice|because|change|plan|work|and|then|gather|away)/;
 
 export function robotEvening(mischief: Mischief, seed = 7): RobotEvening {
   const names = Object.values(FRUITS);

@@ -86,7 +86,8 @@ export function promptsOf(
   ].filter((word) => word !== '');
   const patterns = sentences.map(({ key, parts }) => ({
     key,
-    pattern: new RegExp(`(?:(${names.join('|')}) )?(${regex(parts, names)})`, 'y'),
+    // Pots that want the same are named together.
+    pattern: new RegExp(`((?:(?:and )?(?:${names.join('|')}) )*)(${regex(parts, names)})`, 'y'),
   }));
   const rarity = new Map(
     words.map((word) => [
@@ -115,30 +116,34 @@ export function promptsOf(
         `<name> = ( ${names.join(' | ')} );`,
         `<words> = ( ${freeWords.join(' | ')} )+;`,
         ...best.map(({ jsgf }, i) => `<s${i}> = ${jsgf};`),
-        `public <said> = ( [<name>] ( ${best.map((_, i) => `<s${i}>`).join(' | ')} ) )+;`,
+        `public <said> = ( [ <name> [ [ <name> ] and <name> ] ] ( ${best.map((_, i) => `<s${i}>`).join(' | ')} ) )+;`,
       ].join('\n');
     },
-    promptsIn: (heard) => read(heard, patterns),
+    promptsIn: (heard) => read(heard, patterns, names),
   };
 }
 
 const split = (text: string): string[] => text.split(' ');
 
-function read(said: string, patterns: readonly { key: MessageKey; pattern: RegExp }[]): Prompt[] {
+function read(
+  said: string,
+  patterns: readonly { key: MessageKey; pattern: RegExp }[],
+  names: readonly string[],
+): Prompt[] {
   const heard = `${said} `;
   const found: Prompt[] = [];
   let at = 0;
   while (at < heard.length) {
     const fits = patterns.flatMap(({ key, pattern }) => {
       pattern.lastIndex = at;
-      const [all, name, words] = pattern.exec(heard) ?? [];
-      return words
-        ? [{ prompt: { key, name: name ?? null, words: words.trim() }, to: at + (all ?? '').length }]
-        : [];
+      const [all = '', before = '', words] = pattern.exec(heard) ?? [];
+      const about = names.filter((name) => before.includes(`${name} `));
+      return words ? [{ about, prompt: { key, words: words.trim() }, to: at + all.length }] : [];
     });
     const longest = fits.sort((a, b) => b.to - a.to)[0];
     // What follows in one breath without a name is about the same.
-    if (longest) found.push({ ...longest.prompt, name: longest.prompt.name ?? found.at(-1)?.name ?? null });
+    const about = longest?.about.length ? longest.about : [found.at(-1)?.name ?? null];
+    if (longest) found.push(...about.map((name) => ({ ...longest.prompt, name })));
     at = longest?.to ?? heard.indexOf(' ', at) + 1;
   }
   return found;

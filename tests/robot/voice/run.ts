@@ -17,6 +17,7 @@ import { eveningAtOneTable } from './table.ts';
 const { values } = parseArgs({
   options: {
     pace: { type: 'string', default: '6' },
+    night: { type: 'string', default: '900' },
     minutes: { type: 'string', default: '60' },
     air: { type: 'boolean' },
     noise: { type: 'string' },
@@ -39,19 +40,19 @@ console.log(
 );
 for (const [fruit, end] of cook.ends) console.log(`${fruit}: ${end}`);
 const spoilt = [...cook.ends.values()].some((end) => end.startsWith('spoilt'));
-console.log(wellEnded && !spoilt ? 'every jar rests' : 'not every batch came to its rest');
+console.log(wellEnded && !spoilt ? 'every jar is put away' : 'not every batch came to its end');
 process.exitCode = wellEnded && !spoilt ? 0 : 1;
 
 async function beforeThePage({ prompts, plans }: RobotEvening): Promise<boolean> {
   const { kitchen } = await eveningByEar(
     { plans, cook, prompts },
-    Number(values.pace),
+    { cooking: Number(values.pace), night: Number(values.night) },
     Number(values.minutes),
-    () => cook.finished || cook.resting,
+    () => cook.finished,
     (line) => console.log(line),
   );
   await kitchen.close();
-  return cook.resting;
+  return cook.finished;
 }
 
 async function throughAir({ prompts, plans }: RobotEvening): Promise<boolean> {

@@ -53,7 +53,6 @@ export const eveningWords = {
   'evening.change.added':
     'The {names} {count, plural, one {goes} other {go}} into the canner {soon, select, true {now} other {at {time}}}.',
   'evening.change.dropped': 'The {names} will not go into the canner together after all.',
-  'evening.change.finishMoved': 'The evening now ends at about {time}.',
   'evening.change.noLongerFits': 'It will no longer be over before {time}: about {finish} now.',
   'evening.plan.line':
     '{soon, select, true {Now} other {At {time}}}{canner, select, only {} first { the first canner} second { the second canner} other { the {names}}}: {step}.',

@@ -59,7 +59,6 @@ export const eveningWords = {
   'evening.change.added':
     '{names} {count, plural, one {va} other {van}} a la olla de conservas {soon, select, true {ahora} other {a las {time}}}.',
   'evening.change.dropped': '{names} no van juntas a la olla de conservas, al final.',
-  'evening.change.finishMoved': 'La tarde termina ahora hacia las {time}.',
   'evening.change.noLongerFits': 'Ya no terminará antes de las {time}: ahora hacia las {finish}.',
   'evening.plan.line':
     '{soon, select, true {Ahora} other {A las {time}}}{canner, select, only {} first { la primera olla} second { la segunda olla} other { {names}}}: {step}.',

@@ -3,6 +3,7 @@
 
 import {
   changesFor,
+  heard,
   planThatFits,
   replanEvening,
   type EveningEffort,
@@ -19,8 +20,11 @@ const BEGUN_BY_COOK: readonly Step[] = [...NEEDS_HANDS, 'heat', 'reduce', 'prehe
 const LONGEST_EVENING_MIN = 24 * 60;
 
 export interface Cooked extends Tally {
-  /** Changes told, and how often the plan was made. */
+  /** Changes told; how many of them moved what had been moved by an earlier one; and how often the plan was made. */
   told: number;
+  toldAgain: number;
+  /** Pots and canners that went on `MISHEARD_MIN` or more from when the cook had last heard that they would. */
+  unheard: number;
   replans: number;
   stability: Stability;
 }
@@ -34,6 +38,7 @@ export interface Stability {
 }
 
 const MOVED_MIN = 2;
+const MISHEARD_MIN = 5;
 
 function movedBetween(before: EveningPlan, after: EveningPlan): number {
   const was = new Map(before.tasks.map(({ id, start }) => [id, start]));
@@ -148,6 +153,8 @@ export function byThePlan(
   let anew = plan;
   const stability: Stability = { events: 0, moved: 0, movedFromNothing: comparesStability ? 0 : null };
   let changes = 0;
+  let toldAgain = 0;
+  const moved = new Set<string>();
   let replans = 0;
   let doings = doingsOf(plan);
   const tally = cook(
@@ -171,7 +178,12 @@ export function byThePlan(
         replans++;
         const changed = changesFor(told, plan);
         changes += changed.length;
-        if (changed.length > 0) told = plan;
+        for (const change of changed) {
+          if (!('task' in change)) continue;
+          if (moved.has(change.task)) toldAgain++;
+          moved.add(change.task);
+        }
+        told = heard(told, plan, changed);
         doings = doingsOf(plan);
       }
       return doings;
@@ -184,7 +196,15 @@ export function byThePlan(
       );
     },
   );
-  return { ...tally, told: changes, replans, stability };
+  return { ...tally, told: changes, toldAgain, unheard: unheardIn(told, plan), replans, stability };
+}
+
+function unheardIn(told: EveningPlan, cooked: EveningPlan): number {
+  const was = new Map(told.tasks.map(({ id, start }) => [id, start]));
+  return cooked.tasks.filter(
+    ({ id, step, start }) =>
+      (step === 'heat' || step === 'preheat') && Math.abs(start - (was.get(id) ?? start)) >= MISHEARD_MIN,
+  ).length;
 }
 
 /** An evening by the plan up to this share of the time it was to take: the last plan made, and what it was made of. */

@@ -25,11 +25,13 @@ export interface Line {
   finishMin: number;
   askedTwiceShare: number;
   told: number;
+  toldAgain: number;
+  unheard: number;
   /** Told starts moved by more than two minutes, for each event: ours, and had each plan been made from nothing. */
   moved: { ours: number; fromNothing: number } | null;
 }
 
-type Cooked = Tally & { told?: number; stability?: Stability };
+type Cooked = Tally & { told?: number; toldAgain?: number; unheard?: number; stability?: Stability };
 
 function lineOf(manner: string, evenings: readonly Cooked[]): Line {
   const mean = (of: (one: Cooked) => number): number =>
@@ -46,6 +48,8 @@ function lineOf(manner: string, evenings: readonly Cooked[]): Line {
         mean(({ handsOnSteps }) => handsOnSteps),
       ),
     told: mean(({ told }) => told ?? 0),
+    toldAgain: mean((one) => one.toldAgain ?? 0),
+    unheard: mean(({ unheard }) => unheard ?? 0),
     moved: movedPerEvent(evenings),
   };
 }
@@ -129,6 +133,10 @@ export function printed(title: string, lines: readonly Line[]): string {
   const stability = moved
     ? `Told starts moved by more than 2 min at each event: ${moved.ours.toFixed(2)}; planned from nothing each time: ${moved.fromNothing.toFixed(2)}.`
     : '';
+  const [ours] = lines;
+  const heard = ours
+    ? `Of the changes told ${ours.toldAgain.toFixed(1)} moved what had been moved before; ${ours.unheard.toFixed(2)} pots or canners an evening went on five minutes or more from when it was last told.`
+    : '';
   return [
     title,
     '|                      | any late | late/evening | finish | hands twice |  told |',
@@ -136,5 +144,6 @@ export function printed(title: string, lines: readonly Line[]): string {
     ...rows,
     '',
     stability,
+    heard,
   ].join('\n');
 }

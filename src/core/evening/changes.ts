@@ -6,20 +6,19 @@ import type { Change, EveningPlan, EveningTask } from './types.ts';
 const TOLD = new Set(['heat', 'preheat']);
 
 /**
- * A start that moves by less than this, or by less than this share of the time until then, is not worth a word yet:
- * what is far off moves again before it comes.
+ * A start is news once it comes within the piece of work in hand and the next, so that it changes what the cook does
+ * next (work is cut into pieces of five minutes), and once it is a piece away from what was told. What is further off
+ * moves again before it comes (measured: DEVELOPERS.md).
  */
-const WORTH_A_WORD = { minutes: 5, share: 0.5 };
-const FINISH_MIN = 15;
+const WORTH_A_WORD = { minutes: 5, aheadMinutes: 10 };
 
 const matters = (from: number, to: number, now: number): boolean =>
-  Math.abs(to - from) >=
-  Math.max(WORTH_A_WORD.minutes, WORTH_A_WORD.share * Math.max(0, Math.min(from, to) - now));
+  Math.abs(to - from) >= WORTH_A_WORD.minutes && Math.min(from, to) - now <= WORTH_A_WORD.aheadMinutes;
 
 const changeOf = ({ id: task, step, batches }: EveningTask) => ({ task, step, batches });
 
 /**
- * Only what changed for the cook, between the plan that was last told and the one that now stands. What has begun
+ * Only what changed for the cook, between the plan as it was told and the one that now stands. What has begun
  * is the cook's own doing and no news; neither is what the cook just said (a runny plate, a voided clock).
  */
 export function changesFor(told: EveningPlan, now: EveningPlan): Change[] {
@@ -34,7 +33,6 @@ export function changesFor(told: EveningPlan, now: EveningPlan): Change[] {
       !matters(before.start, task.start, now.madeAt)
     )
       return [];
-    // It could begin now and was told for later, or the other way about: that is news only if it is near or later.
     return [{ kind: 'startMoved', ...changeOf(task), from: before.start, to: task.start }];
   });
   const loads = (task: EveningTask): boolean => task.step === 'load' && task.state === 'planned';
@@ -47,11 +45,25 @@ export function changesFor(told: EveningPlan, now: EveningPlan): Change[] {
   return [...moved, ...added, ...dropped, ...finishChanges(told, now)];
 }
 
+/** When it will all be over stands on the screen; it is news only where it breaks a promise. */
 function finishChanges(told: EveningPlan, now: EveningPlan): Change[] {
   const { latestFinish } = now.request;
-  if (latestFinish !== null && told.finish.likely <= latestFinish && now.finish.likely > latestFinish)
-    return [{ kind: 'noLongerFits', latestFinish, finish: now.finish.likely }];
-  return Math.abs(now.finish.likely - told.finish.likely) >= FINISH_MIN
-    ? [{ kind: 'finishMoved', from: told.finish.likely, to: now.finish.likely }]
+  const fitted = latestFinish !== null && told.finish.likely <= latestFinish;
+  return fitted && now.finish.likely > latestFinish
+    ? [{ kind: 'noLongerFits', latestFinish, finish: now.finish.likely }]
     : [];
+}
+
+/**
+ * The plan as the cook has heard it: the one that now stands, but for starts of which nothing was said. They keep the
+ * time that was told, so that many small moves in turn are one that matters.
+ */
+export function heard(told: EveningPlan, now: EveningPlan, said: readonly Change[]): EveningPlan {
+  const old = new Map(told.tasks.map(({ id, start }) => [id, start]));
+  const news = new Set(said.flatMap((change) => ('task' in change ? [change.task] : [])));
+  const tasks = now.tasks.map((task) => {
+    const start = TOLD.has(task.step) && !news.has(task.id) ? old.get(task.id) : undefined;
+    return start === undefined ? task : { ...task, start };
+  });
+  return { ...now, tasks };
 }

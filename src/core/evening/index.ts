@@ -1,9 +1,9 @@
 // The public face of the evening: several batches, one pair of hands.
 //
-// `planThatFits` before the cook starts, `replanEvening` after every event, `changesFor` for what to say. Pure and
-// synchronous: run it in a worker.
+// `planThatFits` before the cook starts, `replanEvening` after every event, `changesFor` for what to say and `heard`
+// for what was said. Pure and synchronous: run it in a worker.
 
-export { changesFor } from './changes.ts';
+export { changesFor, heard } from './changes.ts';
 export { planThatFits } from './fits.ts';
 export { planEvening, questionOf, replanEvening } from './plan.ts';
 export type { EveningEffort } from './search.ts';

@@ -235,5 +235,4 @@ export type Change =
   | { kind: 'startMoved'; task: string; step: Step; batches: readonly string[]; from: number; to: number }
   | { kind: 'added'; task: string; step: Step; batches: readonly string[]; at: number }
   | { kind: 'dropped'; task: string; step: Step; batches: readonly string[] }
-  | { kind: 'finishMoved'; from: number; to: number }
   | { kind: 'noLongerFits'; latestFinish: number; finish: number };

@@ -1,7 +1,7 @@
 // The evening at work: keeps the plan true to what happens, holds back what it wants later, and tells the cook
 // only what changed for them.
 
-import { changesFor, instantOf } from '../../core/evening/index.ts';
+import { changesFor, heard, instantOf } from '../../core/evening/index.ts';
 import type { Advice, EveningPlan } from '../../core/evening/types.ts';
 import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
 import type { KitchenEvent, PlanTold } from '../../../machines/kitchen/events.ts';
@@ -45,7 +45,7 @@ export class Evening {
   readonly #asking: Asking;
   readonly #shown = new ShownEvening();
   #plan: EveningPlan | null = null;
-  /** The plan as the cook was last told of it. */
+  /** The plan as the cook has heard it. */
   #told: EveningPlan | null = null;
   #waits: readonly Wait[] = [];
   /** What a chart called for, to be said when the plan comes to it. */
@@ -145,10 +145,8 @@ export class Evening {
     const { openCanner, actors, now } = this.#parts;
     if (last && openCanner) opened(plan, actors(), now()).forEach(openCanner);
     if (last && plan.request.batches.length > 1) {
-      if (told === null || plan.request.batches.length > told.request.batches.length)
-        this.#tellTheStart(plan);
-      else this.#tellChanges(told, plan);
-      this.#told = plan;
+      const isNew = told === null || plan.request.batches.length > told.request.batches.length;
+      this.#told = isNew ? this.#tellTheStart(plan) : this.#tellChanges(told, plan);
     }
     this.#parts.changed();
   }
@@ -163,19 +161,20 @@ export class Evening {
     return cannerFor(this.#plan, this.#parts.actors(), batch);
   }
 
-  #tellTheStart(plan: EveningPlan): void {
+  #tellTheStart(plan: EveningPlan): EveningPlan {
     for (const [i, advice] of worthTelling(plan.advice).entries())
       this.#say(`advice-${i}`, { key: 'evening.words', params: { words: this.#adviceWords(advice, plan) } });
+    return plan;
   }
 
-  #tellChanges(told: EveningPlan, plan: EveningPlan): void {
-    for (const change of changesFor(told, plan)) {
-      // When it will all be over stands on the screen; it is said only where it breaks a promise.
-      if (change.kind === 'finishMoved') continue;
+  #tellChanges(told: EveningPlan, plan: EveningPlan): EveningPlan {
+    const changes = changesFor(told, plan);
+    for (const change of changes) {
       const words = changeWords(change, plan.request, this.#speech(plan));
       const slot = 'task' in change ? change.task : change.kind;
       this.#say(`change-${slot}`, { key: 'evening.words', params: { words } });
     }
+    return heard(told, plan, changes);
   }
 
   #forget(): void {

@@ -149,8 +149,6 @@ export function changeWords(change: Change, request: EveningRequest, speech: Spe
       return say({ ...names(change.batches), ...at(change.at) });
     case 'dropped':
       return say(names(change.batches));
-    case 'finishMoved':
-      return say({ time: timeOf(change.to) });
     case 'noLongerFits':
       return say({ time: timeOf(change.latestFinish), finish: timeOf(change.finish) });
   }

@@ -160,7 +160,7 @@ async function begin(page: Page, { looksAt, asks }: SavedKitchen): Promise<void>
     // The page paints its answer to the key first, and turns then.
     await page.waitForTimeout(100);
   }
-  if (asks) await page.waitForSelector('.answers', { timeout: 10_000 });
+  if (asks) await page.waitForSelector('.answers', { timeout: 60_000 });
 }
 
 // --- What runs in the page ---

@@ -99,6 +99,11 @@ export function boilsHard({ request }: BatchContext['plan']): boolean {
   return request.product !== 'butter';
 }
 
+/** With added pectin a timed minute of hard boil decides, until a plate has run. */
+export function minuteDecides({ estimate }: BatchContext): boolean {
+  return estimate?.timedMinutes !== undefined;
+}
+
 /** With powder the sugar waits for the first rolling boil, liquid pectin itself does; then it boils up once more and
  *  hard for a minute. USDA AIB-539, guide 7. */
 export function somethingWaitsForTheBoil({ plan, wentIn }: BatchContext): boolean {

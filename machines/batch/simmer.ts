@@ -98,7 +98,8 @@ function withPrompts(batch: BatchContext, estimate: Estimate, at: number): Noted
   return {
     ...changed(batch, estimate, at),
     saidNearlyThick: batch.saidNearlyThick && left.likely <= NEARLY_MINUTES,
-    nearlyThickAt: at + (left.likely - NEARLY_MINUTES) * MINUTE_MS,
+    nearlyThickAt:
+      estimate.timedMinutes === undefined ? at + (left.likely - NEARLY_MINUTES) * MINUTE_MS : null,
     nextStirAt: nextStir(estimate, at),
     nextPromptAt: at + Math.max(1, left.likely) * MINUTE_MS,
   };

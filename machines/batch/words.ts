@@ -3,7 +3,7 @@
 import type { Effect } from '../kitchen/effects.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
 import type { BatchContext } from './context.ts';
-import { boilsHard, goesToTheShelf, plateWantsMs } from './rules.ts';
+import { boilsHard, goesToTheShelf, minuteDecides, plateWantsMs } from './rules.ts';
 import { minutesLeft, say } from './saying.ts';
 import { remaining } from './simmer.ts';
 
@@ -71,7 +71,13 @@ export function askIfRollingBoil(batch: BatchContext): Effect {
 export function simmer(batch: BatchContext, at: number): Effect {
   const again = batch.plateTests.length > 0;
   const hard = boilsHard(batch.plan);
-  const params = { aboutMinutes: minutesLeft(batch, at), again, hard, targetMassKg: batch.plan.targetMassKg };
+  const params = {
+    aboutMinutes: minutesLeft(batch, at),
+    again,
+    hard,
+    timed: minuteDecides(batch),
+    targetMassKg: batch.plan.targetMassKg,
+  };
   const why = { key: 'batch.simmer.why', params: { hard } };
   return say(batch, 'step', 'step', { key: 'batch.simmer', params }, { why });
 }
@@ -112,14 +118,10 @@ export function nearlyThick(batch: BatchContext, at: number): Effect {
   );
 }
 
+/** Is it done? By its thickness, or by the minute that was to decide. */
 export function askIfThick(batch: BatchContext): Effect {
-  return say(
-    batch,
-    'clock',
-    'thick',
-    { key: 'batch.askIfThick' },
-    { untilAnswered: true, why: { key: 'batch.askIfThick.why' } },
-  );
+  const key = minuteDecides(batch) ? 'batch.askIfBoiled' : 'batch.askIfThick';
+  return say(batch, 'clock', 'thick', { key }, { untilAnswered: true, why: { key: `${key}.why` } });
 }
 
 /** Back after time unseen: a pot that simmered on is not a timer that has just rung. */

@@ -71,6 +71,7 @@ const askedByMachines: Readonly<Record<string, { yes: CommandId; no: CommandId |
   'canner.whileAway': { yes: 'canner.boilHolds', no: 'canner.boilDropped' },
   'batch.askIfRollingBoil': { yes: 'pot.rollingBoil', no: null },
   'batch.askIfThick': { yes: 'pot.thick', no: null },
+  'batch.askIfBoiled': { yes: 'pot.thick', no: null },
 };
 
 /** The kitchen's own question, when the wall clock jumped: a yes or a no goes to the kitchen as it is. */

@@ -13,7 +13,7 @@ import { bottomM2, LOG_HEAT, thicknessOf, type Simmer } from './reduction/simmer
 import { batchRequestSchema, type BatchRequest, type BatchRequestInput } from './request.ts';
 import { headspaceMm, processOf, verdict } from './shelf.ts';
 import { densityKgPerL } from './sugar-water.ts';
-import type { BatchPlan, FullPlan, Range } from './types.ts';
+import type { BatchPlan, FullPlan } from './types.ts';
 import { whysOf } from './why.ts';
 
 /** Depth of a mass at these solids in the cook's pot; null where the pot is not known. */
@@ -22,9 +22,6 @@ function depthM(request: BatchRequest, massKg: number, solidsPct: number): numbe
   const litres = massKg / densityKgPerL({ solubleSolidsPct: solidsPct, tempC: 95 });
   return litres / 1000 / bottomM2(request.pot.diameterM);
 }
-
-/** A pectin batch boils hard for one timed minute. */
-const HARD_BOIL: Range = { low: 1, likely: 1, high: 1 };
 
 type Times = Pick<BatchPlan, 'heatMinutes' | 'simmerMinutes' | 'stirEveryMinutes'>;
 
@@ -36,7 +33,7 @@ function timesOf(request: BatchRequest, mix: Mix): Times {
   const belief = beliefAtBoil(stove, pot, pot.startKg);
   return {
     heatMinutes: atQuantile(belief, (s) => heatMinutes(simmer, pot, s[LOG_HEAT])),
-    simmerMinutes: pot.shortBoil ? HARD_BOIL : remainingMinutes(estimate, 0),
+    simmerMinutes: remainingMinutes(estimate, 0),
     stirEveryMinutes: {
       start: stirEvery(thicknessOf(simmer, pot.startKg), 'low'),
       end: stirEvery(thicknessOf(simmer, pot.targetKg), 'low'),

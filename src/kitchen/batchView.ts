@@ -9,6 +9,7 @@ import { jarsMovedBy, type Jar } from '../../machines/jar/rules.ts';
 import type { Message } from '../../machines/kitchen/effects.ts';
 import type { BatchEvent } from '../../machines/kitchen/events.ts';
 import type { BatchSnapshot } from '../../machines/kitchen/kitchen.ts';
+import type { Estimate } from '../core/index.ts';
 import type { BatchPlan, Range } from '../core/types.ts';
 import { choiceOf, type SayIt } from './choices.ts';
 import { batchFace, type BatchFace } from './face.ts';
@@ -46,12 +47,18 @@ function viewOf(snapshot: BatchSnapshot, now: number, sayIt: SayIt): BatchView {
     pot: potOf(state, context, now),
     plan: context.plan,
     choices: openToBatch(snapshot, now).map((command) =>
-      withItsJars(choiceOf(command, context.id, command === main, sayIt), context.jars, now),
+      named(withItsJars(choiceOf(command, context.id, command === main, sayIt), context.jars, now), context),
     ),
     jars: context.jars.map((jar, i) => jarView(jar, i)),
     plateTests: context.plateTests,
     warning: warningOf(state),
   };
+}
+
+/** Where a minute decides, the pot is as thin as before when it is done. */
+function named(choice: Choice, batch: BatchContext): Choice {
+  if (choice.command !== 'pot.thick' || !rules.minuteDecides(batch)) return choice;
+  return { ...choice, label: { key: 'choice.pot.minuteUp' } };
 }
 
 /** What becomes of jars asks which: those that it can happen to. */
@@ -67,10 +74,16 @@ function jarView({ id, whole, state, at }: Jar, index: number): JarView {
 }
 
 function doingKey(state: BatchState, face: BatchFace, batch: BatchContext, now: number): string {
+  if (state === 'mashing' && pectinOf(batch) === 'powdered') return 'screen.act.batch.mashWithPectin';
+  if (state === 'comingToBoil' && batch.wentIn)
+    return pectinOf(batch) === 'powdered' ? 'screen.act.batch.sugarIn' : 'screen.act.batch.pectinIn';
   if (state === 'simmering' && rules.stirIsDue(batch, now)) return 'screen.act.batch.stir';
   if (state === 'simmering' && batch.saidNearlyThick) return 'screen.act.batch.nearlyThick';
   return `screen.act.batch.${face}`;
 }
+
+const pectinOf = ({ plan }: BatchContext): string =>
+  plan.pectinMassKg === undefined ? 'none' : plan.request.pectin;
 
 /** What to look for, in the words that were said on the way in. */
 function detailOf(face: BatchFace, batch: BatchContext): Message | null {
@@ -99,9 +112,7 @@ function clockOf(state: BatchState, batch: BatchContext, now: number): ClockView
         until: instants(batch.since, batch.plan.heatMinutes),
       };
     case 'simmering':
-      return batch.estimate === null
-        ? null
-        : { kind: 'about', label, from: batch.since, until: instants(now, remaining(batch.estimate, now)) };
+      return batch.estimate === null ? null : simmerClock(batch, batch.estimate, label, now);
     case 'cooling':
       return batch.plateSpoonedAt === null ? null : until(batch.plateSpoonedAt, rules.PLATE_WAIT_MS);
     case 'waitingForCanner':
@@ -119,6 +130,13 @@ function clockOf(state: BatchState, batch: BatchContext, now: number): ClockView
     default:
       return null;
   }
+}
+
+function simmerClock(batch: BatchContext, estimate: Estimate, label: Message, now: number): ClockView {
+  const until = instants(now, remaining(estimate, now));
+  if (!rules.minuteDecides(batch)) return { kind: 'about', label, from: batch.since, until };
+  const counted = { key: 'clock.boilingHard' };
+  return { kind: 'until', label: counted, from: batch.since, until: until.likely, urgent: false };
 }
 
 function instants(from: number, minutes: Range): Range {

@@ -71,7 +71,7 @@ export const processRows: readonly ProcessRow[] = [
     ),
   },
   {
-    says: 'jam without added pectin, and pear-apple, blueberry and cherry jam',
+    says: 'jam, by the long boil and with added pectin',
     product: 'jam',
     fruits: [
       ...['apple', 'crab-apple', 'pear', 'apricot', 'peach', 'nectarine'],

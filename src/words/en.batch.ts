@@ -20,7 +20,7 @@ export const batchWords = {
     '{pectin, select, powdered {Powder melts only in a pot with little sugar. It goes first.} other {Long boiling spoils liquid pectin. It goes last.}}',
   'batch.askIfRollingBoil': 'Is it at a rolling boil, one you cannot stir down?',
   'batch.simmer':
-    '{hard, select, true {{again, select, true {Heat on, boil it hard again.} other {Keep it at a hard boil.}}} other {{again, select, true {Back to the simmer.} other {Heat down to a simmer.}}}} {aboutMinutes} more.',
+    '{timed, select, true {Boil it hard one minute. Stir all the while.} other {{hard, select, true {{again, select, true {Heat on, boil it hard again.} other {Keep it at a hard boil.}}} other {{again, select, true {Back to the simmer.} other {Heat down to a simmer.}}}} {aboutMinutes} more.}}',
   'batch.simmer.why':
     '{hard, select, true {A fast boil sets it before colour and taste are cooked away.} other {Water leaves, and the sugar on the floor does not burn.}}',
   'batch.stir': '{near, select, true {Stir now, right to the bottom.} other {Stir the pot.}}',
@@ -37,6 +37,8 @@ export const batchWords = {
   'batch.askIfThick': 'By now it should be thick. Is it thick enough?',
   'batch.askIfThick.why':
     'Lift a spoonful out of the steam. It should mound up and no clear juice run from its edge.',
+  'batch.askIfBoiled': 'Did it boil hard for the whole minute?',
+  'batch.askIfBoiled.why': 'Added pectin sets by the clock. It is still thin, and longer spoils it.',
   'batch.simmeredUnwatched':
     '{over, select, true {Away {awayMinutes}. Stir now. Is it thick?} other {Away {awayMinutes}. Stir now. Not thick yet.}}',
   'batch.skim': 'Off the burner. Skim the foam off. Say: the foam is off.',

@@ -132,6 +132,7 @@ export const planWords = {
   'screen.plan.targetMass': 'The pot’s contents weigh',
   'screen.plan.targetDepth': 'It stands this deep',
   'screen.plan.finishTemp': 'The thermometer reads',
+  'screen.plan.hardBoilFor': 'It has boiled hard for',
   'screen.plan.solids': 'Soluble solids',
   'screen.plan.heat': 'To a full boil',
   'screen.plan.simmer': 'Then simmer',

@@ -44,6 +44,7 @@ export const stoveWords = {
 
   'screen.clock.comingToBoil': 'to boil',
   'screen.clock.simmering': 'until thick',
+  'screen.clock.boilingHard': 'hard boil',
   'screen.clock.cooling': 'on plate',
   'screen.clock.waitingForCanner': 'until cold',
   'screen.clock.resting': 'rest left',
@@ -71,6 +72,9 @@ export const stoveWords = {
 
   'screen.act.batch.settingUp': 'Lay out tools',
   'screen.act.batch.mashing': 'Mash fruit',
+  'screen.act.batch.mashWithPectin': 'Mash, pectin',
+  'screen.act.batch.sugarIn': 'Sugar in, boil',
+  'screen.act.batch.pectinIn': 'Pectin in, boil',
   'screen.act.batch.comingToBoil': 'To full boil',
   'screen.act.batch.simmering': 'Let it simmer',
   'screen.act.batch.boilingHard': 'Boil it hard',
@@ -113,6 +117,7 @@ export const stoveWords = {
   'screen.ask.any': 'Yes or no?',
   'screen.ask.batch.askIfRollingBoil': 'Full boil?',
   'screen.ask.batch.askIfThick': 'Thick yet?',
+  'screen.ask.batch.askIfBoiled': 'Minute over?',
   'screen.ask.batch.askIfItHolds': 'Does it hold?',
   'screen.ask.batch.askIfStillHeld': 'Still on hold?',
   'screen.ask.canner.askIfHot': 'Hot yet?',

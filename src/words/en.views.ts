@@ -73,6 +73,7 @@ const lookWords = {
 const clockWords = {
   'clock.comingToBoil': 'to a rolling boil, about',
   'clock.simmering': 'to thick, about',
+  'clock.boilingHard': 'at a hard boil to go',
   'clock.cooling': 'on the plate',
   'clock.waitingForCanner': 'to get them in hot',
   'clock.resting': 'of rest left',
@@ -94,6 +95,7 @@ const choiceWords = {
   'choice.pot.rollingBoil': 'Rolling boil',
   'choice.pot.stirred': 'I stirred',
   'choice.pot.thick': 'Thick enough',
+  'choice.pot.minuteUp': 'Boiled its minute',
   'choice.pot.tooThick': 'Too thick',
   'choice.pot.caught': 'It caught',
   'choice.pot.changed': 'In a clean pot',

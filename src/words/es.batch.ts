@@ -18,7 +18,7 @@ export const batchWords = {
     '{pectin, select, powdered {El polvo se disuelve solo con poco azúcar. Va primero.} other {La pectina líquida se estropea si hierve mucho. Va al final.}}',
   'batch.askIfRollingBoil': '¿Hierve a borbotones, sin cortarse al remover?',
   'batch.simmer':
-    '{hard, select, true {{again, select, true {Fuego otra vez, a hervor fuerte.} other {Siga a hervor fuerte.}}} other {{again, select, true {De nuevo a fuego lento.} other {Baje a fuego lento.}}}} {aboutMinutes} más.',
+    '{timed, select, true {A hervor fuerte un minuto. Remueva sin parar.} other {{hard, select, true {{again, select, true {Fuego otra vez, a hervor fuerte.} other {Siga a hervor fuerte.}}} other {{again, select, true {De nuevo a fuego lento.} other {Baje a fuego lento.}}}} {aboutMinutes} más.}}',
   'batch.simmer.why':
     '{hard, select, true {Un hervor rápido cuaja antes de que se pierdan color y sabor.} other {El agua se va, y el azúcar del fondo no se quema.}}',
   'batch.stir': '{near, select, true {Remueva ya, hasta el fondo.} other {Remueva la olla.}}',
@@ -35,6 +35,8 @@ export const batchWords = {
   'batch.askIfThick': 'Ya debería estar espeso. ¿Está bien espeso?',
   'batch.askIfThick.why':
     'Levante una cucharada fuera del vapor. Debe formar montículo, sin jugo claro en el borde.',
+  'batch.askIfBoiled': '¿Hirvió fuerte el minuto entero?',
+  'batch.askIfBoiled.why': 'La pectina cuaja por reloj. Aún está líquida, y hervir más la estropea.',
   'batch.simmeredUnwatched':
     '{over, select, true {Ausente {awayMinutes}. Remueva ya. ¿Está espeso?} other {Ausente {awayMinutes}. Remueva ya. Aún no está espeso.}}',
   'batch.skim': 'Olla fuera del fuego. Retire la espuma. Diga: la espuma está retirada.',

@@ -134,6 +134,7 @@ export const planWords = {
   'screen.plan.targetMass': 'El contenido de la olla pesa',
   'screen.plan.targetDepth': 'Llega a esta altura',
   'screen.plan.finishTemp': 'El termómetro marca',
+  'screen.plan.hardBoilFor': 'Ha hervido fuerte',
   'screen.plan.solids': 'Sólidos solubles',
   'screen.plan.heat': 'Hasta el pleno hervor',
   'screen.plan.simmer': 'Luego a fuego lento',

@@ -41,6 +41,7 @@ export const stoveWords = {
 
   'screen.clock.comingToBoil': 'al hervor',
   'screen.clock.simmering': 'a espesar',
+  'screen.clock.boilingHard': 'de hervor',
   'screen.clock.cooling': 'en plato',
   'screen.clock.waitingForCanner': 'a enfriarse',
   'screen.clock.resting': 'de reposo',
@@ -68,6 +69,9 @@ export const stoveWords = {
 
   'screen.act.batch.settingUp': 'Prepare todo',
   'screen.act.batch.mashing': 'Aplaste',
+  'screen.act.batch.mashWithPectin': 'Con pectina',
+  'screen.act.batch.sugarIn': 'Eche azúcar',
+  'screen.act.batch.pectinIn': 'Eche pectina',
   'screen.act.batch.comingToBoil': 'Lleve a hervir',
   'screen.act.batch.simmering': 'Fuego lento',
   'screen.act.batch.boilingHard': 'Hervor fuerte',
@@ -110,6 +114,7 @@ export const stoveWords = {
   'screen.ask.any': '¿Sí o no?',
   'screen.ask.batch.askIfRollingBoil': '¿Bulle fuerte?',
   'screen.ask.batch.askIfThick': '¿Espeso ya?',
+  'screen.ask.batch.askIfBoiled': '¿Un minuto?',
   'screen.ask.batch.askIfItHolds': '¿Ya cuajó?',
   'screen.ask.batch.askIfStillHeld': '¿En pausa?',
   'screen.ask.canner.askIfHot': '¿Está lista?',

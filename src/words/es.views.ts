@@ -78,6 +78,7 @@ const lookWords = {
 const clockWords = {
   'clock.comingToBoil': 'hasta el hervor, más o menos',
   'clock.simmering': 'hasta espesar, más o menos',
+  'clock.boilingHard': 'de hervor fuerte por delante',
   'clock.cooling': 'en el plato',
   'clock.waitingForCanner': 'para meterlos calientes',
   'clock.resting': 'de reposo por delante',
@@ -99,6 +100,7 @@ const choiceWords = {
   'choice.pot.rollingBoil': 'Hierve a borbo\u00adtones',
   'choice.pot.stirred': 'He removido',
   'choice.pot.thick': 'Bien espeso',
+  'choice.pot.minuteUp': 'Hirvió su minuto',
   'choice.pot.tooThick': 'Demasiado espeso',
   'choice.pot.caught': 'Se pegó',
   'choice.pot.changed': 'En olla limpia',

@@ -52,7 +52,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'heat.off': ['[the] heat is off', '[the] heat is off (under|for) the {f}', '[the] burner is off', 'i turned off the heat', "(it is|it's) off the stove"],
   'pot.rollingBoil': [...fullBoil, 'the (pot|{f}) is at a (rolling|full|full rolling) boil', 'i can not stir it down', 'the (pot|{f}) is boiling hard'],
   'pot.stirred': ['i stirred [it]', 'i stirred the (pot|{f})', 'stirring is done', 'just stirred'],
-  'pot.thick': ["(it is|it's) thick enough", 'thick enough', 'the {f} is thick enough', 'it mounds on the spoon', 'the {f} is at its weight'],
+  'pot.thick': ["(it is|it's) thick enough", 'thick enough', 'the {f} is thick enough', 'it mounds on the spoon', 'the {f} is at its weight', 'the minute is up'],
   'pot.tooThick': ["[it is|it's] too thick", 'the {f} is too thick', "(it is|it's) much too stiff"],
   'pot.caught': ["(it is|it's) (scorching|burning)", 'it caught on the bottom', 'the {f} is (scorching|burning)', "(it is|it's) sticking to the bottom", 'it scorched', 'something burned'],
   'pot.changed': ['i changed pots', "(it is|it's) in a clean pot", 'moved to a clean pot', 'the {f} is in a clean pot'],

@@ -78,6 +78,35 @@ describe('off the heat', () => {
   });
 });
 
+// With added pectin one timed minute of hard boil decides: USDA AIB-539, guide 7.
+describe('a timed minute', () => {
+  const timed = startEstimate(
+    planOf({ product: 'jam', fruit: 'strawberry', pectin: 'liquid' }),
+    START,
+    null,
+    25,
+  );
+  const left = (e: Estimate, minute: number) => remainingMinutes(e, at(minute));
+
+  it('is a minute, and counts down', () => {
+    expect(left(timed, 0)).toEqual({ low: 1, likely: 1, high: 1 });
+    expect(left(timed, 0.75).likely).toBeCloseTo(0.25, 9);
+    expect(left(timed, 3).likely).toBe(0);
+  });
+
+  it('stands still off the heat, and goes on once the pot boils again', () => {
+    const stood = withHeat(withHeat(timed, 'off', at(0.5)), 'low', at(2));
+    const whole = left(stood, 2).likely;
+    expect(whole).toBeGreaterThan(0.5);
+    expect(left(stood, 2 + whole - 0.25).likely).toBeCloseTo(0.25, 9);
+  });
+
+  it('takes what the cook adds, and gives way to thickness once a plate has run', () => {
+    expect(left(withAddedMinutes(timed, 2, at(0.5)), 0.5).likely).toBeCloseTo(2.5, 9);
+    expect(width(left(afterRunnyPlate(timed, at(1)), 1))).toBeGreaterThan(0);
+  });
+});
+
 describe('a reading', () => {
   const lighter = withReading(fresh, { massKg: massNow(fresh, at(15)).likely - 0.1 }, at(15));
 

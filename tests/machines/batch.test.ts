@@ -40,6 +40,34 @@ describe('from the heap to the simmer', () => {
     },
   );
 
+  // One minute of full rolling boil, stirred all the while: USDA AIB-539, guide 7 (jams with added pectin).
+  test.each(['powdered', 'liquid'] as const)(
+    'with %s pectin a minute is asked for, however long it took to boil, and asked after when it is over',
+    (pectin) => {
+      for (const minutesToBoil of [4, 25]) {
+        const it = evening(planOf({ product: 'jam', pectin }))
+          .tell('setup.ready')
+          .tell('mash.done');
+        it.wait(minutesToBoil).tell('pot.rollingBoil').wait(2).listen().tell('pot.rollingBoil');
+        const simmer = it.said().find(({ key }) => key === 'batch.simmer')?.params;
+        expect(simmer).toMatchObject({ timed: true, hard: true });
+        expect(it.listen().wait(0.9).heard('batch.askIfBoiled')).toBe(0);
+        expect(it.wait(0.2).heard('batch.askIfBoiled')).toBe(1);
+        expect(it.heard('batch.nearlyThick') + it.heard('batch.askIfThick')).toBe(0);
+      }
+    },
+  );
+
+  test('once a plate has run, thickness decides again, also with pectin', () => {
+    const it = evening(planOf({ product: 'jam', pectin: 'powdered' }))
+      .tell('setup.ready')
+      .tell('mash.done');
+    it.wait(10).tell('pot.rollingBoil').wait(2).tell('pot.rollingBoil').wait(1).tell('pot.thick');
+    it.tell('skim.done').tell('plate.spooned').wait(3).listen().tell('plate.runny');
+    expect(it.state()).toBe('simmering');
+    expect(it.said().find(({ key }) => key === 'batch.simmer')?.params).toMatchObject({ timed: false });
+  });
+
   test('without pectin, or by a plan from before its dose was told, one boil is enough', () => {
     const { pectinMassKg: _, ...old } = planOf({ product: 'jam', pectin: 'powdered' });
     for (const plan of [planOf({ product: 'jam' }), old])

@@ -193,7 +193,7 @@ export const properties: Record<string, Property> = {
     (seen.account.heatOnAt !== null &&
       seen.event.at >= (seen.before.batches[BATCH]?.context.nextPromptAt ?? Infinity)),
   'asked whether it is thick only when it may be': ({ seen, said }) =>
-    !said('batch.askIfThick') ||
+    !(said('batch.askIfThick') || said('batch.askIfBoiled')) ||
     seen.event.at >= (seen.before.batches[BATCH]?.context.nextPromptAt ?? Infinity),
   'asked whether a hold goes on only after a good while': ({ seen, said }) =>
     !said('batch.askIfStillHeld') ||

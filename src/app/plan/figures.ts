@@ -6,6 +6,7 @@ import { pectinDose } from '../../tables/recipes.ts';
 import { storage } from '../../tables/storage.ts';
 import type { Catalogue } from '../../kitchen/ports.ts';
 import type { Units } from '../actions.ts';
+import { aimFigures } from './aim.ts';
 import { reasonsOf, type ReasonKey } from './reasons.ts';
 import {
   inUnits,
@@ -59,7 +60,7 @@ export function figureGroups(plan: ShownPlan, units: Units, catalogue: Catalogue
   ];
 }
 
-type Make = (label: string, value: string, key: ReasonKey, also?: string) => Figure;
+export type Make = (label: string, value: string, key: ReasonKey, also?: string) => Figure;
 
 function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (Figure | null)[] {
   const { acid } = plan;
@@ -101,21 +102,6 @@ function sayAcid(acid: NonNullable<BatchPlan['acid']>, units: Units): string {
   if (units === 'metric') return `${Math.round(acid.volumeMl)} mL`;
   const tablespoons = acid.volumeMl / 14.79;
   return tablespoons >= 1 ? `${trim(tablespoons, 1)} tbsp` : `${trim(tablespoons * 3, 1)} tsp`;
-}
-
-function aimFigures(plan: ShownPlan, units: Units, figure: Make): (Figure | null)[] {
-  const withPotKg = plan.facts?.targetWithPotKg ?? null;
-  return [
-    figure('targetMass', sayMass(plan.targetMassKg, units), 'targetMass'),
-    withPotKg === null ? null : figure('targetWithPot', sayMass(withPotKg, units), 'targetMass'),
-    plan.targetDepthM === null
-      ? null
-      : figure('targetDepth', sayDepth(plan.targetDepthM, units), 'targetDepth'),
-    figure('finishTemp', sayTemp(plan.finishTempC, units), 'finishTemp'),
-    figure('waterBoils', sayTemp(plan.waterBoilsC, units), 'waterBoils'),
-    figure('solids', `${trim(plan.targetSolubleSolidsPct, 1)} %`, 'solubleSolids'),
-    figure('standard', plan.standardOfIdentity.says, 'standard'),
-  ];
 }
 
 function timeFigures(plan: BatchPlan, word: Word, figure: Make): Figure[] {

@@ -7,6 +7,7 @@ import type { Subject } from './glance.ts';
 const YES_NO: Record<string, { guarded: boolean }> = {
   'batch.askIfRollingBoil': { guarded: false },
   'batch.askIfThick': { guarded: false },
+  'batch.askIfBoiled': { guarded: false },
   'canner.askIfHot': { guarded: false },
   'canner.askIfFullBoil': { guarded: true },
   'canner.askIfItHolds': { guarded: true },

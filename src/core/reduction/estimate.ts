@@ -23,6 +23,9 @@ import {
 
 export const MS_PER_MIN = 60_000;
 
+/** With added pectin it boils hard for one timed minute. USDA AIB-539, guide 7. */
+const HARD_BOIL_MINUTES = 1;
+
 export interface Estimate {
   simmer: Simmer;
   belief: Belief;
@@ -41,6 +44,8 @@ export interface Estimate {
   /** What was read, as it was read: each as a mass, of several at one instant the surest. */
   readings: { at: number; massKg: number }[];
   runnyPlates: number;
+  /** Minutes of hard boil that are left of those which the recipe times; absent where thickness decides. */
+  timedMinutes?: number;
 }
 
 /** Begins at the rolling boil, at the simmer's heat. `learned` is what earlier batches on this stove taught,
@@ -82,10 +87,11 @@ export function estimateOf(
     boilsFrom: at,
     readings: [],
     runnyPlates: 0,
+    ...(pot.shortBoil && { timedMinutes: HARD_BOIL_MINUTES }),
   };
 }
 
-const boiledMinutes = (e: Estimate, at: number): number =>
+export const boiledMinutes = (e: Estimate, at: number): number =>
   e.heat === 'off' ? 0 : Math.max(0, at - Math.max(e.at, e.boilsFrom)) / MS_PER_MIN;
 
 /** The mass in the pot at an instant, at the middle of the belief: all that a stir or a scorch asks for. */
@@ -120,7 +126,14 @@ export function beliefAt(e: Estimate, at: number): Belief {
 
 /** The same estimate, with its belief standing at `at`. An earlier instant leaves it as it is. */
 export function advanced(e: Estimate, at: number): Estimate {
-  return at <= e.at ? e : { ...e, belief: beliefAt(e, at), at };
+  if (at <= e.at) return e;
+  const left = e.timedMinutes;
+  return {
+    ...e,
+    ...(left !== undefined && { timedMinutes: Math.max(0, left - boiledMinutes(e, at)) }),
+    belief: beliefAt(e, at),
+    at,
+  };
 }
 
 /** Turns the heat off, or on again: water leaves only once the pot boils again. */
@@ -150,6 +163,7 @@ export function withAddedMinutes(e: Estimate, minutes: number, at: number): Esti
   const drier = Math.exp(mean[LOG_TARGET]) / end;
   return {
     ...now,
+    ...(now.timedMinutes !== undefined && { timedMinutes: now.timedMinutes + minutes }),
     targetSolubleSolidsPct: Math.min(88, e.targetSolubleSolidsPct * drier),
     belief: { ...now.belief, mean: [mean[0], mean[1], Math.log(end), mean[MASS]] },
   };
@@ -158,9 +172,9 @@ export function withAddedMinutes(e: Estimate, minutes: number, at: number): Esti
 /** How sure a cook can be, from the plate alone, that the pot is or is not there: share of its mass. */
 const PLATE_LOG_SD = 0.015;
 
-/** The plate said "not yet": the mass at which it will hold lies below what is in the pot. */
+/** The plate said "not yet": the mass at which it will hold lies below what is in the pot, and no minute decides any more. */
 export function afterRunnyPlate(e: Estimate, at: number): Estimate {
-  const now = advanced(e, at);
+  const { timedMinutes: _, ...now } = advanced(e, at);
   const { mean } = now.belief;
   const above = mean[LOG_TARGET] - Math.log(mean[MASS]);
   const gradient: Gradient = [0, 0, 1, -1 / mean[MASS]];

@@ -2,7 +2,7 @@
 
 import { densityKgPerL } from '../sugar-water.ts';
 import type { Range } from '../types.ts';
-import { afterRunnyPlate, beliefAt, massAt, MS_PER_MIN, type Estimate } from './estimate.ts';
+import { afterRunnyPlate, beliefAt, boiledMinutes, massAt, MS_PER_MIN, type Estimate } from './estimate.ts';
 import { varianceAlong } from './filter.ts';
 import { atQuantile, Z80 } from './quantile.ts';
 import { bottomM2, LOG_TARGET, MASS, minutesTo, ratePerMin, thicknessOf, type Heat } from './simmer.ts';
@@ -12,6 +12,10 @@ export function remainingMinutes(e: Estimate, at: number): Range {
   const belief = beliefAt(e, at);
   const heat: Heat = e.heat === 'high' ? 'high' : 'low';
   const wait = e.heat === 'off' ? 0 : Math.max(0, e.boilsFrom - at) / MS_PER_MIN;
+  if (e.timedMinutes !== undefined) {
+    const left = wait + Math.max(0, e.timedMinutes - boiledMinutes(e, at));
+    return { low: left, likely: left, high: left };
+  }
   const minutes = atQuantile(belief, (state) =>
     minutesTo(e.simmer, state, Math.exp(state[LOG_TARGET]), heat),
   );

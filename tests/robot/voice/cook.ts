@@ -504,7 +504,10 @@ export class RobotCook {
 const IN_SHORT: Partial<Record<Prompt['key'], Prompt['key']>> = {
   'screen.act.batch.settingUp': 'batch.setUp',
   'screen.act.batch.mashing': 'batch.mash',
+  'screen.act.batch.mashWithPectin': 'batch.mash',
   'screen.act.batch.comingToBoil': 'batch.bringToBoil',
+  'screen.act.batch.sugarIn': 'batch.intoTheBoil',
+  'screen.act.batch.pectinIn': 'batch.intoTheBoil',
   'screen.act.batch.simmering': 'batch.simmer',
   'screen.act.batch.boilingHard': 'batch.simmer',
   'screen.act.batch.skimming': 'batch.skim',

@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { Evening } from '../../src/kitchen/evening/evening.ts';
 import type { Answer, Planner } from '../../src/kitchen/evening/planner.ts';
 import { answerTo } from '../../src/kitchen/evening/planner.ts';
+import { Untold } from '../../src/kitchen/evening/untold.ts';
 import { usualEvening } from '../../src/kitchen/evening/settings.ts';
 import { readLogEntry } from '../../src/kitchen/entry.ts';
 import { happenings } from '../../src/kitchen/fold.ts';
@@ -86,12 +87,13 @@ function mashedTooSoon() {
 
 test('the pot that waits for its turn waits on after a reload, and is called once', () => {
   const { book, first } = mashedTooSoon();
-  const [wait] = first.evening.worded(callForHeat);
-  expect(wait).toMatchObject({ message: { key: 'evening.wait.heat' } });
+  expect(first.evening.worded(callForHeat)).toEqual([]);
   const noted = book.entries.at(-1)?.event;
   expect(noted).toMatchObject({ type: 'heat.putOff', batch: 'pear' });
   if (noted?.type !== 'heat.putOff') return;
   expect(noted.until).toBeGreaterThan(book.now);
+  first.evening.happened();
+  expect(first.said).toContain('evening.wait.heat');
 
   const { evening, said, asks } = page(book);
   evening.beat();
@@ -121,4 +123,22 @@ test('without the note in the log a reload would put it on', () => {
   const { evening, asks } = page(book);
   evening.beat();
   expect(asks.started('pear')).toBeDefined();
+});
+
+test('who is to wait by the old plan and not by the new one hears the call alone', () => {
+  const { book, first } = mashedTooSoon();
+  expect(first.evening.worded(callForHeat)).toEqual([]);
+  book.tell('batch.stopped', 'plum');
+  first.evening.happened();
+  first.evening.beat();
+  expect(first.said).not.toContain('evening.wait.heat');
+  expect(first.said.filter((key) => key === 'batch.bringToBoil')).toHaveLength(1);
+});
+
+test('a planner that does not answer leaves nobody without a word', () => {
+  const untold = new Untold();
+  untold.add('pear');
+  expect(untold.beat()).toEqual([]);
+  expect(untold.beat()).toEqual(['pear']);
+  expect([untold.beat(), untold.takeAll()]).toEqual([[], []]);
 });

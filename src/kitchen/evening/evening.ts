@@ -16,6 +16,7 @@ import { adviceWords, changeWords, type Speech } from './saying.ts';
 import type { EveningSettings } from './settings.ts';
 import { ShownEvening, type EveningView } from './shownEvening.ts';
 import { nextTime, onTheWall, timeOfDay, timeOfPlan } from './times.ts';
+import { Untold, waitWords } from './untold.ts';
 import { waitsIn, waitsOf, type Wait } from './waits.ts';
 
 type Say = Extract<Effect, { type: 'say' }>;
@@ -50,6 +51,7 @@ export class Evening {
   #waits: readonly Wait[] = [];
   /** What a chart called for, to be said when the plan comes to it. */
   #heldBack = new Map<string, Say>();
+  readonly #untold = new Untold();
   readonly #foresight = new Foresight();
   readonly #notes: PlanNotes;
   /** As the log has it: read anew when something happens, not at every beat. */
@@ -113,6 +115,7 @@ export class Evening {
     // At the first beat, too: who comes back to an evening under way is not left without a plan until the next word.
     if (now() - this.#asking.askedAt >= LOOK_AGAIN_MS) this.happened();
     this.#look();
+    this.#untold.beat().forEach((about) => this.#tellToWait(about));
     this.#callWhoIsDue();
     this.#foresee();
   }
@@ -131,9 +134,17 @@ export class Evening {
       if (!callsForIt) return []; // a question about what has not begun
       this.#heldBack.set(wait.about, effect);
       if (wait.step === 'heat') this.#note({ type: 'heat.putOff', batch: wait.about, until: wait.until });
-      return [this.#waitWords(effect, wait)];
+      this.#untold.add(wait.about);
+      return [];
     }
     return [effect];
+  }
+
+  /** What a chart called for is to wait, if the new plan says so, too. */
+  #tellToWait(about: string): void {
+    const effect = this.#heldBack.get(about);
+    const wait = this.#waits.find((one) => one.about === about);
+    if (effect && wait) this.#parts.say(waitWords(effect, wait, this.#parts.now()));
   }
 
   // --- The plan ---
@@ -142,6 +153,7 @@ export class Evening {
     const told = this.#told;
     this.#plan = plan;
     this.#look();
+    if (last) this.#untold.takeAll().forEach((about) => this.#tellToWait(about));
     const { openCanner, actors, now } = this.#parts;
     if (last && openCanner) opened(plan, actors(), now()).forEach(openCanner);
     if (last && plan.request.batches.length > 1) {
@@ -256,18 +268,6 @@ export class Evening {
   }
 
   // --- Words ---
-
-  #waitWords(effect: Say, wait: Wait): Say {
-    const aboutMinutes = (wait.until - this.#parts.now()) / 60_000;
-    return {
-      type: 'say',
-      about: effect.about,
-      urgency: effect.urgency,
-      slot: effect.slot,
-      message: { key: `evening.wait.${wait.step}`, params: { aboutMinutes } },
-      why: { key: `evening.wait.${wait.step}.why` },
-    };
-  }
 
   #say(slot: string, message: Message): void {
     this.#parts.say({ type: 'say', about: null, urgency: 'step', slot: `evening/${slot}`, message });

@@ -458,7 +458,7 @@ export class RobotCook {
   // --- What it says ---
 
   #says(sentence: string, about: string, believes: Saying['believes']): void {
-    if (this.#sayings.some((saying) => saying.sentence === sentence)) return;
+    if (this.#sayings.some((saying) => saying.sentence === sentence && saying.about === about)) return;
     this.#sayings.push({ sentence, about, believes, saidAt: null, tries: 0, since: this.#wall });
   }
 

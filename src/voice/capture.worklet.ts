@@ -2,7 +2,7 @@
 // place, what the page does meanwhile: a worker that is behind must not take the page's voice for the cook's.
 
 import { SUPPRESSOR_FRAME } from './frames.ts';
-import type { Meanwhile } from './messages.ts';
+import type { Frame, Meanwhile } from './messages.ts';
 
 declare const registerProcessor: (name: string, processor: unknown) => void;
 declare class AudioWorkletProcessor {
@@ -10,7 +10,8 @@ declare class AudioWorkletProcessor {
 }
 
 class Capture extends AudioWorkletProcessor {
-  #frame = new Float32Array(SUPPRESSOR_FRAME);
+  #cancelled = new Float32Array(SUPPRESSOR_FRAME);
+  #bare = new Float32Array(SUPPRESSOR_FRAME);
   #filled = 0;
   #sound: MessagePort | null = null;
 
@@ -22,17 +23,24 @@ class Capture extends AudioWorkletProcessor {
     };
   }
 
-  process([input]: Float32Array[][]): boolean {
-    for (const sample of input?.[0] ?? []) {
-      this.#frame[this.#filled++] = sample;
-      if (this.#filled === SUPPRESSOR_FRAME) this.#send();
+  process([cancelled, bare]: Float32Array[][]): boolean {
+    const beside = bare?.[0];
+    for (const [i, sample] of (cancelled?.[0] ?? []).entries()) {
+      this.#bare[this.#filled] = beside?.[i] ?? 0;
+      this.#cancelled[this.#filled++] = sample;
+      if (this.#filled === SUPPRESSOR_FRAME) this.#send(beside !== undefined);
     }
     return true;
   }
 
-  #send(): void {
-    this.#sound?.postMessage(this.#frame, [this.#frame.buffer]);
-    this.#frame = new Float32Array(SUPPRESSOR_FRAME);
+  #send(withBare: boolean): void {
+    const frame: Frame = { kind: 'frame', cancelled: this.#cancelled, bare: withBare ? this.#bare : null };
+    this.#sound?.postMessage(
+      frame,
+      [frame.cancelled, frame.bare].flatMap((sound) => (sound ? [sound.buffer] : [])),
+    );
+    this.#cancelled = new Float32Array(SUPPRESSOR_FRAME);
+    if (withBare) this.#bare = new Float32Array(SUPPRESSOR_FRAME);
     this.#filled = 0;
   }
 }

@@ -1,6 +1,7 @@
 // The ear as the kitchen knows it: asks for the microphone, starts the worker, passes on what it hears.
 
 import type { Ear, EarState, EarTrouble, Hearing, OpenPhrase } from '../kitchen/ports.ts';
+import { openBare } from './bareMicrophone.ts';
 import captureUrl from './capture.worklet.ts?worker&url';
 import { CAPTURE_RATE_HZ } from './frames.ts';
 import type { LearningEar, Reading, VoiceKnown, VoiceProfile } from './learning.ts';
@@ -31,6 +32,7 @@ class PageEar implements Ear, LearningEar {
   #state: EarState = { kind: 'off' };
   #worker: Worker | null = null;
   #stream: MediaStream | null = null;
+  #bare: MediaStream | null = null;
   #context: AudioContext | null = null;
   #capture: AudioWorkletNode | null = null;
   #phrases: readonly OpenPhrase[] = [];
@@ -85,6 +87,7 @@ class PageEar implements Ear, LearningEar {
       this.#stream = await navigator.mediaDevices.getUserMedia({ audio: MICROPHONE });
       await this.#captureFrom(this.#stream, sound.port1);
       this.#tell({ kind: 'start', sound: sound.port2 }, [sound.port2]);
+      await this.#captureBareToo(this.#stream);
     } catch (error) {
       this.#end({ kind: 'refused', why: whyNoMicrophone(error) });
     }
@@ -132,7 +135,7 @@ class PageEar implements Ear, LearningEar {
     const context = new AudioContext({ sampleRate: CAPTURE_RATE_HZ });
     this.#context = context;
     await context.audioWorklet.addModule(captureUrl);
-    const capture = new AudioWorkletNode(context, 'capture', { numberOfOutputs: 0 });
+    const capture = new AudioWorkletNode(context, 'capture', { numberOfInputs: 2, numberOfOutputs: 0 });
     capture.port.postMessage(sound, [sound]);
     this.#capture = capture;
     context.createMediaStreamSource(stream).connect(capture);
@@ -140,6 +143,15 @@ class PageEar implements Ear, LearningEar {
     stream
       .getAudioTracks()[0]
       ?.addEventListener('ended', () => this.#end({ kind: 'refused', why: 'wentAway' }));
+  }
+
+  async #captureBareToo(stream: MediaStream): Promise<void> {
+    const track = stream.getAudioTracks()[0];
+    const bare = track ? await openBare(track, MICROPHONE) : null;
+    if (bare === null) return;
+    if (this.#stream !== stream || !this.#context || !this.#capture) return stop(bare); // the microphone was given back meanwhile
+    this.#bare = bare;
+    this.#context.createMediaStreamSource(bare).connect(this.#capture, 0, 1);
   }
 
   #take(message: FromWorker): void {
@@ -207,12 +219,16 @@ class PageEar implements Ear, LearningEar {
 
   #end(state: EarState): void {
     this.#worker?.terminate();
-    for (const track of this.#stream?.getTracks() ?? []) track.stop();
+    for (const stream of [this.#stream, this.#bare]) if (stream) stop(stream);
     void this.#context?.close();
-    this.#worker = this.#stream = this.#context = this.#capture = null;
+    this.#worker = this.#stream = this.#bare = this.#context = this.#capture = null;
     this.#waitingFor('reading')?.(null);
     this.#waitingFor('learnt')?.(null);
     this.#fits = null;
     this.#become(state);
   }
+}
+
+function stop(stream: MediaStream): void {
+  for (const track of stream.getTracks()) track.stop();
 }

@@ -2,7 +2,7 @@
 
 import { fetchEarFiles } from './assets.page.ts';
 import type { Listener } from './listener.ts';
-import type { FromWorker, Meanwhile, ToWorker } from './messages.ts';
+import type { Frame, FromWorker, Meanwhile, ToWorker } from './messages.ts';
 import { openListener } from './openListener.ts';
 import { ReadingAloud } from './readingAloud.ts';
 
@@ -15,7 +15,7 @@ const LONGEST_QUEUE = 300;
 
 /** Where sound was left out. */
 const GAP = 'gap';
-type Queued = Float32Array | Meanwhile | typeof GAP;
+type Queued = Frame | Meanwhile | typeof GAP;
 
 let listener: Listener | null = null;
 let reading: ReadingAloud | null = null;
@@ -46,7 +46,7 @@ async function start(sound: MessagePort): Promise<void> {
     reading = listener.reader && new ReadingAloud(listener.reader);
     for (const message of waiting) apply(listener, message);
     waiting = [];
-    sound.onmessage = ({ data }: MessageEvent<Float32Array | Meanwhile>) => void take(data);
+    sound.onmessage = ({ data }: MessageEvent<Frame | Meanwhile>) => void take(data);
     tell({ kind: 'ready', whole });
   } catch (error) {
     tell({ kind: 'broken', says: error instanceof Error ? error.message : String(error) });
@@ -82,15 +82,15 @@ function level(now: { levelDb: number; speech: boolean }): void {
 }
 
 /** Frames, and what happens between them, are taken one after the other, in order, however long one takes. */
-async function take(frame: Float32Array | Meanwhile): Promise<void> {
-  queue.push(frame);
+async function take(next: Frame | Meanwhile): Promise<void> {
+  queue.push(next);
   if (queue.length > LONGEST_QUEUE) leaveOut(queue.length - LONGEST_QUEUE / 2);
   if (busy) return;
   busy = true;
   try {
     for (let next = queue.shift(); next && listener; next = queue.shift())
-      if (next instanceof Float32Array) await listener.push(next);
-      else if (next === GAP) listener.gap();
+      if (next === GAP) listener.gap();
+      else if (next.kind === 'frame') await listener.push(next.cancelled, next.bare);
       else apply(listener, next);
   } catch (error) {
     tell({ kind: 'broken', says: error instanceof Error ? error.message : String(error) });
@@ -101,6 +101,6 @@ async function take(frame: Float32Array | Meanwhile): Promise<void> {
 
 /** Old sound is left out; whether the page speaks, and was called, is known all the same. */
 function leaveOut(count: number): void {
-  const old = queue.slice(0, count).filter((one) => !(one instanceof Float32Array));
-  queue = [...old.filter((one) => one !== GAP), GAP, ...queue.slice(count)];
+  const old = queue.slice(0, count).filter((one) => one !== GAP && one.kind !== 'frame');
+  queue = [...old, GAP, ...queue.slice(count)];
 }

@@ -5,7 +5,7 @@ import { BARS, CALLED_BARS, decide, meaningIn, openBook, type AllReadings } from
 import type { Suppressor } from './denoise.ts';
 import { SUPPRESSOR_FRAME } from './frames.ts';
 import { History } from './history.ts';
-import { Hush } from './hush.ts';
+import { Hush, type Look } from './hush.ts';
 import { Masking, overOwnVoice } from './masking.ts';
 import { ownSentences, saysItself } from './ownWords.ts';
 import type { Recogniser } from './recogniser.ts';
@@ -17,6 +17,8 @@ import type { SoundReader } from './soundReader.ts';
 import { DETECTOR_FRAME, type SpeechDetector } from './speechDetector.ts';
 
 const KEPT_SECONDS = 12;
+/** Longer than the longest look for a plea. */
+const BARE_SECONDS = 2;
 const RATE_HZ = 16000;
 
 export interface Listening {
@@ -62,6 +64,10 @@ export class Listener {
   readonly #masking = new Masking();
   readonly #raw = new History(KEPT_SECONDS * RATE_HZ);
   readonly #clean = new History(KEPT_SECONDS * RATE_HZ);
+  /** Without the browser's canceller, where that is to be had. */
+  readonly #bare = new History(BARE_SECONDS * RATE_HZ);
+  readonly #downBare = new Downsampler();
+  #withBare = false;
   readonly #downRaw = new Downsampler();
   readonly #downClean = new Downsampler();
   #looked = 0;
@@ -118,11 +124,13 @@ export class Listener {
     this.#segmenter.drop();
   }
 
-  /** Takes 480 samples at 48 kHz. Calls must not overlap: await each before the next. */
-  async push(frame: Float32Array): Promise<void> {
+  /** Takes 480 samples at 48 kHz, and the same without the browser's canceller. Calls must not overlap: await each before the next. */
+  async push(frame: Float32Array, bare: Float32Array | null = null): Promise<void> {
     if (frame.length !== SUPPRESSOR_FRAME)
       throw new Error(`The ear takes ${SUPPRESSOR_FRAME} samples at a time, not ${frame.length}.`);
     this.#raw.push(this.#downRaw.push(frame));
+    this.#withBare = bare !== null;
+    if (bare) this.#bare.push(this.#downBare.push(bare));
     this.#clean.push(this.#downClean.push(this.#parts.suppressor.push(frame)));
     while (this.#raw.count >= (this.#looked + 1) * DETECTOR_FRAME) await this.#look();
   }
@@ -150,16 +158,25 @@ export class Listener {
   /** Nothing else is understood before the silence after it has lasted. */
   async #listenForHush(): Promise<void> {
     const { reader, heard, now } = this.#parts;
-    const start = this.#segmenter.openedAt;
-    if (reader === null || start === null || !this.#masking.isAtIt(this.#looked)) return this.#hush.end();
-    if (!this.#hush.isDue(start, this.#looked)) return;
+    if (reader === null || !this.#masking.isAtIt(this.#looked)) return this.#hush.end();
+    const since = {
+      cancelled: this.#segmenter.openedAt,
+      bare: this.#withBare ? this.#masking.speaksFrom : null,
+    };
+    const look = this.#hush.due(since, this.#looked);
+    if (look === null) return;
     const [book, own] = [this.#reads.book, this.#reads.own];
     const from = now();
-    const first = this.#hush.from(this.#looked);
-    const sounds = await reader.read(this.#raw.cut(first * DETECTOR_FRAME, this.#looked * DETECTOR_FRAME));
+    const sounds = await reader.read(this.#soundOf(look));
     this.#hush.looked(this.#looked, now() - from);
-    const hearing = sounds && this.#hush.take(sounds, book, own);
+    const hearing = sounds && this.#hush.take(look.way, this.#looked, sounds, book, own);
     if (hearing) heard(hearing, { sounds, votes: null });
+  }
+
+  #soundOf({ way, from }: Look): Float32Array {
+    if (way === 'cancelled') return this.#raw.cut(from * DETECTOR_FRAME, this.#looked * DETECTOR_FRAME);
+    const { count } = this.#bare;
+    return this.#bare.cut(count - (this.#looked - from) * DETECTOR_FRAME, count);
   }
 
   /** Silence dulls the detectors. */

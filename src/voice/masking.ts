@@ -39,6 +39,11 @@ export class Masking {
     return frame < this.#until + BREATH_FRAMES;
   }
 
+  /** The first frame in which it last began to speak; Infinity where it has not yet. */
+  get speaksFrom(): number {
+    return this.#from;
+  }
+
   /** The first frame without the page's own voice; Infinity while it speaks. */
   get freeFrom(): number {
     return this.#until;

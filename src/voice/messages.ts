@@ -3,6 +3,13 @@
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import type { Reading, VoiceProfile } from './learning.ts';
 
+/** Ten milliseconds of the microphone, 48 kHz: as the browser's echo canceller leaves it, and as it comes, where that is to be had. */
+export interface Frame {
+  kind: 'frame';
+  cancelled: Float32Array<ArrayBuffer>;
+  bare: Float32Array<ArrayBuffer> | null;
+}
+
 /** What has its place in the stream of sound, and goes to the worker between the frames. */
 export type Meanwhile = { kind: 'mask'; speaking: boolean; words: string } | { kind: 'call'; on: boolean };
 

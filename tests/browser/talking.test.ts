@@ -63,7 +63,7 @@ beforeAll(async () => {
   // The room is there from the first word on: from what the page says first the browser learns its echo.
   await kitchen.echo(ECHO);
   kitchen.room(ROOM_DB);
-  // Opened now, so that nothing changes on the cable while the page speaks. The first plea is often lost all the same.
+  // Opened now, so that nothing changes on the cable while the page speaks.
   await kitchen.heardByMicrophone();
   await plan('Damson plums', 'Start cooking');
   for (const fruit of ['Pears', 'Crab apples']) {

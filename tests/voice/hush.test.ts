@@ -41,22 +41,26 @@ async function heardOver(words: string, then: Float32Array, speaks = true): Prom
   return heardIn(sound, said.length, speaks);
 }
 
-/** The cook's words after so many seconds of the page's own, which no canceller has learnt yet, so much above it in dB. */
-async function heardAmid(words: string, afterS: number, aboveDb: number): Promise<Heard[]> {
+/**
+ * The cook's words after so many seconds of the page's own, which no canceller has learnt yet, so much above it in dB.
+ * `taken`: the canceller takes all of it away, the cook's words with the page's, and only the sound as it comes is left.
+ */
+async function heardAmid(words: string, afterS: number, aboveDb: number, taken = false): Promise<Heard[]> {
   const said = await wordsOf(words);
   const page = await cookSays(SAYS.toLowerCase(), 'rms');
   const at = Math.round(afterS * RATE_HZ);
   const gain = (10 ** (-aboveDb / 20) * rms(said)) / rms(page);
   const sound = page.map((sample, i) => gain * sample + (said[i - at] ?? 0));
-  return heardIn(sound, at + said.length, true);
+  return heardIn(sound, at + said.length, true, taken);
 }
 
 /** `end` is where the cook's words end in the sound, which comes after a second of quiet. */
-async function heardIn(sound: Float32Array, end: number, speaks: boolean): Promise<Heard[]> {
+async function heardIn(sound: Float32Array, end: number, speaks: boolean, taken = false): Promise<Heard[]> {
   const lead = RATE_HZ;
   const out = boil(lead + sound.length + 2 * RATE_HZ, 7);
   const noise = 10 ** (-60 / 20) / rms(out);
-  for (let i = 0; i < out.length; i++) out[i] = noise * out[i]! + 0.5 * (sound[i - lead] ?? 0);
+  const left = out.map((sample) => noise * sample);
+  for (let i = 0; i < out.length; i++) out[i] = left[i]! + 0.5 * (sound[i - lead] ?? 0);
   const heard: Heard[] = [];
   let at = 0;
   const listener = await openListener(await readEarFiles(), {
@@ -67,12 +71,18 @@ async function heardIn(sound: Float32Array, end: number, speaks: boolean): Promi
   });
   listener.expect(open);
   if (speaks) listener.mask(true, SAYS);
-  const upsampler = new Upsampler();
+  const [upsampler, bareUpsampler] = [new Upsampler(), new Upsampler()];
   const step = SUPPRESSOR_FRAME / 3;
   for (; at < out.length; at += step) {
-    const frame = new Float32Array(step);
-    frame.set(out.subarray(at, at + step));
-    await listener.push(upsampler.push(frame));
+    const part = (of: Float32Array) => {
+      const frame = new Float32Array(step);
+      frame.set(of.subarray(at, at + step));
+      return frame;
+    };
+    await listener.push(
+      upsampler.push(part(taken ? left : out)),
+      taken ? bareUpsampler.push(part(out)) : null,
+    );
   }
   return heard;
 }
@@ -109,6 +119,25 @@ it.each([
   },
   60_000,
 );
+
+it.each([
+  ['hush', 1.5],
+  ['stop talking', 2.5],
+  ['be quiet', 2],
+])(
+  '"%s" is heard once where the canceller takes it away with the page\'s voice, %d s after that began',
+  async (words, afterS) => {
+    const heard = await heardAmid(words, afterS, 16, true);
+    expect(commandsOf(heard)).toEqual(['hush']);
+    expect(heard[0]!.afterMs).toBeLessThan(400);
+  },
+  60_000,
+);
+
+it('the page alone, as it comes beside a canceller that leaves nothing of it, pleads for nothing', async () => {
+  const page = await cookSays(SAYS.toLowerCase(), 'rms');
+  expect(commandsOf(await heardIn(page, page.length, true, true))).toEqual([]);
+}, 60_000);
 
 it('the page alone, uncancelled, pleads for nothing', async () => {
   const page = await cookSays(SAYS.toLowerCase(), 'rms');

@@ -64,7 +64,9 @@ async function hearItself(listener: Listener, upsampler: Upsampler, text: string
     if (room.masked && at >= ends && at - step < ends) listener.mask(false);
     const frame = new Float32Array(step);
     frame.set(sound.subarray(at, at + step));
-    await listener.push(upsampler.push(frame));
+    const heard = upsampler.push(frame);
+    // No canceller at all: the same comes by both ways.
+    await listener.push(heard, heard);
   }
 }
 

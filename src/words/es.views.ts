@@ -120,7 +120,7 @@ const choiceWords = {
   'choice.jars.ready': 'Tarros listos',
   'choice.jars.filled': 'Tarros llenos',
   'choice.pot.more': 'Hay más en la olla',
-  'choice.ping.heard': 'Un chasquido',
+  'choice.ping.heard': 'Un chas\u00adquido',
   'choice.rest.over': 'Fin del reposo',
   'choice.seals.allHeld': 'Todos sellados',
   'choice.seals.failed': 'Alguno no selló',

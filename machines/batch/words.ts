@@ -27,8 +27,12 @@ export function setUp(batch: BatchContext): Effect {
 const pectinIn = ({ plan }: BatchContext): string =>
   plan.pectinMassKg === undefined ? 'none' : plan.request.pectin;
 
+/** Citrus peel is boiled soft in its water before the sugar, which would harden it: common practice, no source. */
+const waterIn = ({ plan }: BatchContext): 'none' | 'peel' | 'plain' =>
+  plan.liquidMassKg === undefined ? 'none' : plan.request.product === 'marmalade' ? 'peel' : 'plain';
+
 export function mash(batch: BatchContext): Effect {
-  const { sugarMassKg, acid } = batch.plan;
+  const { sugarMassKg, acid, liquidMassKg } = batch.plan;
   const params = {
     sugarMassKg,
     acid: acid?.kind ?? 'none',
@@ -36,8 +40,11 @@ export function mash(batch: BatchContext): Effect {
     acidMassKg: acid?.massKg ?? 0,
     pectin: pectinIn(batch),
     pectinMassKg: batch.plan.pectinMassKg ?? 0,
+    water: waterIn(batch),
+    liquidMassKg: liquidMassKg ?? 0,
   };
-  return say(batch, 'step', 'step', { key: 'batch.mash', params }, { why: { key: 'batch.mash.why' } });
+  const why = { key: 'batch.mash.why', params: { water: params.water } };
+  return say(batch, 'step', 'step', { key: 'batch.mash', params }, { why });
 }
 
 // --- On the stove ---

@@ -114,6 +114,7 @@ export type FigureId =
   | 'startMass'
   | 'startDepth'
   | 'pectin'
+  | 'liquid'
   | 'waterBoils'
   | 'headspace'
   | 'sterilise'

@@ -52,6 +52,7 @@ function masses(request: BatchRequest, { pot, acid }: Mix) {
     sugarBoundsKg: pot.sugarBoundsKg,
     acid,
     ...(pot.pectinKg > 0 && { pectinMassKg: pot.pectinKg }),
+    ...(pot.liquidKg > 0 && { liquidMassKg: pot.liquidKg }),
     startMassKg: pot.startKg,
     startSolubleSolidsPct: pot.startSolidsPct,
     targetMassKg: pot.targetKg,

@@ -63,6 +63,8 @@ export interface BatchPlan {
   acid: AcidDose | null;
   /** Added pectin, powder or liquid; absent where none is added. */
   pectinMassKg?: number;
+  /** Water that goes in with the fruit, or the liquid that the cook named; absent where there is none. */
+  liquidMassKg?: number;
   /** Everything in the pot before heating. */
   startMassKg: number;
   startSolubleSolidsPct: number;

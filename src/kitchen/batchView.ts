@@ -74,6 +74,12 @@ function jarView({ id, whole, state, at }: Jar, index: number): JarView {
 }
 
 function doingKey(state: BatchState, face: BatchFace, batch: BatchContext, now: number): string {
+  if (
+    state === 'mashing' &&
+    batch.plan.liquidMassKg !== undefined &&
+    batch.plan.request.product === 'marmalade'
+  )
+    return 'screen.act.batch.softenPeel';
   if (state === 'mashing' && pectinOf(batch) === 'powdered') return 'screen.act.batch.mashWithPectin';
   if (state === 'comingToBoil' && batch.wentIn)
     return pectinOf(batch) === 'powdered' ? 'screen.act.batch.sugarIn' : 'screen.act.batch.pectinIn';

@@ -98,6 +98,7 @@ const figureSource: Readonly<Record<FigureId, string>> = {
   sugar: 'AIB-539 guide 7',
   acid: 'AIB-539 guides 2 and 3',
   pectin: 'from memory: AIB-539 guide 7',
+  liquid: COMMON,
   targetMass: 'soluble-solids balance',
   solubleSolids: 'from memory: 21 CFR 150',
   targetDepth: 'ICUMSA density of sucrose solutions',

@@ -60,6 +60,7 @@ export const planSchema = z.looseObject({
   sugarBoundsKg: z.strictObject({ low: amount, high: amount }),
   acid: acid.nullable(),
   pectinMassKg: amount.exactOptional(),
+  liquidMassKg: amount.exactOptional(),
   startMassKg: amount,
   startSolubleSolidsPct: amount,
   targetMassKg: amount,

@@ -9,8 +9,9 @@ export const batchWords = {
   'batch.setUp': 'Weigh fruit: {fruitMassKg}. {jars, plural, one {# jar} other {# jars}}. Freeze a plate.',
   'batch.setUp.why': 'Once the pot boils there is no time to look for things.',
   'batch.mash':
-    '{pectin, select, powdered {Pectin {pectinMassKg},{acid, select, none {} other { acid,}} fruit. Mash. Sugar waits.} liquid {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash. Pectin waits.} other {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash till it swims.}}',
-  'batch.mash.why': 'Sugar scorches in a dry pot. Crushed fruit gives the juice it needs.',
+    '{pectin, select, powdered {Pectin {pectinMassKg},{acid, select, none {} other { acid,}} fruit. Mash. Sugar waits.} liquid {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash. Pectin waits.} other {{water, select, peel {Water {liquidMassKg}: peel soft. Sugar {sugarMassKg}.} plain {Water {liquidMassKg}, sugar {sugarMassKg}{acid, select, none {} other {, acid}}: mash.} other {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash till it swims.}}}}',
+  'batch.mash.why':
+    '{water, select, peel {Sugar hardens peel that is not soft yet.} other {Sugar scorches in a dry pot. Crushed fruit gives the juice it needs.}}',
   'batch.bringToBoil': 'Heat on, to a rolling boil. {aboutMinutes}.',
   'batch.bringToBoil.why':
     'A rolling boil cannot be stirred down. Below that, foam and fruit are not hot right through.',

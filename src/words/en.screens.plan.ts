@@ -31,6 +31,8 @@ export const planWords = {
   'screen.plan.pectin.powdered': 'Powder',
   'screen.plan.pectin.liquid': 'Liquid',
   'screen.plan.sugar': 'Sugar',
+  'screen.plan.water': 'Water',
+  'screen.plan.ownLiquid': 'Your liquid',
   'screen.plan.sugar.advised': 'As advised',
   'screen.plan.sugar.bounds': 'Between {low} and {high}',
   'screen.plan.acid': 'Acid',

@@ -10,6 +10,10 @@ export const reasonWords = {
   'screen.why.startMass.sum': 'a sum',
   'screen.why.sugarBounds.says':
     'Within these the recipe holds. With less sugar the verdict may change; more would set as a sweet.',
+  'screen.why.liquid.own': 'As you said. It goes in with the fruit.',
+  'screen.why.liquid.peel': 'Peel is boiled soft in it before the sugar, which would harden it.',
+  'screen.why.liquid.dried': 'Dried fruit is stewed in it first.',
+  'screen.why.liquid.how': '{water} to {fruit} of clean fruit',
   'screen.why.pectin.says': 'The usual dose. Where the packet says otherwise, do as the packet says.',
   'screen.why.pectin.how':
     '{dose} to {fruit} of fruit or juice and sugar; less where the fruit has much of its own',

@@ -72,6 +72,7 @@ export const stoveWords = {
 
   'screen.act.batch.settingUp': 'Lay out tools',
   'screen.act.batch.mashing': 'Mash fruit',
+  'screen.act.batch.softenPeel': 'Soften peel',
   'screen.act.batch.mashWithPectin': 'Mash, pectin',
   'screen.act.batch.sugarIn': 'Sugar in, boil',
   'screen.act.batch.pectinIn': 'Pectin in, boil',

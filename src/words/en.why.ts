@@ -178,6 +178,8 @@ const figureWhys: Words<`figure.${FigureId}`> = {
   'why.figure.pectin': 'The usual dose. Where the packet says otherwise, do as it says.',
   'why.figure.pectin.more':
     'Powder goes in before the heat, and the sugar at the boil. Liquid goes in last, at the boil.',
+  'why.figure.liquid': 'Peel and dried fruit are boiled soft in water first.',
+  'why.figure.liquid.more': 'Then the sugar goes in. Sugar hardens peel that is not soft yet.',
   'why.figure.targetMass': 'Only water leaves. So the weight tells when it is thick.',
   'why.figure.targetMass.more':
     'All the sugar and solids stay in the pot. Weigh it with the pot, and take the empty pot off.',

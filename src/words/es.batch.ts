@@ -7,8 +7,9 @@ export const batchWords = {
     'Pese la fruta: {fruitMassKg}. {jars, plural, one {Un tarro} other {# tarros}}. Un plato al congelador.',
   'batch.setUp.why': 'Cuando la olla hierve, ya no hay tiempo de buscar nada.',
   'batch.mash':
-    '{pectin, select, powdered {Pectina, {pectinMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque. El azúcar espera.} liquid {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque. La pectina espera.} other {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque hasta que nade en su jugo.}}',
-  'batch.mash.why': 'El azúcar se quema en una olla seca. La fruta machacada da el jugo que hace falta.',
+    '{pectin, select, powdered {Pectina, {pectinMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque. El azúcar espera.} liquid {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque. La pectina espera.} other {{water, select, peel {Agua, {liquidMassKg}: cueza la piel. Azúcar, {sugarMassKg}.} plain {Agua, {liquidMassKg}; azúcar, {sugarMassKg}{acid, select, none {} other {; ácido}}: machaque.} other {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque hasta que nade en su jugo.}}}}',
+  'batch.mash.why':
+    '{water, select, peel {El azúcar endurece la piel que aún no está blanda.} other {El azúcar se quema en una olla seca. La fruta machacada da el jugo que hace falta.}}',
   'batch.bringToBoil': 'Encienda el fuego, hasta el hervor a borbotones. {aboutMinutes}.',
   'batch.bringToBoil.why':
     'Un hervor a borbotones no se corta al remover. Por debajo, la espuma y la fruta no están calientes del todo.',

@@ -33,6 +33,8 @@ export const planWords = {
   'screen.plan.pectin.powdered': 'En polvo',
   'screen.plan.pectin.liquid': 'Líquida',
   'screen.plan.sugar': 'Azúcar',
+  'screen.plan.water': 'Agua',
+  'screen.plan.ownLiquid': 'Su líquido',
   'screen.plan.sugar.advised': 'La aconsejada',
   'screen.plan.sugar.bounds': 'Entre {low} y {high}',
   'screen.plan.acid': 'Ácido',

@@ -12,6 +12,10 @@ export const reasonWords = {
   'screen.why.startMass.sum': 'una suma',
   'screen.why.sugarBounds.says':
     'Dentro de estos límites la receta vale. Con menos azúcar puede cambiar el veredicto; con más cuajaría como un dulce.',
+  'screen.why.liquid.own': 'Como dijo. Va con la fruta.',
+  'screen.why.liquid.peel': 'En ella se ablanda la piel antes del azúcar, que la endurecería.',
+  'screen.why.liquid.dried': 'La fruta seca se cuece antes en ella.',
+  'screen.why.liquid.how': '{water} por {fruit} de fruta limpia',
   'screen.why.pectin.says': 'La dosis usual. Si el sobre dice otra cosa, haga lo que dice el sobre.',
   'screen.why.pectin.how':
     '{dose} por {fruit} de fruta o jugo y azúcar; menos si la fruta tiene mucha propia',

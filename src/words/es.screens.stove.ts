@@ -69,6 +69,7 @@ export const stoveWords = {
 
   'screen.act.batch.settingUp': 'Prepare todo',
   'screen.act.batch.mashing': 'Aplaste',
+  'screen.act.batch.softenPeel': 'Cueza la piel',
   'screen.act.batch.mashWithPectin': 'Con pectina',
   'screen.act.batch.sugarIn': 'Eche azúcar',
   'screen.act.batch.pectinIn': 'Eche pectina',

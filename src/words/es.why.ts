@@ -161,6 +161,8 @@ const figureWhys: Words<'figure'> = {
   'why.figure.pectin': 'La dosis usual. Si el sobre dice otra cosa, haga lo que dice.',
   'why.figure.pectin.more':
     'El polvo va antes del fuego, y el azúcar al hervir. La líquida va al final, al hervir.',
+  'why.figure.liquid': 'La piel y la fruta seca se cuecen antes en agua.',
+  'why.figure.liquid.more': 'Luego va el azúcar. El azúcar endurece la piel que aún no está blanda.',
   'why.figure.targetMass': 'Solo se va el agua. Así el peso dice cuándo está espesa.',
   'why.figure.targetMass.more':
     'Todo el azúcar y los sólidos quedan en la olla. Pésela con la olla y reste la olla vacía.',

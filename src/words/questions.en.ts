@@ -126,6 +126,7 @@ export const englishFigures: Forms<FigureId> = {
   sugar: ['sugar'],
   acid: ['lemon juice', 'citric acid'],
   pectin: ['pectin'],
+  liquid: ['water in the pot'],
   targetMass: ['target weight', 'final weight'],
   solubleSolids: ['thickness'],
   targetDepth: ['depth', 'target depth'],

@@ -61,6 +61,20 @@ describe('every plan', () => {
     );
   });
 
+  it('tells all that goes into the pot: what it leaves untold is the fruit itself, and no more of it than there is', () => {
+    fc.assert(
+      fc.property(soundRequest, (request) => {
+        const { startMassKg, sugarMassKg, acid, pectinMassKg = 0, liquidMassKg = 0 } = planBatch(request);
+        const fruitKg = startMassKg - sugarMassKg - (acid?.massKg ?? 0) - pectinMassKg - liquidMassKg;
+        const { measured, juiceMassKg, fruitMassKg, product } = request;
+        const most = (product === 'jelly' && juiceMassKg) || (measured?.preparedMassKg ?? fruitMassKg);
+        expect(fruitKg).toBeGreaterThan(0);
+        expect(fruitKg).toBeLessThanOrEqual(most * (1 + 1e-9));
+      }),
+      RUNS,
+    );
+  });
+
   it('has its ranges in order', () => {
     fc.assert(
       fc.property(soundRequest, (request) => {

@@ -63,8 +63,11 @@ export function figureGroups(plan: ShownPlan, units: Units, catalogue: Catalogue
 export type Make = (label: string, value: string, key: ReasonKey, also?: string) => Figure;
 
 function potFigures(plan: BatchPlan, units: Units, word: Word, figure: Make): (Figure | null)[] {
-  const { acid } = plan;
+  const { acid, liquidMassKg } = plan;
   return [
+    liquidMassKg === undefined
+      ? null
+      : figure(plan.request.liquid ? 'ownLiquid' : 'water', sayMass(liquidMassKg, units), 'liquid'),
     figure('sugar', sayMass(plan.sugarMassKg, units), 'sugar'),
     acid
       ? figure('acid', sayAcid(acid, units), 'acid', word(`screen.plan.acid.${acid.kind}`))
@@ -259,10 +262,10 @@ function sayRange(range: Range, say: (n: number) => string, word: Word): string 
   const [low, high] = [say(range.low), say(range.high)];
   if (low === high) return low;
   const unit = / [^\d]+$/.exec(high)?.[0] ?? '';
+  // "50–126 min", but "50 min–2 h 6 min".
+  const alone = (text: string) => !text.slice(0, -unit.length).includes(' ');
   const short =
-    unit !== '' && low.endsWith(unit) && !low.slice(0, -unit.length).includes(' ')
-      ? low.slice(0, -unit.length)
-      : low;
+    unit !== '' && low.endsWith(unit) && alone(low) && alone(high) ? low.slice(0, -unit.length) : low;
   return word('screen.plan.range', { low: short, high });
 }
 

@@ -79,6 +79,26 @@ function pectinReason({ request, pectinMassKg }: ShownPlan, units: Units, word: 
   };
 }
 
+function liquidReason({ request, liquidMassKg }: ShownPlan, units: Units, word: Word): Reasons {
+  if (liquidMassKg === undefined) return {};
+  if (request.liquid)
+    return {
+      liquid: { says: word('screen.why.liquid.own'), how: sayMass(liquidMassKg, units), source: own(word) },
+    };
+  const peel = request.product === 'marmalade';
+  const water = peel ? cookingWater.citrusMarmalade : cookingWater.prune;
+  return {
+    liquid: {
+      says: word(`screen.why.liquid.${peel ? 'peel' : 'dried'}`),
+      how: word('screen.why.liquid.how', {
+        water: sayMass(water.value.perKg, units),
+        fruit: sayMass(1, units),
+      }),
+      source: cite(water),
+    },
+  };
+}
+
 function potReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
   const acidKg = plan.acid?.massKg ?? 0;
   const parts = {
@@ -90,6 +110,7 @@ function potReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
   const { targetDepth } = plan.why;
   return {
     ...pectinReason(plan, units, word),
+    ...liquidReason(plan, units, word),
     startMass: {
       says: word('screen.why.startMass.says'),
       how: word(`screen.why.startMass.${acidKg > 0 ? 'how' : 'withoutAcid'}`, parts),

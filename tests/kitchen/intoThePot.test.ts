@@ -1,9 +1,10 @@
-// What the screen tells of a batch with added pectin: what goes in when, and what ends the boil.
+// What is told of what goes into the pot: added pectin and what waits for the boil, water for peel, and what ends the boil.
 
 import { expect, test } from 'vitest';
 import { emptyKitchen, stepKitchen, type Kitchen } from '../../machines/kitchen/kitchen.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import { batchView } from '../../src/kitchen/batchView.ts';
+import { createCatalogue } from '../../src/words/catalogue.ts';
 import { sayIt } from '../../src/words/sayit.en.ts';
 import { planOf } from '../machines/evening.ts';
 
@@ -31,6 +32,27 @@ test.each([
 ] as const)('with %s pectin the act tells what goes in', (pectin, mashing, boiling) => {
   expect(cooked(pectin, ['setup.ready']).doing.key).toBe(`screen.act.${mashing}`);
   expect(cooked(pectin, boilOnce).doing.key).toBe(`screen.act.${boiling}`);
+});
+
+test('water that goes in is told, and citrus peel is softened in it before the sugar', () => {
+  const plan = planOf({ fruit: 'orange-with-peel', product: 'marmalade' });
+  const opened = stepKitchen(emptyKitchen, {
+    type: 'batch.planned',
+    at: 0,
+    batch: 'b',
+    name: 'orange',
+    plan,
+  });
+  const { kitchen, effects } = stepKitchen(opened.kitchen, { type: 'setup.ready', at: MIN, batch: 'b' });
+  const told = effects.flatMap((effect) => (effect.type === 'say' ? [effect.message] : []));
+  const words = told
+    .filter(({ key }) => key === 'batch.mash')
+    .map((message) => createCatalogue('en', 'metric').text(message));
+  expect(plan.liquidMassKg).toBeGreaterThan(1);
+  expect(words).toEqual([expect.stringMatching(/^Water .*: peel soft\. Sugar .*\.$/)]);
+  const snapshot = kitchen.batches['b'];
+  if (!snapshot) throw new Error('No batch was planned.');
+  expect(batchView(snapshot, MIN, sayIt).doing.key).toBe('screen.act.batch.softenPeel');
 });
 
 test('the minute is counted to the second, and its end is told by its own name', () => {

@@ -93,7 +93,7 @@ export const cannerMachine = canner.createMachine({
       initial: 'comingToFullBoil',
       on: {
         'jar.broke': { actions: ['countTheBrokenJar', 'sayJarBroke'] },
-        'jars.out': { target: 'hot', actions: ['noteTheTime', 'giveBackUnserved'] },
+        'jars.out': { target: 'hot', actions: ['noteTheTime', 'giveBackUnserved', 'callWhoWaits'] },
       },
       states: {
         comingToFullBoil: {
@@ -174,7 +174,10 @@ export const cannerMachine = canner.createMachine({
       description: 'Heat off, lid off, five minutes before the jars are lifted.',
       on: {
         'jar.broke': { actions: ['countTheBrokenJar', 'sayJarBroke'] },
-        'jars.out': { target: 'hot', actions: ['noteTheTime', 'giveBackServed', 'forgetTheRun'] },
+        'jars.out': {
+          target: 'hot',
+          actions: ['noteTheTime', 'giveBackServed', 'forgetTheRun', 'callWhoWaits'],
+        },
         tick: { guard: 'standIsOver', target: 'ready', actions: ['noteTheTime', 'sayLiftOut'] },
         'kitchen.returned': { guard: 'standIsOver', target: 'ready', actions: ['noteTheTime', 'sayLiftOut'] },
       },
@@ -184,7 +187,10 @@ export const cannerMachine = canner.createMachine({
       description: 'Lift the jars straight up, an inch apart on a towel, out of the draught.',
       on: {
         'jar.broke': { actions: ['countTheBrokenJar', 'sayJarBroke'] },
-        'jars.out': { target: 'hot', actions: ['noteTheTime', 'giveBackServed', 'forgetTheRun'] },
+        'jars.out': {
+          target: 'hot',
+          actions: ['noteTheTime', 'giveBackServed', 'forgetTheRun', 'callWhoWaits'],
+        },
       },
     },
   },

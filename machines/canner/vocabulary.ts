@@ -131,6 +131,10 @@ export const canner = setup({
       for (const effect of handBack(context, true, event.at)) enqueue.emit(effect);
       enqueue.assign({ load: [], loadsServed: context.loadsServed + 1, waterLow: false });
     }),
+    /** Jars that were filled while the canner was taken have minutes left: they are called as soon as it is free. */
+    callWhoWaits: enqueueActions(({ context, event, enqueue }) => {
+      if (sharesThatFit(context, event.at).length > 0) enqueue.emit(words.loadNow(context));
+    }),
     giveBackUnserved: enqueueActions(({ context, event, enqueue }) => {
       for (const effect of handBack(context, false, event.at)) enqueue.emit(effect);
       enqueue.assign({ load: [], clock: null, nextCheckAt: null, waterLow: false });

@@ -255,6 +255,16 @@ describe('out of the canner', () => {
     expect(it.state).toBe('hot');
   });
 
+  test('jars filled while it was taken are called when it is free, and nobody is where none wait', () => {
+    const served = () => canner().loaded(10).happens({ type: 'canner.fullBoil' }).wait(15);
+    const waits = served().offered('pear', 5, 10).happens({ type: 'jars.out' });
+    expect(waits.heard('canner.loadNow')).toBe(2);
+    expect(waits.happens({ type: 'jars.in' }).state).toBe('comingToFullBoil');
+    expect(served().happens({ type: 'jars.out' }).heard('canner.loadNow')).toBe(1);
+    const cold = served().offered('pear', 5, 10).wait(11).happens({ type: 'jars.out' });
+    expect(cold.heard('canner.loadNow')).toBe(1);
+  });
+
   test.each(['comingToFullBoil', 'fullBoil', 'boilLost', 'unsureOfTheBoil'])(
     'jars taken out while %s have not served',
     (state) => {

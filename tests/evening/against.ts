@@ -1,6 +1,8 @@
 // `npm run kitchens -- --n 200 --ms 4000`: what our own search finds in 100 ms beside what the constraint solver finds
-// in so much time, for the same kitchen, before the evening and from the middle of it on.
+// in so much time, for the same kitchen, before the evening and from the middle of it on. `--middle` from the middle
+// alone; `--trusting` asks nobody where ours is proven, and beside the solver our own search in fifteen times the time.
 
+import { existsSync, readFileSync } from 'node:fs';
 import {
   planThatFits,
   questionOf,
@@ -15,6 +17,7 @@ import { byThePlanUntil, countedEffort } from './cooks.ts';
 import { drawEvening } from './kitchens.ts';
 
 const OWN_MS = 100;
+const SCHEDSTAT = `/proc/self/task/${process.pid}/schedstat`;
 
 const flag = (name: string, otherwise: number): number => {
   const at = process.argv.indexOf(`--${name}`);
@@ -23,10 +26,14 @@ const flag = (name: string, otherwise: number): number => {
   return value;
 };
 
-/** Ours is given so much of the processor: on a quiet machine the same as by the wall, and on a busy one still the same. */
+/**
+ * Ours is given so much of the processor by the thread that searches: on a quiet machine the same as by the wall, and
+ * on a busy one still the same. The process's own reckoning would add its compiler's threads, which run beside it.
+ */
 function processorMs(): number {
-  const { user, system } = process.cpuUsage();
-  return (user + system) / 1000;
+  if (!existsSync(SCHEDSTAT)) return process.cpuUsage().user / 1000; // not on Linux
+  const [onProcessorNs] = readFileSync(SCHEDSTAT, 'utf8').split(' ');
+  return Number(onProcessorNs) / 1e6;
 }
 
 interface Found {
@@ -42,14 +49,29 @@ async function compare(plan: EveningPlan, progress: EveningProgress, solverMs: n
   const { project } = model;
   const now = () => performance.now();
   const ours = own({ budgetMs: OWN_MS, now: processorMs, seed: 1, evenings: 0 });
+  if (isTrusting && ours?.proven && faultsIn(project, ours.placement.starts).length === 0) {
+    const cost = costOf(project, ours.placement.starts);
+    return { own: cost, solver: cost, proven: true, faults: [] };
+  }
   const theirs = await solve(project, { budgetMs: solverMs, now, seed: 1 });
+  const longer = isTrusting
+    ? own({ budgetMs: 15 * OWN_MS, now: processorMs, seed: 2, evenings: 0 })
+    : null;
   const faults = ours ? faultsIn(project, ours.placement.starts) : [];
   return {
     own: ours && faults.length === 0 ? costOf(project, ours.placement.starts) : null,
-    solver: theirs.kind === 'schedule' ? costOf(project, theirs.starts) : null,
-    proven: theirs.proven,
+    solver: leastOf([
+      theirs.kind === 'schedule' ? costOf(project, theirs.starts) : null,
+      longer && costOf(project, longer.placement.starts),
+    ]),
+    proven: theirs.proven || longer?.proven === true,
     faults,
   };
+}
+
+function leastOf(costs: readonly (number | null)[]): number | null {
+  const found = costs.filter((cost) => cost !== null);
+  return found.length > 0 ? Math.min(...found) : null;
 }
 
 /** Reckoned here once more, so that neither side's own arithmetic counts. */
@@ -80,6 +102,23 @@ function lineOf(title: string, found: readonly Found[]): string {
 const count = flag('n', 200);
 const seed = flag('seed', 40_000);
 const solverMs = flag('ms', 4000);
+const isTrusting = process.argv.includes('--trusting');
+const fromZero = !process.argv.includes('--middle');
+/**
+ * A page plans anew all evening in one worker, so that its code has been translated long before the middle: two kitchens
+ * of another seed are searched first and not counted.
+ */
+const WARMING_SEED = 1;
+for (let i = 0; i < 2; i++) {
+  const request = drawEvening(hat(WARMING_SEED + i), { batches: 5, canners: 2 });
+  questionOf(planThatFits(request, countedEffort(WARMING_SEED + i, 60, 0)), { tasks: {} }).own({
+    budgetMs: 5 * OWN_MS,
+    now: processorMs,
+    seed: 1,
+    evenings: 0,
+  });
+}
+
 const zero: Found[] = [];
 const middle: Found[] = [];
 for (let i = 0; i < count; i++) {
@@ -87,12 +126,12 @@ for (let i = 0; i < count; i++) {
   const batches = 2 + (i % 5);
   const request = drawEvening(from, { batches, canners: batches > 4 ? 2 : 1 });
   const plan = planThatFits(request, countedEffort(seed + i, 60, 0));
-  zero.push(await compare(plan, { tasks: {} }, solverMs));
+  if (fromZero) zero.push(await compare(plan, { tasks: {} }, solverMs));
   const chances = { slowness: from.between(0.8, 1.5), runny: 0.15, boilDrops: 0.05 };
   const half = byThePlanUntil(request, seed + i, chances, plan, from.between(0.4, 0.7));
   middle.push(await compare(half.plan, half.progress, solverMs));
   for (const [when, found] of [
-    ['zero', zero.at(-1)],
+    ['zero', fromZero ? zero.at(-1) : undefined],
     ['middle', middle.at(-1)],
   ] as const)
     if (
@@ -110,6 +149,6 @@ console.log(
   '| from | kitchens | proven | mean | 95 % | worst | within 1 % | within 5 % | only the solver | only ours |',
 );
 console.log('| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |');
-console.log(lineOf('zero', zero));
+if (fromZero) console.log(lineOf('zero', zero));
 console.log(lineOf('the middle', middle));
 process.exit(); // the solver's own threads would keep the process alive

@@ -54,9 +54,7 @@ async function compare(plan: EveningPlan, progress: EveningProgress, solverMs: n
     return { own: cost, solver: cost, proven: true, faults: [] };
   }
   const theirs = await solve(project, { budgetMs: solverMs, now, seed: 1 });
-  const longer = isTrusting
-    ? own({ budgetMs: 15 * OWN_MS, now: processorMs, seed: 2, evenings: 0 })
-    : null;
+  const longer = isTrusting ? own({ budgetMs: 15 * OWN_MS, now: processorMs, seed: 2, evenings: 0 }) : null;
   const faults = ours ? faultsIn(project, ours.placement.starts) : [];
   return {
     own: ours && faults.length === 0 ? costOf(project, ours.placement.starts) : null,

@@ -41,7 +41,7 @@ interface Saying {
 
 /** After so long without an answer it says it again, minutes of wall time. */
 const PATIENCE = 0.3;
-const MOST_TRIES = 5;
+const MOST_TRIES = 3;
 /** It lets the page finish what it says for so long, and then talks over it; minutes of wall time. */
 const LETS_FINISH = 0.07;
 /** An answer that had to wait for so long is to a question that is gone; minutes of wall time. */
@@ -74,6 +74,8 @@ export class RobotCook {
   #awayUntil: number | null = null;
   #held: string | null = null;
   #spokenOf: string | null = null;
+  /** Of what it told by itself: what is asked back is about that. */
+  #lastSaid: Saying | null = null;
   #loaded: string[] = [];
   #filled: string[] = [];
   #now = 0;
@@ -148,6 +150,7 @@ export class RobotCook {
     if (pageSpeaks && waited < LETS_FINISH) return null;
     next.saidAt = this.#wall;
     next.tries += 1;
+    if (next.about !== '') this.#lastSaid = next;
     if (next.believes === null || next.tries >= MOST_TRIES) this.#settle(next);
     return this.#slip(next.sentence);
   }
@@ -214,6 +217,7 @@ export class RobotCook {
       case 'batch.askIfThick':
         return this.#answer(fruit, this.#isThick(fruit) ? `the ${fruit} is thick enough` : 'no not yet');
       case 'batch.skim':
+        this.#world.heat(fruit, 0);
         return this.#then(fruit, 2, `the ${fruit} is skimmed`);
       case 'batch.strain':
         return this.#then(fruit, 8, `the ${fruit} is strained`);
@@ -320,11 +324,12 @@ export class RobotCook {
 
   #talk({ key, words }: Prompt): void {
     const [next] = this.#sayings;
+    const last = this.#lastSaid;
     if (key === 'dialogue.wasThat')
-      return this.#reply(next && alike(words, next.sentence) ? 'yes that is right' : 'no that is wrong');
+      return this.#reply(last && alike(words, last.sentence) ? 'yes that is right' : 'no that is wrong');
     if (key.startsWith('dialogue.plain.')) return this.#reply('yes that is right');
-    if (key === 'dialogue.which' && next)
-      return this.#reply(next.about === CANNER ? 'the canner' : `the ${next.about}`);
+    if (key === 'dialogue.which' && last)
+      return this.#reply(last.about === CANNER ? 'the canner' : `the ${last.about}`);
     if (key === 'dialogue.pardon' && next) next.saidAt = -Infinity;
   }
 
@@ -462,8 +467,12 @@ export class RobotCook {
     this.#sayings.push({ sentence, about, believes, saidAt: null, tries: 0, since: this.#wall });
   }
 
+  /** Before what it tells of itself, and behind what is on its lips: a question about a boil cannot wait. */
   #answer(about: string, sentence: string): void {
-    this.#says(sentence, about, null);
+    if (this.#sayings.some((saying) => saying.sentence === sentence && saying.about === about)) return;
+    const answer: Saying = { sentence, about, believes: null, saidAt: null, tries: 0, since: this.#wall };
+    const at = this.#sayings.findLastIndex((saying) => saying.about === '' && saying.believes === null);
+    this.#sayings.splice(at + 1, 0, answer);
   }
 
   /** A word back at once, before anything else. */

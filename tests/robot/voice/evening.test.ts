@@ -18,6 +18,7 @@ test('three batches by word alone, with a runny plate, a lost boil, an errand an
   expect(cook.ends.get('crab apple')).toMatch(/kept cold/);
   const said = turns.map(({ text }) => text).join('\n');
   expect(said).toMatch(/clock is void/);
+  expect(said).toMatch(/pear is still runny/);
   expect(overlapping(turns.filter(({ who }) => who === 'kitchen'))).toEqual([]);
   // Who asks after a pot whose turn has not come is told to wait, as the screen does, not to go on with it.
   const answers = turns.flatMap(({ who, text }, i) =>

@@ -99,6 +99,12 @@ export function boilsHard({ request }: BatchContext['plan']): boolean {
   return request.product !== 'butter';
 }
 
+/** What is made ready for the heat: fruit to mash, citrus peel that its water softens first, or juice. */
+export function intoThePot({ request, liquidMassKg }: BatchContext['plan']): 'fruit' | 'peel' | 'juice' {
+  if (request.product === 'jelly') return 'juice';
+  return request.product === 'marmalade' && liquidMassKg !== undefined ? 'peel' : 'fruit';
+}
+
 /** With added pectin a timed minute of hard boil decides, until a plate has run. */
 export function minuteDecides({ estimate }: BatchContext): boolean {
   return estimate?.timedMinutes !== undefined;

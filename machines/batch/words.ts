@@ -3,7 +3,7 @@
 import type { Effect } from '../kitchen/effects.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
 import type { BatchContext } from './context.ts';
-import { boilsHard, goesToTheShelf, minuteDecides, plateWantsMs } from './rules.ts';
+import { boilsHard, goesToTheShelf, intoThePot, minuteDecides, plateWantsMs } from './rules.ts';
 import { minutesLeft, say } from './saying.ts';
 import { remaining } from './simmer.ts';
 
@@ -13,8 +13,11 @@ const MINUTE_MS = 60_000;
 
 export function setUp(batch: BatchContext): Effect {
   const { jars, process, request } = batch.plan;
+  const juice =
+    request.product !== 'jelly' ? 'none' : request.juiceMassKg === undefined ? 'guessed' : 'weighed';
   const params = {
-    fruitMassKg: request.fruitMassKg,
+    fruitMassKg: (juice === 'weighed' && request.juiceMassKg) || request.fruitMassKg,
+    juice,
     jars: jars.makeReady,
     size: jars.size,
     sterile: process?.presteriliseJars ?? false,
@@ -28,8 +31,10 @@ const pectinIn = ({ plan }: BatchContext): string =>
   plan.pectinMassKg === undefined ? 'none' : plan.request.pectin;
 
 /** Citrus peel is boiled soft in its water before the sugar, which would harden it: common practice, no source. */
-const waterIn = ({ plan }: BatchContext): 'none' | 'peel' | 'plain' =>
-  plan.liquidMassKg === undefined ? 'none' : plan.request.product === 'marmalade' ? 'peel' : 'plain';
+const partsOf = ({ plan }: BatchContext): 'fruit' | 'peel' | 'juice' | 'stewed' => {
+  const goesIn = intoThePot(plan);
+  return goesIn === 'fruit' && plan.liquidMassKg !== undefined ? 'stewed' : goesIn;
+};
 
 export function mash(batch: BatchContext): Effect {
   const { sugarMassKg, acid, liquidMassKg } = batch.plan;
@@ -40,10 +45,10 @@ export function mash(batch: BatchContext): Effect {
     acidMassKg: acid?.massKg ?? 0,
     pectin: pectinIn(batch),
     pectinMassKg: batch.plan.pectinMassKg ?? 0,
-    water: waterIn(batch),
+    into: partsOf(batch),
     liquidMassKg: liquidMassKg ?? 0,
   };
-  const why = { key: 'batch.mash.why', params: { water: params.water } };
+  const why = { key: 'batch.mash.why', params: { into: params.into } };
   return say(batch, 'step', 'step', { key: 'batch.mash', params }, { why });
 }
 

@@ -55,10 +55,13 @@ function viewOf(snapshot: BatchSnapshot, now: number, sayIt: SayIt): BatchView {
   };
 }
 
-/** Where a minute decides, the pot is as thin as before when it is done. */
+/** What ends the step has its own name where nothing was mashed, and where a minute leaves the pot as thin as before. */
 function named(choice: Choice, batch: BatchContext): Choice {
-  if (choice.command !== 'pot.thick' || !rules.minuteDecides(batch)) return choice;
-  return { ...choice, label: { key: 'choice.pot.minuteUp' } };
+  const labelled = (key: string): Choice => ({ ...choice, label: { key } });
+  if (choice.command === 'mash.done' && rules.intoThePot(batch.plan) !== 'fruit')
+    return labelled('choice.mash.allIn');
+  if (choice.command === 'pot.thick' && rules.minuteDecides(batch)) return labelled('choice.pot.minuteUp');
+  return choice;
 }
 
 /** What becomes of jars asks which: those that it can happen to. */
@@ -74,13 +77,8 @@ function jarView({ id, whole, state, at }: Jar, index: number): JarView {
 }
 
 function doingKey(state: BatchState, face: BatchFace, batch: BatchContext, now: number): string {
-  if (
-    state === 'mashing' &&
-    batch.plan.liquidMassKg !== undefined &&
-    batch.plan.request.product === 'marmalade'
-  )
-    return 'screen.act.batch.softenPeel';
-  if (state === 'mashing' && pectinOf(batch) === 'powdered') return 'screen.act.batch.mashWithPectin';
+  if (state === 'mashing' && pectinOf(batch) === 'powdered')
+    return face === 'melting' ? 'screen.act.batch.stirPectinIn' : 'screen.act.batch.mashWithPectin';
   if (state === 'comingToBoil' && batch.wentIn)
     return pectinOf(batch) === 'powdered' ? 'screen.act.batch.sugarIn' : 'screen.act.batch.pectinIn';
   if (state === 'simmering' && rules.stirIsDue(batch, now)) return 'screen.act.batch.stir';
@@ -96,7 +94,11 @@ function detailOf(face: BatchFace, batch: BatchContext): Message | null {
   const { plan } = batch;
   return {
     key: `look.batch.${face}`,
-    params: { targetMassKg: plan.targetMassKg, headspaceMm: plan.headspaceMm },
+    params: {
+      targetMassKg: plan.targetMassKg,
+      headspaceMm: plan.headspaceMm,
+      timed: rules.minuteDecides(batch),
+    },
   };
 }
 

@@ -49,6 +49,8 @@ export function isSight(id: string | undefined): id is SightId {
 const ofBatch: Record<BatchFace, readonly SightId[]> = {
   settingUp: ['nickedRim', 'coldPlate'],
   mashing: ['mash'],
+  softening: ['simmer'],
+  melting: ['stirBottom'],
   comingToBoil: ['rollingBoil', 'boil', 'foam'],
   simmering: ['simmer', 'stirBottom', 'spoonCoats', 'potDepth', 'scorch'],
   boilingHard: ['rollingBoil', 'stirBottom', 'spoonCoats', 'foam', 'scorch'],

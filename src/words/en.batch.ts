@@ -6,12 +6,13 @@
 // Plain numbers and the # of a plural are said in words up to ninety-nine.
 
 export const batchWords = {
-  'batch.setUp': 'Weigh fruit: {fruitMassKg}. {jars, plural, one {# jar} other {# jars}}. Freeze a plate.',
+  'batch.setUp':
+    '{juice, select, none {Weigh fruit: {fruitMassKg}.} weighed {Weigh juice: {fruitMassKg}.} other {Strain juice, weigh it.}} {jars, plural, one {# jar} other {# jars}}. Freeze a plate.',
   'batch.setUp.why': 'Once the pot boils there is no time to look for things.',
   'batch.mash':
-    '{pectin, select, powdered {Pectin {pectinMassKg},{acid, select, none {} other { acid,}} fruit. Mash. Sugar waits.} liquid {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash. Pectin waits.} other {{water, select, peel {Water {liquidMassKg}: peel soft. Sugar {sugarMassKg}.} plain {Water {liquidMassKg}, sugar {sugarMassKg}{acid, select, none {} other {, acid}}: mash.} other {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash till it swims.}}}}',
+    '{pectin, select, powdered {Pectin {pectinMassKg},{acid, select, none {} other { acid,}} {into, select, juice {juice. Stir.} other {fruit. Mash.}} Sugar waits.} liquid {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} {into, select, juice {juice. Stir.} other {fruit. Mash.}} Pectin waits.} other {{into, select, peel {Water {liquidMassKg}: peel soft. Sugar {sugarMassKg}.} stewed {Water {liquidMassKg}, sugar {sugarMassKg}{acid, select, none {} other {, acid}}: mash.} juice {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} juice. Stir till it melts.} other {Sugar {sugarMassKg},{acid, select, none {} other { acid,}} fruit. Mash till it swims.}}}}',
   'batch.mash.why':
-    '{water, select, peel {Sugar hardens peel that is not soft yet.} other {Sugar scorches in a dry pot. Crushed fruit gives the juice it needs.}}',
+    '{into, select, peel {Sugar hardens peel that is not soft yet.} juice {Dry sugar on the floor of the pot burns.} other {Sugar scorches in a dry pot. Crushed fruit gives the juice it needs.}}',
   'batch.bringToBoil': 'Heat on, to a rolling boil. {aboutMinutes}.',
   'batch.bringToBoil.why':
     'A rolling boil cannot be stirred down. Below that, foam and fruit are not hot right through.',

@@ -6,7 +6,7 @@
 export const howWords = {
   'how.batch.setUp': 'Wash jars; lids, ladle, skimmer near. Say: all is ready.',
   'how.batch.mash':
-    '{acid, select, none {{pectin, select, powdered {No dry lumps left. Say: the mash is done.} other {{water, select, peel {A thumb crushes it. Sugar comes after. Say: the mash is done.} other {No dry sugar left below. Say: the mash is done.}}}}} other {{acidVolumeMl, plural, =0 {Citric acid: {acidMassKg}.} other {Bottled lemon juice: {acidVolumeMl}.}} {pectin, select, powdered {No dry lumps left.} other {No dry sugar left below.}}}}',
+    '{acid, select, none {{pectin, select, powdered {No dry lumps left. Say: the mash is done.} other {{into, select, peel {A thumb crushes it. Sugar after. Say: everything is in the pot.} juice {No dry sugar left below. Say: everything is in the pot.} other {No dry sugar left below. Say: the mash is done.}}}}} other {{acidVolumeMl, plural, =0 {Citric acid: {acidMassKg}.} other {Bottled lemon juice: {acidVolumeMl}.}} {pectin, select, powdered {No dry lumps left.} other {No dry sugar left below.}}}}',
   'how.batch.bringToBoil': 'Stir all the time. It boils on while you stir it.',
   'how.batch.simmer':
     '{hard, select, true {Big bubbles, lid off. Stir often, right to the bottom.} other {Small lazy bubbles, lid off, stir to the bottom.}}',
@@ -35,7 +35,7 @@ export const howWords = {
 
   'bare.batch.setUp': 'Set up: {fruitMassKg}, {jars, plural, one {# jar} other {# jars}}.',
   'bare.batch.mash':
-    '{pectin, select, powdered {Mash, with {pectinMassKg} of pectin.} other {{water, select, none {Mash, with {sugarMassKg} of sugar.} other {Water {liquidMassKg}, then sugar {sugarMassKg}.}}}}',
+    '{pectin, select, powdered {Stir in {pectinMassKg} of pectin.} other {{into, select, fruit {Mash, with {sugarMassKg} of sugar.} juice {Stir in {sugarMassKg} of sugar.} other {Water {liquidMassKg}, then sugar {sugarMassKg}.}}}}',
   'bare.batch.bringToBoil': 'To a rolling boil.',
   'bare.batch.simmer': '{hard, select, true {Boil hard.} other {Simmer.}} {aboutMinutes}.',
   'bare.batch.stir': 'Stir.',

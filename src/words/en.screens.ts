@@ -33,6 +33,8 @@ export const stoveWords = {
 
   'screen.state.batch.comingToBoil': 'heating',
   'screen.state.batch.boilingHard': 'hard boil',
+  'screen.state.batch.melting': 'melting',
+  'screen.state.batch.softening': 'softening',
   'screen.state.batch.waitingForCanner': 'filled',
   'screen.state.batch.unprocessed': 'not safe',
   'screen.state.canner.filled': 'filled',
@@ -72,7 +74,9 @@ export const stoveWords = {
 
   'screen.act.batch.settingUp': 'Lay out tools',
   'screen.act.batch.mashing': 'Mash fruit',
-  'screen.act.batch.softenPeel': 'Soften peel',
+  'screen.act.batch.softening': 'Soften peel',
+  'screen.act.batch.melting': 'Stir sugar in',
+  'screen.act.batch.stirPectinIn': 'Stir pectin in',
   'screen.act.batch.mashWithPectin': 'Mash, pectin',
   'screen.act.batch.sugarIn': 'Sugar in, boil',
   'screen.act.batch.pectinIn': 'Pectin in, boil',

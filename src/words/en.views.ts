@@ -3,6 +3,8 @@
 const stateWords = {
   'state.batch.settingUp': 'setting up',
   'state.batch.mashing': 'mashing',
+  'state.batch.melting': 'melting the sugar',
+  'state.batch.softening': 'softening the peel',
   'state.batch.comingToBoil': 'coming to a boil',
   'state.batch.simmering': 'simmering',
   'state.batch.boilingHard': 'boiling hard',
@@ -42,12 +44,14 @@ const stateWords = {
 const lookWords = {
   'look.batch.settingUp': 'Jars without a nick in the rim; new lids; a plate in the freezer.',
   'look.batch.mashing': 'Crushed until it swims in its own juice. No dry sugar on the floor of the pot.',
+  'look.batch.melting': 'No dry sugar or powder on the floor of the pot.',
+  'look.batch.softening': 'A thumb crushes the peel. Only then the sugar.',
   'look.batch.comingToBoil':
     'Bubbles over the whole top that go on while you stir. Mind it does not rise over the rim.',
   'look.batch.simmering':
     'Small lazy bubbles. It is thick when {targetMassKg} is left and a spoonful mounds.',
   'look.batch.boilingHard':
-    'Big bubbles over the whole top. It is done when {targetMassKg} is left and a spoonful sheets.',
+    'Big bubbles over the whole top. It is done {timed, select, true {after its minute.} other {when {targetMassKg} is left and a spoonful sheets.}}',
   'look.batch.skimming': 'Pale foam to one side, lifted off with a flat spoon.',
   'look.batch.straining': 'Only skins, seeds and stones stay behind.',
   'look.batch.blending': 'Heat off. Lid vented under a cloth, half full: a closed blender bursts.',
@@ -90,6 +94,7 @@ const clockWords = {
 const choiceWords = {
   'choice.setup.ready': 'All is ready',
   'choice.mash.done': 'It is mashed',
+  'choice.mash.allIn': 'It is all in',
   'choice.heat.on': 'Heat is on',
   'choice.heat.off': 'Heat is off',
   'choice.pot.rollingBoil': 'Rolling boil',

@@ -15,6 +15,11 @@ const batchWhys: Words<`batch.${BatchFace}`> = {
   'why.batch.mashing': 'Sugar burns in a dry pot. Crushed fruit gives juice.',
   'why.batch.mashing.more':
     'Juice carries the heat, so it warms evenly. Crush till no dry sugar is left on the floor of the pot.',
+  'why.batch.softening': 'Sugar hardens peel that is not soft yet.',
+  'why.batch.softening.more':
+    'Boil the peel in its water, lid on, till a thumb crushes it. Then the sugar goes in.',
+  'why.batch.melting': 'Dry sugar on the floor of the pot burns.',
+  'why.batch.melting.more': 'Stir it before the heat, till no grain is left below. Then it boils evenly.',
   'why.batch.comingToBoil': 'Below a rolling boil, foam and fruit are not hot right through.',
   'why.batch.comingToBoil.more':
     'A rolling boil cannot be stirred down. From there on I can tell how fast the water leaves.',

@@ -4,12 +4,12 @@ import type { batchWords as english } from './en.batch.ts';
 
 export const batchWords = {
   'batch.setUp':
-    'Pese la fruta: {fruitMassKg}. {jars, plural, one {Un tarro} other {# tarros}}. Un plato al congelador.',
+    '{juice, select, none {Pese la fruta: {fruitMassKg}.} weighed {Pese el jugo: {fruitMassKg}.} other {Cuele el jugo y péselo.}} {jars, plural, one {Un tarro} other {# tarros}}. Un plato al congelador.',
   'batch.setUp.why': 'Cuando la olla hierve, ya no hay tiempo de buscar nada.',
   'batch.mash':
-    '{pectin, select, powdered {Pectina, {pectinMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque. El azúcar espera.} liquid {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque. La pectina espera.} other {{water, select, peel {Agua, {liquidMassKg}: cueza la piel. Azúcar, {sugarMassKg}.} plain {Agua, {liquidMassKg}; azúcar, {sugarMassKg}{acid, select, none {} other {; ácido}}: machaque.} other {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque hasta que nade en su jugo.}}}}',
+    '{pectin, select, powdered {Pectina, {pectinMassKg};{acid, select, none {} other { ácido;}} {into, select, juice {jugo. Remueva.} other {fruta. Machaque.}} El azúcar espera.} liquid {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} {into, select, juice {jugo. Remueva.} other {fruta. Machaque.}} La pectina espera.} other {{into, select, peel {Agua, {liquidMassKg}: cueza la piel. Azúcar, {sugarMassKg}.} stewed {Agua, {liquidMassKg}; azúcar, {sugarMassKg}{acid, select, none {} other {; ácido}}: machaque.} juice {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} jugo. Remueva hasta que se deshaga.} other {Azúcar, {sugarMassKg};{acid, select, none {} other { ácido;}} fruta. Machaque hasta que nade en su jugo.}}}}',
   'batch.mash.why':
-    '{water, select, peel {El azúcar endurece la piel que aún no está blanda.} other {El azúcar se quema en una olla seca. La fruta machacada da el jugo que hace falta.}}',
+    '{into, select, peel {El azúcar endurece la piel que aún no está blanda.} juice {El azúcar seco en el fondo de la olla se quema.} other {El azúcar se quema en una olla seca. La fruta machacada da el jugo que hace falta.}}',
   'batch.bringToBoil': 'Encienda el fuego, hasta el hervor a borbotones. {aboutMinutes}.',
   'batch.bringToBoil.why':
     'Un hervor a borbotones no se corta al remover. Por debajo, la espuma y la fruta no están calientes del todo.',

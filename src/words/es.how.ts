@@ -5,7 +5,7 @@ import type { howWords as english } from './en.how.ts';
 export const howWords = {
   'how.batch.setUp': 'Lave los tarros; tapas, cucharón y espumadera cerca. Diga: todo listo.',
   'how.batch.mash':
-    '{acid, select, none {{pectin, select, powdered {Sin grumos secos. Diga: ya está machacada.} other {{water, select, peel {Se aplasta con el pulgar. Después el azúcar. Diga: ya está machacada.} other {Sin azúcar seco abajo. Diga: ya está machacada.}}}}} other {{acidVolumeMl, plural, =0 {Ácido cítrico: {acidMassKg}.} other {Jugo de limón embotellado: {acidVolumeMl}.}} {pectin, select, powdered {Sin grumos secos.} other {Sin azúcar seco abajo.}}}}',
+    '{acid, select, none {{pectin, select, powdered {Sin grumos secos. Diga: ya está machacada.} other {{into, select, peel {Se aplasta con el pulgar. Después el azúcar. Diga: todo está en la olla.} juice {Sin azúcar seco abajo. Diga: todo está en la olla.} other {Sin azúcar seco abajo. Diga: ya está machacada.}}}}} other {{acidVolumeMl, plural, =0 {Ácido cítrico: {acidMassKg}.} other {Jugo de limón embotellado: {acidVolumeMl}.}} {pectin, select, powdered {Sin grumos secos.} other {Sin azúcar seco abajo.}}}}',
   'how.batch.bringToBoil': 'Remueva sin parar. Sigue hirviendo mientras remueve.',
   'how.batch.simmer':
     '{hard, select, true {Burbujas grandes, sin tapa. Remueva a menudo, hasta el fondo.} other {Burbujas pequeñas y lentas, sin tapa, remueva hasta el fondo.}}',
@@ -35,7 +35,7 @@ export const howWords = {
 
   'bare.batch.setUp': 'Prepare: {fruitMassKg}, {jars, plural, one {un tarro} other {# tarros}}.',
   'bare.batch.mash':
-    '{pectin, select, powdered {Machaque, con {pectinMassKg} de pectina.} other {{water, select, none {Machaque, con {sugarMassKg} de azúcar.} other {Agua, {liquidMassKg}; luego azúcar, {sugarMassKg}.}}}}',
+    '{pectin, select, powdered {Machaque, con {pectinMassKg} de pectina.} other {{into, select, fruit {Machaque, con {sugarMassKg} de azúcar.} juice {Deshaga {sugarMassKg} de azúcar.} other {Agua, {liquidMassKg}; luego azúcar, {sugarMassKg}.}}}}',
   'bare.batch.bringToBoil': 'A hervor a borbotones.',
   'bare.batch.simmer': '{hard, select, true {A hervor fuerte.} other {A fuego lento.}} {aboutMinutes}.',
   'bare.batch.stir': 'Remueva.',

@@ -30,6 +30,8 @@ export const stoveWords = {
 
   'screen.state.batch.comingToBoil': 'calienta',
   'screen.state.batch.boilingHard': 'hervor fuerte',
+  'screen.state.batch.melting': 'deshaciendo',
+  'screen.state.batch.softening': 'ablandando',
   'screen.state.batch.waitingForCanner': 'lleno',
   'screen.state.batch.unprocessed': 'no seguro',
   'screen.state.canner.filled': 'llena',
@@ -69,7 +71,9 @@ export const stoveWords = {
 
   'screen.act.batch.settingUp': 'Prepare todo',
   'screen.act.batch.mashing': 'Aplaste',
-  'screen.act.batch.softenPeel': 'Cueza la piel',
+  'screen.act.batch.softening': 'Cueza la piel',
+  'screen.act.batch.melting': 'Eche azúcar',
+  'screen.act.batch.stirPectinIn': 'Eche pectina',
   'screen.act.batch.mashWithPectin': 'Con pectina',
   'screen.act.batch.sugarIn': 'Eche azúcar',
   'screen.act.batch.pectinIn': 'Eche pectina',

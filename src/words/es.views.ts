@@ -5,6 +5,8 @@ import type { viewWords as english } from './en.views.ts';
 const stateWords = {
   'state.batch.settingUp': 'preparando',
   'state.batch.mashing': 'machacando',
+  'state.batch.melting': 'deshaciendo el azúcar',
+  'state.batch.softening': 'ablandando la piel',
   'state.batch.comingToBoil': 'camino del hervor',
   'state.batch.simmering': 'a fuego lento',
   'state.batch.boilingHard': 'a hervor fuerte',
@@ -44,11 +46,13 @@ const stateWords = {
 const lookWords = {
   'look.batch.settingUp': 'Tarros sin mellas en el borde; tapas nuevas; un plato en el congelador.',
   'look.batch.mashing': 'Machacada hasta nadar en su jugo. Sin azúcar seco en el fondo de la olla.',
+  'look.batch.melting': 'Sin azúcar ni polvo seco en el fondo de la olla.',
+  'look.batch.softening': 'El pulgar aplasta la piel. Solo entonces el azúcar.',
   'look.batch.comingToBoil': 'Burbujas por toda la superficie que siguen al remover. Cuide que no rebose.',
   'look.batch.simmering':
     'Burbujas pequeñas y lentas. Está espeso cuando quedan {targetMassKg} y una cucharada forma montículo.',
   'look.batch.boilingHard':
-    'Burbujas grandes por toda la superficie. Está hecho cuando quedan {targetMassKg} y la cucharada cae en lámina.',
+    'Burbujas grandes por toda la superficie. Está hecho {timed, select, true {al cumplir su minuto.} other {cuando quedan {targetMassKg} y la cucharada cae en lámina.}}',
   'look.batch.skimming': 'Espuma clara a un lado, retirada con una cuchara plana.',
   'look.batch.straining': 'Solo quedan atrás pieles, semillas y huesos.',
   'look.batch.blending':
@@ -95,6 +99,7 @@ const clockWords = {
 const choiceWords = {
   'choice.setup.ready': 'Todo listo',
   'choice.mash.done': 'Ya está macha\u00adcada',
+  'choice.mash.allIn': 'Todo dentro',
   'choice.heat.on': 'Fuego encen\u00addido',
   'choice.heat.off': 'Fuego apagado',
   'choice.pot.rollingBoil': 'Hierve a borbo\u00adtones',

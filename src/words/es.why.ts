@@ -11,6 +11,11 @@ const batchWhys: Words<'batch'> = {
   'why.batch.mashing': 'El azúcar se quema en una olla seca. La fruta machacada da jugo.',
   'why.batch.mashing.more':
     'El jugo lleva el calor y todo se calienta por igual. Machaque hasta que no quede azúcar seco en el fondo.',
+  'why.batch.softening': 'El azúcar endurece la piel que aún no está blanda.',
+  'why.batch.softening.more':
+    'Cueza la piel en su agua, con tapa, hasta que el pulgar la aplaste. Luego va el azúcar.',
+  'why.batch.melting': 'El azúcar seco en el fondo de la olla se quema.',
+  'why.batch.melting.more': 'Remuévalo antes del fuego, hasta que no quede grano abajo. Así hierve parejo.',
   'why.batch.comingToBoil':
     'Por debajo del hervor a borbotones, la espuma y la fruta no están calientes del todo.',
   'why.batch.comingToBoil.more':

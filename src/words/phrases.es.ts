@@ -21,7 +21,7 @@ const one = { n: 1 };
 // prettier-ignore
 const patterns: Record<CommandId, readonly Pattern[]> = {
   'setup.ready': ['todo listo', 'todo está listo'],
-  'mash.done': ['ya está machacada', 'la fruta está machacada', '{f} ya está machacada'],
+  'mash.done': ['ya está machacada', 'la fruta está machacada', '{f} ya está machacada', 'todo está en la olla'],
   'heat.on': ['[el] fuego [está] encendido', 'encendí el fuego', 'encendí el fuego de {f}'],
   'heat.off': ['[el] fuego [está] apagado', 'apagué el fuego', 'apagué el fuego de {f}'],
   'pot.rollingBoil': [...fullBoil, 'la olla hierve a borbotones', '{f} hierve a borbotones'],

@@ -52,7 +52,7 @@ test('water that goes in is told, and citrus peel is softened in it before the s
   expect(words).toEqual([expect.stringMatching(/^Water .*: peel soft\. Sugar .*\.$/)]);
   const snapshot = kitchen.batches['b'];
   if (!snapshot) throw new Error('No batch was planned.');
-  expect(batchView(snapshot, MIN, sayIt).doing.key).toBe('screen.act.batch.softenPeel');
+  expect(batchView(snapshot, MIN, sayIt).doing.key).toBe('screen.act.batch.softening');
 });
 
 test('the minute is counted to the second, and its end is told by its own name', () => {
@@ -61,4 +61,33 @@ test('the minute is counted to the second, and its end is told by its own name',
   expect(choices.find(({ command }) => command === 'pot.thick')?.label.key).toBe('choice.pot.minuteUp');
   const long = cooked('none', boilOnce);
   expect(long.choices.find(({ command }) => command === 'pot.thick')?.label.key).toBe('choice.pot.thick');
+});
+
+test('a jelly is made of juice: it is weighed and takes its sugar, and nothing is mashed', () => {
+  const english = createCatalogue('en', 'metric');
+  for (const [juiceMassKg, weigh] of [
+    [1.2, /^Weigh juice: 1\.2|^Weigh juice: one/],
+    [undefined, /^Strain juice, weigh it/],
+  ] as const) {
+    const plan = planOf({ fruit: 'grape', product: 'jelly', ...(juiceMassKg && { juiceMassKg }) });
+    const opened = stepKitchen(emptyKitchen, {
+      type: 'batch.planned',
+      at: 0,
+      batch: 'b',
+      name: 'grape',
+      plan,
+    });
+    const { kitchen, effects } = stepKitchen(opened.kitchen, { type: 'setup.ready', at: MIN, batch: 'b' });
+    const said = [...opened.effects, ...effects].flatMap((effect) =>
+      effect.type === 'say' ? [english.text(effect.message)] : [],
+    );
+    expect(said.filter((text) => weigh.test(text))).toHaveLength(1);
+    expect(said.filter((text) => /juice\. Stir till it melts/.test(text))).toHaveLength(1);
+    expect(said.filter((text) => /[Mm]ash/.test(text))).toEqual([]);
+    const snapshot = kitchen.batches['b'];
+    if (!snapshot) throw new Error('No batch was planned.');
+    const { doing, stateWord, choices } = batchView(snapshot, MIN, sayIt);
+    expect([doing.key, stateWord.key]).toEqual(['screen.act.batch.melting', 'state.batch.melting']);
+    expect(choices.find(({ command }) => command === 'mash.done')?.label.key).toBe('choice.mash.allIn');
+  }
 });

@@ -31,6 +31,8 @@ export const plans: readonly BatchPlan[] = [
   planOf({ fruit: 'sour-cherry', product: 'jam', pectin: 'powdered', fruitMassKg: 1.36 }),
   planOf({ fruit: 'plum', product: 'jam', pectin: 'liquid', acid: { kind: 'bottled-lemon-juice' } }),
   planOf({ fruit: 'orange-with-peel', product: 'marmalade', fruitMassKg: 0.93 }),
+  planOf({ fruit: 'crab-apple', product: 'jelly', juiceMassKg: 0.93 }),
+  planOf({ fruit: 'grape', product: 'jelly', pectin: 'powdered', acid: { kind: 'citric-acid' } }),
   planOf({ fruit: 'prune', fruitMassKg: 0.93, acid: { kind: 'bottled-lemon-juice' } }),
   planOf({ fruit: 'pumpkin', keep: 'fridge', jar: 'pint' }),
 ];

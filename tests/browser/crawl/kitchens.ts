@@ -181,18 +181,16 @@ const others: { fruit: string; told: [KitchenEvent['type'], number][] }[] = [
 /** The same kitchen with so many batches in all, and a second canner that came to heat beside the first. */
 export function among(kitchen: SavedKitchen, batches: number, canners: 1 | 2 = 1): SavedKitchen {
   const at = (minutes: number, i: number) => kitchen.opensAt - minutes * MIN + i;
-  const more = others
-    .slice(0, batches - 1)
-    .flatMap(({ fruit, told }, i): KitchenEvent[] => [
-      {
-        type: 'batch.planned',
-        at: at(10, i),
-        batch: fruit,
-        name: fruit.replace('-', ' '),
-        plan: planOf({ fruit }),
-      },
-      ...told.map(([type, minutes]) => ({ type, at: at(minutes, i), batch: fruit }) as KitchenEvent),
-    ]);
+  const more = others.slice(0, batches - 1).flatMap(({ fruit, told }, i): KitchenEvent[] => [
+    {
+      type: 'batch.planned',
+      at: at(10, i),
+      batch: fruit,
+      name: fruit.replace('-', ' '),
+      plan: planOf({ fruit }),
+    },
+    ...told.map(([type, minutes]) => ({ type, at: at(minutes, i), batch: fruit }) as KitchenEvent),
+  ]);
   const second: KitchenEvent[] = [
     { type: 'canner.set', at: at(35, 5), canner: SECOND, jarsPerLoad: 7, preheatMinutes: 25 },
     { type: 'canner.heatOn', at: at(30, 5), canner: SECOND },

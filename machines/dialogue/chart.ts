@@ -62,6 +62,7 @@ export const dialogueMachine = dialogue.createMachine({
       { guard: 'saysWaterWentIn', target: '.confirming', actions: ['ask', 'noteTheExchange'] },
       { guard: 'fitsSeveral', target: '.choosingBatch', actions: ['ask', 'noteTheExchange'] },
       { guard: 'lacksANumber', target: '.listening', actions: ['askForTheNumber', 'noteTheExchange'] },
+      { guard: 'wasJustTold', actions: ['sayIHaveThat', 'noteTheExchange'] },
       { guard: 'isNotPossibleNow', actions: ['sayNotNow', 'noteTheExchange'] },
       { guard: 'isFirstMiss', actions: ['countTheMiss', 'soundPardon', 'begPardon'] },
       { guard: 'isSecondMiss', target: '.offeringChoices', actions: ['countTheMiss', 'offerTheChoices'] },

@@ -37,6 +37,13 @@ export interface Situation {
   focus: BatchId | CannerId | null;
   /** The last thing that happened, which "go back" would take back. */
   last: CommandId | null;
+  /** What was told within the last minute, the last first. */
+  already?: readonly Told[];
+}
+
+export interface Told {
+  command: CommandId;
+  about: BatchId | CannerId | null;
 }
 
 /** What the ear made of one stretch of speech. */

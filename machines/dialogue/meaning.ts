@@ -27,6 +27,8 @@ export type Meaning =
   | { kind: 'several'; acts: readonly Act[] }
   | { kind: 'uncounted'; command: CommandId }
   | { kind: 'notNow' }
+  /** Said once more of what was just told: there is nothing left to do. */
+  | { kind: 'already' }
   | { kind: 'yes' }
   | { kind: 'no' };
 
@@ -78,7 +80,16 @@ function happening(words: Words, situation: Situation): Meaning {
   // Said of no canner by name while two are at the boil: even where it fits one alone it may be the other's.
   if (boiling.length > 1 && only && !another && boiling.includes(only.about ?? ''))
     return { kind: 'weighty', act: only };
+  if (!only && wasJustTold(words, situation)) return { kind: 'already' };
   return oneOf(acts, words, situation);
+}
+
+function wasJustTold({ understood: { command, slots } }: Words, situation: Situation): boolean {
+  const name = slots.fruit ?? slots.canner;
+  const about = name === undefined ? null : named(name, situation);
+  return (situation.already ?? []).some(
+    (told) => twinsOf(command).includes(told.command) && (name === undefined || told.about === about),
+  );
 }
 
 function nextStep(words: Words, situation: Situation): Meaning {

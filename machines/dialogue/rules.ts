@@ -40,6 +40,7 @@ export function takenAs(context: DialogueContext, hearing: Heard, at: number): T
     case 'no':
       return isRefusal(context, hearing, at) ? backwards(hearing, context.situation) : { kind: 'nothing' };
     case 'notNow':
+    case 'already':
       // In doubt and impossible besides: most likely not said at all.
       return hearing.kind === 'heard' ? meaning : { kind: 'nothing' };
     default:

@@ -48,6 +48,7 @@ export const dialogue = setup({
     saysWaterWentIn: isTaken('watered'),
     fitsSeveral: isTaken('several'),
     lacksANumber: isTaken('uncounted'),
+    wasJustTold: isTaken('already'),
     isNotPossibleNow: isTaken('notNow'),
     isFirstMiss: isMiss(0),
     isSecondMiss: isMiss(1),
@@ -141,6 +142,7 @@ export const dialogue = setup({
       const meaning = taken(scene);
       if (meaning.kind === 'uncounted') scene.enqueue.emit(words.howMany(meaning.command));
     }),
+    sayIHaveThat: emit(() => words.haveThat()),
     sayNotNow: emit(() => words.notNow()),
     begPardon: emit(() => words.pardon()),
     soundPardon: emit(() => words.sound('pardon')),

@@ -60,6 +60,10 @@ export function clearAnswerWanted(): DialogueEffect {
   return ask({ key: 'dialogue.clearAnswer' });
 }
 
+export function haveThat(): DialogueEffect {
+  return say('step', { key: 'dialogue.haveThat' });
+}
+
 export function notNow(): DialogueEffect {
   return say('step', { key: 'dialogue.notNow' });
 }

@@ -1,5 +1,6 @@
 // What the ear listens for: whatever can be accepted now, told to it only when that changes.
 
+import type { Told } from '../../machines/dialogue/events.ts';
 import { isOver, type Actors } from './kitchenView.ts';
 import type { Ear, NumberBounds } from './ports.ts';
 import { boundsOf, openCommands, type PhraseBookOf } from './situation.ts';
@@ -14,9 +15,9 @@ export class Expecting {
     this.#phrases = phrases;
   }
 
-  of(actors: Actors, units: NumberBounds['units'], now: number): void {
+  of(actors: Actors, already: readonly Told[], units: NumberBounds['units'], now: number): void {
     const fruits = actors.batches.filter((batch) => !isOver(batch)).map(({ name }) => name);
-    const asked = [openCommands({ actors }), fruits, boundsOf(actors, units, now)] as const;
+    const asked = [openCommands({ actors, already }), fruits, boundsOf(actors, units, now)] as const;
     const key = JSON.stringify(asked);
     if (key === this.#expected) return; // the same sentences as a second ago: the ear keeps its grammar
     this.#expected = key;

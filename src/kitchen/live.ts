@@ -31,6 +31,7 @@ import { Speaker } from './speaker.ts';
 import { plainManners, type LivePorts } from './live-ports.ts';
 import type { EntrySource, LogEntry, LogStore } from './ports.ts';
 import { situationOf } from './situation.ts';
+import { toldAlready } from './toldAlready.ts';
 import type { Choice, KitchenView } from './view.ts';
 
 /** Away for less than this is a reload; longer, and it says what went on meanwhile. */
@@ -289,9 +290,11 @@ export class LiveKitchen {
 
   #expect(): void {
     const { actors, focus } = this.#picture;
-    const last = lastTold(this.#keeper?.log.entries ?? []);
-    this.#conversation.open(situationOf({ actors, focus, last }));
-    this.#expecting.of(actors, this.#ports.units(), this.#ports.clock.now());
+    const { entries } = this.#keeper?.log ?? { entries: [] };
+    const now = this.#ports.clock.now();
+    const already = toldAlready(entries, now);
+    this.#conversation.open(situationOf({ actors, focus, last: lastTold(entries), already }));
+    this.#expecting.of(actors, already, this.#ports.units(), now);
   }
 
   #failed(error: unknown): void {

@@ -6,7 +6,7 @@ import {
   type CannerCommand,
   type CommandId,
 } from '../../machines/dialogue/commands.ts';
-import type { Named, Open, Situation } from '../../machines/dialogue/events.ts';
+import type { Named, Open, Situation, Told } from '../../machines/dialogue/events.ts';
 import { talkCommands } from '../../machines/dialogue/commands.ts';
 import type { LogEntry, NumberBounds, OpenCommand, OpenPhrase } from './ports.ts';
 import type { Actors } from './kitchenView.ts';
@@ -17,9 +17,10 @@ export interface Moment {
   actors: Actors;
   focus: string | null;
   last: LogEntry | null;
+  already: readonly Told[];
 }
 
-export function situationOf({ actors, focus, last }: Moment): Situation {
+export function situationOf({ actors, focus, last, already }: Moment): Situation {
   const names = namesOf(actors);
   const all = [...actors.batches, ...actors.canners];
   const choices: Open[] = all.flatMap(({ id, choices: open }) =>
@@ -33,7 +34,7 @@ export function situationOf({ actors, focus, last }: Moment): Situation {
       ...(told ? { told: told.map(({ what }) => what) } : {}),
     })),
   );
-  return { choices, names, focus, last: last && commandOf(last) };
+  return { choices, names, focus, last: last && commandOf(last), already };
 }
 
 /** A correction that "go back" can take back gave an event to another batch, or another time. */
@@ -53,7 +54,7 @@ export function namesOf(actors: Actors): Named[] {
 const OF_THE_EVENING = new Set<CommandId>(['plan', 'cook.away', 'cook.here']);
 
 /** What the ear may expect: whatever any machine accepts now, and what can always be said. */
-export function openCommands({ actors }: Pick<Moment, 'actors'>): OpenCommand[] {
+export function openCommands({ actors, already }: Pick<Moment, 'actors' | 'already'>): OpenCommand[] {
   const said = [...actors.batches, ...actors.canners].flatMap(({ choices }) =>
     choices.map(({ command }) => command),
   );
@@ -61,16 +62,21 @@ export function openCommands({ actors }: Pick<Moment, 'actors'>): OpenCommand[] 
   const talk = (Object.keys(talkCommands) as CommandId[]).filter(
     (command) => actors.batches.length > 1 || !OF_THE_EVENING.has(command),
   );
-  return [...new Set<CommandId>([...said, ...talk])].map((command) => ({
+  const again = already.map(({ command }) => command);
+  return [...new Set<CommandId>([...said, ...talk, ...again])].map((command) => ({
     command,
-    ...fruitsFor(command, actors),
+    ...fruitsFor(command, actors, already),
   }));
 }
 
-function fruitsFor(command: CommandId, { batches }: Actors): { fruits?: string[] } {
+function fruitsFor(command: CommandId, { batches }: Actors, already: readonly Told[]): { fruits?: string[] } {
   if (command in correctionCommands) return {}; // both the right fruit and the wrong one are named
   if (command in cannerCommands && !isLoadWord(command as CannerCommand)) return {};
-  const takers = batches.filter(({ choices }) => choices.some((choice) => choice.command === command));
+  const takers = batches.filter(
+    ({ id, choices }) =>
+      choices.some((choice) => choice.command === command) ||
+      already.some((told) => told.command === command && told.about === id),
+  );
   return takers.length > 0 ? { fruits: takers.map(({ name }) => name) } : {};
 }
 

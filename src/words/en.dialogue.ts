@@ -5,6 +5,7 @@ export const dialogueWords = {
   'dialogue.which':
     'Which one: {count, plural, =2 {the {first} or the {second}} =3 {the {first}, the {second} or the {third}} other {the {first}, the {second}, the {third} or the {fourth}}}?',
   'dialogue.clearAnswer': 'Say: yes, that is right. Or: no, that is wrong.',
+  'dialogue.haveThat': 'I have that. Ask me: what is next.',
   'dialogue.notNow': 'Not now. Ask me: what is next.',
   'dialogue.takenBack': 'Taken back.',
   'dialogue.noted': 'Noted.',

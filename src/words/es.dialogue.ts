@@ -7,6 +7,7 @@ export const dialogueWords = {
   'dialogue.which':
     '¿Cuál: {count, plural, =2 {{first} o {second}} =3 {{first}, {second} o {third}} other {{first}, {second}, {third} o {fourth}}}?',
   'dialogue.clearAnswer': 'Diga: sí, así es. O: no, está mal.',
+  'dialogue.haveThat': 'Ya lo tengo. Pregunte: qué sigue.',
   'dialogue.notNow': 'Ahora no. Pregunte: qué sigue.',
   'dialogue.takenBack': 'Deshecho.',
   'dialogue.noted': 'Anotado.',

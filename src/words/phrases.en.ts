@@ -91,7 +91,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'jars.in': ['[the] jars are in', 'all [the] jars are in', 'the jars are in the (canner|water)', 'the {f} jars are in', 'the jars are covered'],
   'canner.fullBoil': [...fullBoil, 'the (canner|water) is at a (rolling|full|full rolling) boil', 'the (canner|water) is boiling hard'],
   'canner.boilDropped': ['the boil [has] (dropped|stopped)', 'boil dropped', 'the boil died down', 'it stopped boiling', "(it is|it's) not boiling any more", 'it went off the boil', 'the (water|canner) stopped boiling', 'no longer boiling', ...notBoiling],
-  'canner.boilHolds': [...fullBoil, 'still at a (rolling|full|full rolling) boil', "(it is|it's) still at a (rolling|full|full rolling) boil", 'a full boil all along', 'the full boil is holding'],
+  'canner.boilHolds': [...fullBoil, 'still at a (rolling|full|full rolling) boil', "(it is|it's) still at a (rolling|full|full rolling) boil", 'a full boil all along', 'the full boil is holding', 'the (canner|water) is [still] at a (rolling|full|full rolling) boil'],
   'canner.waterLow': ['[the] water is [getting] low', 'the canner is low on water', 'the jars are not covered', 'i can see the lids'],
   'canner.waterAdded': ['i added [boiling] water', 'i topped up the water', 'i topped up the canner', ['i added water and it kept boiling', { keptBoiling: true }], ['i added water and the boil dropped', { keptBoiling: false }]],
   'jar.broke': ['a jar (broke|cracked|burst)', 'a {f} jar (broke|cracked)', 'a jar of {f} (broke|cracked)', 'one jar broke', 'i have a broken jar'],

@@ -82,6 +82,20 @@ async function toTheCanner() {
   await turn(2 * MIN);
 }
 
+test('what was just told can be said again for a minute: it is no mishearing, and changes nothing', async () => {
+  await live.plan(planOf({ fruit: 'plum' }));
+  await turn(MIN);
+  await say('everything is ready');
+  await say('the mash is done');
+  const told = log.entries.length;
+  await say('the mash is done');
+  expect(mouth.said.at(-1)).toMatch(/^I have that/);
+  expect(log.entries.length).toBe(told);
+  expect(batch()?.state).toBe('comingToBoil');
+  await turn(2 * MIN);
+  expect(ear.phrases.some(({ words }) => words === 'the mash is done')).toBe(false);
+});
+
 describe('a whole batch by voice', () => {
   test('with a runny plate and a dropped boil, to the shelf', async () => {
     await live.plan(planOf());

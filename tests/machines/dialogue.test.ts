@@ -60,6 +60,18 @@ describe('a command heard plainly', () => {
     expect(talk.acts()).toEqual([]);
   });
 
+  it('said again of what was just told is no miss and does nothing: it is said that we have it', () => {
+    const already = [{ command: 'mash.done', about: 'b1' } as const];
+    const talk = new Talk(simmering('b2'), { already }).hear('mash.done', { fruit: 'plum' });
+    expect([talk.keys(), talk.acts()]).toEqual([['dialogue.haveThat'], []]);
+    // Of another fruit it would be news; and where it can be done, it is done.
+    expect(new Talk(simmering('b2'), { already }).hear('mash.done', { fruit: 'pear' }).keys()).toEqual([
+      'dialogue.notNow',
+    ]);
+    const undone = new Talk([open('mash.done', 'b1', true)], { already }).hear('mash.done');
+    expect(undone.acts()).toMatchObject([{ command: 'mash.done', about: 'b1' }]);
+  });
+
   it('is told to be impossible for the fruit that was named', () => {
     const talk = new Talk(judging('b1')).hear('plate.runny', { fruit: 'pear' });
     expect(talk.keys()).toEqual(['dialogue.notNow']);

@@ -113,6 +113,8 @@ function clockOf(state: BatchState, batch: BatchContext, now: number): ClockView
   });
   switch (state) {
     case 'comingToBoil':
+      // How long it takes to come back to the boil with all in it, nobody has reckoned.
+      if (batch.wentIn) return null;
       return {
         kind: 'about',
         label,

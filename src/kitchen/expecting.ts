@@ -1,9 +1,8 @@
 // What the ear listens for: whatever can be accepted now, told to it only when that changes.
 
-import type { Told } from '../../machines/dialogue/events.ts';
-import { isOver, type Actors } from './kitchenView.ts';
+import { isOver } from './kitchenView.ts';
 import type { Ear, NumberBounds } from './ports.ts';
-import { boundsOf, openCommands, type PhraseBookOf } from './situation.ts';
+import { boundsOf, openCommands, type Moment, type PhraseBookOf } from './situation.ts';
 
 export class Expecting {
   readonly #ear: Pick<Ear, 'expect'>;
@@ -15,7 +14,11 @@ export class Expecting {
     this.#phrases = phrases;
   }
 
-  of(actors: Actors, already: readonly Told[], units: NumberBounds['units'], now: number): void {
+  of(
+    { actors, already }: Pick<Moment, 'actors' | 'already'>,
+    units: NumberBounds['units'],
+    now: number,
+  ): void {
     const fruits = actors.batches.filter((batch) => !isOver(batch)).map(({ name }) => name);
     const asked = [openCommands({ actors, already }), fruits, boundsOf(actors, units, now)] as const;
     const key = JSON.stringify(asked);

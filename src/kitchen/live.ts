@@ -16,7 +16,7 @@ import { Errands } from './errands.ts';
 import type { Evening } from './evening/evening.ts';
 import { openEvening } from './evening/open.ts';
 import { Expecting } from './expecting.ts';
-import { happenings, lastTold } from './fold.ts';
+import { happenings } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
 import { movesBetween, wordsFor } from './moves.ts';
 import { doingOf } from './naming.ts';
@@ -30,8 +30,7 @@ import { QuietHours } from './quietHours.ts';
 import { Speaker } from './speaker.ts';
 import { plainManners, type LivePorts } from './live-ports.ts';
 import type { EntrySource, LogEntry, LogStore } from './ports.ts';
-import { situationOf } from './situation.ts';
-import { toldAlready } from './toldAlready.ts';
+import { momentOf, situationOf } from './situation.ts';
 import type { Choice, KitchenView } from './view.ts';
 
 /** Away for less than this is a reload; longer, and it says what went on meanwhile. */
@@ -289,12 +288,10 @@ export class LiveKitchen {
   }
 
   #expect(): void {
-    const { actors, focus } = this.#picture;
-    const { entries } = this.#keeper?.log ?? { entries: [] };
     const now = this.#ports.clock.now();
-    const already = toldAlready(entries, now);
-    this.#conversation.open(situationOf({ actors, focus, last: lastTold(entries), already }));
-    this.#expecting.of(actors, already, this.#ports.units(), now);
+    const moment = momentOf(this.#picture, this.#keeper?.log.entries ?? [], now);
+    this.#conversation.open(situationOf(moment));
+    this.#expecting.of(moment, this.#ports.units(), now);
   }
 
   #failed(error: unknown): void {

@@ -10,7 +10,9 @@ import type { Named, Open, Situation, Told } from '../../machines/dialogue/event
 import { talkCommands } from '../../machines/dialogue/commands.ts';
 import type { LogEntry, NumberBounds, OpenCommand, OpenPhrase } from './ports.ts';
 import type { Actors } from './kitchenView.ts';
+import { lastTold } from './fold.ts';
 import { clockTimes, leavingTimes } from './retelling.ts';
+import { toldAlready } from './toldAlready.ts';
 import type { BatchView } from './view.ts';
 
 export interface Moment {
@@ -18,6 +20,14 @@ export interface Moment {
   focus: string | null;
   last: LogEntry | null;
   already: readonly Told[];
+}
+
+export function momentOf(
+  { actors, focus }: Pick<Moment, 'actors' | 'focus'>,
+  entries: readonly LogEntry[],
+  now: number,
+): Moment {
+  return { actors, focus, last: lastTold(entries), already: toldAlready(entries, now) };
 }
 
 export function situationOf({ actors, focus, last, already }: Moment): Situation {

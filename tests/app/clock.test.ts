@@ -48,6 +48,7 @@ describe('a clock without a sure end', () => {
   });
 
   test('reads in half hours when it is long', () => {
+    expect(clockFace(about(59, 80, 112), 0)).toMatchObject({ numerals: '1–2', unit: 'h' });
     expect(clockFace(about(85, 120, 160), 0)).toMatchObject({ numerals: '1½–2½', unit: 'h' });
   });
 });

@@ -31,7 +31,9 @@ test.each([
   ['liquid', 'batch.mashing', 'batch.pectinIn'],
 ] as const)('with %s pectin the act tells what goes in', (pectin, mashing, boiling) => {
   expect(cooked(pectin, ['setup.ready']).doing.key).toBe(`screen.act.${mashing}`);
-  expect(cooked(pectin, boilOnce).doing.key).toBe(`screen.act.${boiling}`);
+  const { doing, clock } = cooked(pectin, boilOnce);
+  expect(doing.key).toBe(`screen.act.${boiling}`);
+  expect(clock === null).toBe(pectin !== 'none');
 });
 
 test('water that goes in is told, and citrus peel is softened in it before the sugar', () => {

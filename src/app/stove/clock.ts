@@ -71,12 +71,15 @@ function spanFace(ms: number): Pick<ClockFace, 'numerals' | 'unit' | 'minutes'> 
   return { numerals: `${Math.floor(seconds / 60)}:${pad(seconds % 60)}`, unit: 'min', minutes };
 }
 
+/** Three digits beside two are too wide for a phone, and nobody plans such a range by the minute. */
+const LONG_RANGE_MIN = 100;
+
 function aboutFace(clock: Extract<ClockView, { kind: 'about' }>, now: number): ClockFace {
   const low = Math.max(0, Math.floor((clock.until.low - now) / MINUTE_MS));
   const high = Math.max(low, Math.ceil((clock.until.high - now) / MINUTE_MS));
   const rest = { minutes: { low, high }, label: clock.label, urgent: false, gone: null, fourDigits: false };
   if (clock.until.high <= now) return { numerals: '0', unit: 'now', ...rest };
-  if (high >= 120) {
+  if (high >= LONG_RANGE_MIN) {
     const hours = (minutes: number) =>
       (Math.round(minutes / 30) / 2).toString().replace(/\.5$/, '½').replace(/^0½/, '½');
     const [from, to] = [hours(low), hours(high)];

@@ -10,6 +10,7 @@ import { keysOf, noKeys, type Keys } from './keyboard.ts';
 import { everyLeaf } from './pages.ts';
 import { noPaint, paintOf, type Paint } from './paint.ts';
 import { Darkroom } from './pixels.ts';
+import { otherProducts } from './products.ts';
 import { contrastRows, keyRow, paintRows, rainRows, toldRow } from './rows.ts';
 import { DEVICES, type Device, type Look } from './sizes.ts';
 import { openTheatre, type Stage, type Theatre } from './stage.ts';
@@ -129,8 +130,20 @@ async function seeAll(
         `${text} % text: ${i + 1} of ${kitchens.length} kitchens, ${toll.screens} looks, ${toll.axeRuns} by axe, ${toll.faults.length} faults`,
       );
   }
-  for (const [i, leaf] of everyLeaf(all).entries()) {
+  const products = otherProducts();
+  for (const [i, product] of products.entries()) {
     if (kitchens.length + i < walk.gone) continue;
+    const theme = i % 2 ? 'dark' : 'bright';
+    for (const [n, shown] of [product, among(product, 6, 2)].entries()) {
+      await stage.open(shown);
+      await everyDevice(stage, shown.name, text, theme, i + n, toll);
+    }
+    await stage.open(product, { language: 'es' });
+    await everyDevice(stage, `Spanish, ${product.name}`, text, theme, i + 2, toll);
+    walk.step();
+  }
+  for (const [i, leaf] of everyLeaf(all).entries()) {
+    if (kitchens.length + products.length + i < walk.gone) continue;
     await leaf.open(stage);
     await everyDevice(stage, leaf.name, text, i % 2 ? 'dark' : 'bright', i, toll);
     walk.step();

@@ -50,7 +50,7 @@ const ofBatch: Record<BatchFace, readonly SightId[]> = {
   settingUp: ['nickedRim', 'coldPlate'],
   mashing: ['mash'],
   softening: ['simmer'],
-  melting: ['stirBottom'],
+  melting: [], // stirring is drawn over a flame, and there is none yet
   comingToBoil: ['rollingBoil', 'boil', 'foam'],
   simmering: ['simmer', 'stirBottom', 'spoonCoats', 'potDepth', 'scorch'],
   boilingHard: ['rollingBoil', 'stirBottom', 'spoonCoats', 'foam', 'scorch'],

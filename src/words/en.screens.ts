@@ -79,7 +79,7 @@ export const stoveWords = {
   'screen.act.batch.stirPectinIn': 'Stir pectin in',
   'screen.act.batch.mashWithPectin': 'Mash, pectin',
   'screen.act.batch.sugarIn': 'Sugar in, boil',
-  'screen.act.batch.pectinIn': 'Pectin in, boil',
+  'screen.act.batch.pectinIn': 'Pectin, boil',
   'screen.act.batch.comingToBoil': 'To full boil',
   'screen.act.batch.simmering': 'Let it simmer',
   'screen.act.batch.boilingHard': 'Boil it hard',

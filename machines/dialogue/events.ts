@@ -44,6 +44,8 @@ export interface Situation {
 export interface Told {
   command: CommandId;
   about: BatchId | CannerId | null;
+  /** So short a while ago that the same words are likelier to be said again than of another pot. */
+  justNow: boolean;
 }
 
 /** What the ear made of one stretch of speech. */

@@ -80,11 +80,23 @@ function happening(words: Words, situation: Situation): Meaning {
   // Said of no canner by name while two are at the boil: even where it fits one alone it may be the other's.
   if (boiling.length > 1 && only && !another && boiling.includes(only.about ?? ''))
     return { kind: 'weighty', act: only };
-  if (!only && wasJustTold(words, situation)) return { kind: 'already' };
+  if (!only && wasTold(words, situation)) return { kind: 'already' };
+  if (only && !another && mayBeSaidAgain(only, words, situation)) return { kind: 'several', acts };
   return oneOf(acts, words, situation);
 }
 
-function wasJustTold({ understood: { command, slots } }: Words, situation: Situation): boolean {
+/** Told of one pot a moment ago, and the same words again, which name none: not at once taken for another pot. */
+function mayBeSaidAgain(
+  { command, about }: Act,
+  { understood }: Words,
+  { already = [] }: Situation,
+): boolean {
+  const { fruit, canner } = understood.slots;
+  if (fruit !== undefined || canner !== undefined || isForAll(command)) return false;
+  return already.some((told) => told.justNow && told.command === command && told.about !== about);
+}
+
+function wasTold({ understood: { command, slots } }: Words, situation: Situation): boolean {
   const name = slots.fruit ?? slots.canner;
   const about = name === undefined ? null : named(name, situation);
   return (situation.already ?? []).some(

@@ -61,7 +61,7 @@ describe('a command heard plainly', () => {
   });
 
   it('said again of what was just told is no miss and does nothing: it is said that we have it', () => {
-    const already = [{ command: 'mash.done', about: 'b1' } as const];
+    const already = [{ command: 'mash.done', about: 'b1', justNow: false } as const];
     const talk = new Talk(simmering('b2'), { already }).hear('mash.done', { fruit: 'plum' });
     expect([talk.keys(), talk.acts()]).toEqual([['dialogue.haveThat'], []]);
     // Of another fruit it would be news; and where it can be done, it is done.
@@ -70,6 +70,19 @@ describe('a command heard plainly', () => {
     ]);
     const undone = new Talk([open('mash.done', 'b1', true)], { already }).hear('mash.done');
     expect(undone.acts()).toMatchObject([{ command: 'mash.done', about: 'b1' }]);
+  });
+
+  it('said again at once, naming no fruit, is not taken for another pot: it is asked which', () => {
+    const told = (justNow: boolean) => ({
+      already: [{ command: 'mash.done', about: 'b1', justNow } as const],
+    });
+    const other = [open('mash.done', 'b2', true)];
+    const talk = new Talk(other, told(true)).hear('mash.done');
+    expect([talk.keys(), talk.acts()]).toEqual([['dialogue.which'], []]);
+    expect(new Talk(other, told(true)).hear('mash.done', { fruit: 'pear' }).acts()).toMatchObject([
+      { command: 'mash.done', about: 'b2' },
+    ]);
+    expect(new Talk(other, told(false)).hear('mash.done').acts()).toMatchObject([{ about: 'b2' }]);
   });
 
   it('is told to be impossible for the fruit that was named', () => {

@@ -13,10 +13,12 @@ import {
 } from '../../../machines/kitchen/kitchen.ts';
 import { planBatch } from '../../../src/core/index.ts';
 import type { BatchRequest } from '../../../src/core/request.ts';
+import { batchView } from '../../../src/kitchen/batchView.ts';
 import { shownName } from '../../../src/kitchen/kitchenView.ts';
 import type { LogEntry } from '../../../src/kitchen/ports.ts';
 import { screenWords } from '../../../src/words/en.screens.ts';
 import { viewWords } from '../../../src/words/en.views.ts';
+import { sayIt } from '../../../src/words/sayit.en.ts';
 import { drawings, watchedCharts } from './chartEdges.ts';
 import type { OpenedPage } from './openedPage.ts';
 import { roadTo, type Goals, type Leg } from './roads.ts';
@@ -168,7 +170,7 @@ class Walker {
   async #go(leg: Leg): Promise<string | null> {
     const { event } = leg;
     if (leg.said) {
-      const trouble = await this.#page.press(pressFor(event, this.#nameOf(event)));
+      const trouble = await this.#page.press(pressFor(event, this.#nameOf(event), this.#labelOf(event)));
       return trouble ?? this.#compare(event.type);
     }
     const kitchenMs = Math.max(0, event.at - this.#now);
@@ -224,13 +226,20 @@ class Walker {
     return shownName(this.#kitchen.batches[this.#batch]?.context.name ?? '', names);
   }
 
+  /** A step goes by other names where it is another: nothing is mashed for a jelly, and a minute ends the boil of pectin. */
+  #labelOf(event: KitchenEvent): string {
+    const batch = 'batch' in event ? this.#kitchen.batches[this.#batch] : undefined;
+    const choices = batch ? batchView(batch, this.#now, sayIt).choices : [];
+    const key = choices.find(({ command }) => command === event.type)?.label.key ?? `choice.${event.type}`;
+    return viewWords[key as keyof typeof viewWords];
+  }
+
   #isWrong(leg: Leg, says: string): void {
     this.#wrong.push(`${leg.event.type}: ${says}`);
   }
 }
 
-function pressFor(event: KitchenEvent, who: string): Press {
-  const label = viewWords[`choice.${event.type}` as keyof typeof viewWords];
+function pressFor(event: KitchenEvent, who: string, label: string): Press {
   switch (event.type) {
     case 'jars.filled':
       return { who, label, full: event.full, spare: event.spare };

@@ -46,6 +46,8 @@ interface Seen {
   /** Width of what is left after two readings over the width of the plan; and by the readings alone. */
   narrowing: number;
   byReadingsAlone: number;
+  /** The same where both are taken late. */
+  late: { narrowing: number; inside: boolean };
   error: number;
   byWeight: boolean;
 }
@@ -57,12 +59,13 @@ function see(seed: number): Seen {
   const truth = evening.truth.simmerMinutes;
   const byWeight = from.between(0, 1) < 0.5;
   const heatedMinutes = evening.truth.heatMinutes + from.between(0, TOLD_LATE_MINUTES);
-  const leftAfter = (heated: number | null) => {
-    const { e, atMs } = afterReadings(evening, [0.25, 0.5], byWeight, heated);
+  const leftAfter = (heated: number | null, shares = EARLY) => {
+    const { e, atMs } = afterReadings(evening, shares, byWeight, heated);
     return { left: remainingMinutes(e, atMs), trueLeft: truth - atMs / MS_PER_MIN };
   };
   const { left, trueLeft } = leftAfter(heatedMinutes);
   const alone = leftAfter(null).left;
+  const late = leftAfter(heatedMinutes, LATE);
   const boil = remainingMinutes(startEstimate(evening.plan, 0, null, heatedMinutes), 0);
   const plain = remainingMinutes(startEstimate(evening.plan, 0), 0);
   const width = ({ low, high }: Range) => high - low;
@@ -77,10 +80,15 @@ function see(seed: number): Seen {
     after: inside(left, trueLeft),
     narrowing: width(left) / width(planned),
     byReadingsAlone: width(alone) / width(planned),
+    late: { narrowing: width(late.left) / width(planned), inside: inside(late.left, late.trueLeft) },
     error: Math.log(planned.likely / truth),
     byWeight,
   };
 }
+
+/** When the pot is read, as shares of its simmer: before half of it is over, and as it gets near. */
+const EARLY = [0.25, 0.5];
+const LATE = [0.6, 0.9];
 
 /** A cook says that it boils up to this much late: what is told to the page is never the instant itself. */
 const TOLD_LATE_MINUTES = 2;
@@ -152,9 +160,19 @@ describe('the plan against a thousand simulated kitchens', () => {
   });
 
   // A spoon handle read to 2 mm tells little of a layer that sinks by 5 to 15 mm in the whole simmer.
-  it('is narrower after two depths, though they cannot halve it', () => {
+  it('is narrower after two early depths, though they cannot halve it', () => {
     const dipped = thousand.filter(({ byWeight }) => !byWeight);
     expect(median(dipped.map(({ narrowing }) => narrowing))).toBeLessThan(0.9);
+  });
+
+  // By then most of what it can sink has sunk: 2 mm of that says more.
+  it('is half as wide after two late readings, weighed or dipped, and stays honest', () => {
+    const dipped = thousand.filter(({ byWeight }) => !byWeight);
+    expect(median(thousand.map(({ late }) => late.narrowing))).toBeLessThanOrEqual(0.5);
+    expect(median(dipped.map(({ late }) => late.narrowing))).toBeLessThanOrEqual(0.5);
+    const share = shareOf(thousand.map(({ late }) => late.inside));
+    expect(share).toBeGreaterThanOrEqual(0.7);
+    expect(share).toBeLessThanOrEqual(0.9);
   });
 
   it('stays honest after two readings: 70 to 90 of 100', () => {

@@ -193,7 +193,7 @@ const figureWhys: Words<`figure.${FigureId}`> = {
     'A butter ends between a third and a half. Jam goes on to about two thirds.',
   'why.figure.targetDepth': 'The depth on the spoon handle, when it is thick enough.',
   'why.figure.targetDepth.more':
-    'It comes from the weight and the width of your pot. Stir the foam down before you read it. Near the end it tells most.',
+    'It comes from the weight and the width of your pot. Stir the foam down, and read it near the end: there it tells most.',
   'why.figure.finishTemp': 'Sugar makes it boil hotter, so heat tells how thick it is.',
   'why.figure.finishTemp.more':
     'That serves for jam and jelly with no added pectin. A butter hardly gets hotter: trust the scale and the plate.',

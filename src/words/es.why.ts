@@ -176,7 +176,7 @@ const figureWhys: Words<'figure'> = {
     'Una crema acaba entre un tercio y la mitad. La confitura sigue hasta unos dos tercios.',
   'why.figure.targetDepth': 'La altura en el mango de la cuchara, cuando está espesa.',
   'why.figure.targetDepth.more':
-    'Sale del peso y del ancho de su olla. Baje la espuma removiendo antes de leerla. Cerca del final dice más.',
+    'Sale del peso y del ancho de su olla. Baje la espuma removiendo y léala cerca del final: ahí dice más.',
   'why.figure.finishTemp': 'Con azúcar hierve más caliente, y el calor dice cuán espesa está.',
   'why.figure.finishTemp.more':
     'Sirve para confitura y jalea sin pectina añadida. Una crema apenas se calienta más: fíese de la balanza y del plato.',

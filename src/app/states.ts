@@ -9,7 +9,10 @@ export function showStates({ now, batches, canners }: KitchenView): void {
   ];
   const shown = document.documentElement.dataset;
   shown['kitchen'] = states.map((pair) => pair.join(': ')).join('; ');
-  const until = canners.flatMap(({ clock }) => (clock?.kind === 'until' ? [clock.until] : []))[0];
+  // The chart's own clock, which hangs on the log alone: how long a canner should wait hangs on the evening's plan.
+  const until = canners.flatMap(({ clock }) =>
+    clock?.kind === 'until' && clock.label.key !== 'clock.evening.wait' ? [clock.until] : [],
+  )[0];
   const simmer = batches.flatMap(({ clock }) => (clock?.kind === 'about' ? [clock.until.likely] : []))[0];
   shown['clockUntil'] = until === undefined ? '' : String(Math.round(until));
   shown['now'] = String(Math.round(now));

@@ -53,9 +53,19 @@ const until = (place: 'pot' | 'canner', ...keys: (keyof typeof rehearsalWords)[]
   );
 
 const turn = (place: 'pot' | 'canner', heat: (typeof HEATS)[number]) =>
-  atTheStove(() =>
-    kitchen.page.locator(`input[name=rehearsal-${place}]`).nth(HEATS.indexOf(heat)).check({ force: true }),
-  );
+  atTheStove(async () => {
+    const input = `input[name=rehearsal-${place}]`;
+    // Its label is what a finger meets. The stove turns once the touch has been painted: the knob shows it then.
+    await kitchen.page
+      .locator('label', { has: kitchen.page.locator(input) })
+      .nth(HEATS.indexOf(heat))
+      .click();
+    await kitchen.page.waitForFunction(
+      ([selector, n]) => document.querySelectorAll<HTMLInputElement>(selector)[n]?.checked,
+      [input, HEATS.indexOf(heat)] as const,
+      { timeout: 10_000 },
+    );
+  });
 
 const reviewed = () => atTheStove(() => kitchen.page.locator('.review li').allTextContents());
 

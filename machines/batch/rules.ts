@@ -105,6 +105,16 @@ export function intoThePot({ request, liquidMassKg }: BatchContext['plan']): 'fr
   return request.product === 'marmalade' && liquidMassKg !== undefined ? 'peel' : 'fruit';
 }
 
+/** A plan of before the dose was told has the kind in its request, and no dose: it cooks as it was told then. */
+export function pectinIn({ request, pectinMassKg }: BatchContext['plan']): 'none' | 'powdered' | 'liquid' {
+  return pectinMassKg === undefined ? 'none' : request.pectin;
+}
+
+/** Planned to boil hard for a timed minute, and by neither scale nor thermometer: with added pectin, where the cook names no end. */
+export function isTimed({ request }: BatchContext['plan']): boolean {
+  return request.pectin !== 'none' && request.targetSolubleSolidsPct === undefined;
+}
+
 /** With added pectin a timed minute of hard boil decides, until a plate has run. */
 export function minuteDecides({ estimate }: BatchContext): boolean {
   return estimate?.timedMinutes !== undefined;

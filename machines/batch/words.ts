@@ -3,7 +3,7 @@
 import type { Effect } from '../kitchen/effects.ts';
 import type { BatchEvent } from '../kitchen/events.ts';
 import type { BatchContext } from './context.ts';
-import { boilsHard, goesToTheShelf, intoThePot, minuteDecides, plateWantsMs } from './rules.ts';
+import { boilsHard, goesToTheShelf, intoThePot, minuteDecides, pectinIn, plateWantsMs } from './rules.ts';
 import { minutesLeft, say } from './saying.ts';
 import { remaining } from './simmer.ts';
 
@@ -26,10 +26,6 @@ export function setUp(batch: BatchContext): Effect {
   return say(batch, 'step', 'step', { key: 'batch.setUp', params }, { why: { key: 'batch.setUp.why' } });
 }
 
-/** A plan of before the dose was told has the kind in its request, and no dose: it cooks as it was told then. */
-const pectinIn = ({ plan }: BatchContext): string =>
-  plan.pectinMassKg === undefined ? 'none' : plan.request.pectin;
-
 /** Citrus peel is boiled soft in its water before the sugar, which would harden it: common practice, no source. */
 const partsOf = ({ plan }: BatchContext): 'fruit' | 'peel' | 'juice' | 'stewed' => {
   const goesIn = intoThePot(plan);
@@ -43,7 +39,7 @@ export function mash(batch: BatchContext): Effect {
     acid: acid?.kind ?? 'none',
     acidVolumeMl: acid?.volumeMl ?? 0,
     acidMassKg: acid?.massKg ?? 0,
-    pectin: pectinIn(batch),
+    pectin: pectinIn(batch.plan),
     pectinMassKg: batch.plan.pectinMassKg ?? 0,
     into: partsOf(batch),
     liquidMassKg: liquidMassKg ?? 0,
@@ -68,7 +64,7 @@ export function bringToBoil(batch: BatchContext): Effect {
 /** What waited for the first boil, in it goes. */
 export function intoTheBoil(batch: BatchContext): Effect {
   const params = {
-    pectin: pectinIn(batch),
+    pectin: pectinIn(batch.plan),
     pectinMassKg: batch.plan.pectinMassKg ?? 0,
     sugarMassKg: batch.plan.sugarMassKg,
   };

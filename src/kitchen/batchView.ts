@@ -77,17 +77,16 @@ function jarView({ id, whole, state, at }: Jar, index: number): JarView {
 }
 
 function doingKey(state: BatchState, face: BatchFace, batch: BatchContext, now: number): string {
-  if (state === 'mashing' && pectinOf(batch) === 'powdered')
+  if (state === 'mashing' && rules.pectinIn(batch.plan) === 'powdered')
     return face === 'melting' ? 'screen.act.batch.stirPectinIn' : 'screen.act.batch.mashWithPectin';
   if (state === 'comingToBoil' && batch.wentIn)
-    return pectinOf(batch) === 'powdered' ? 'screen.act.batch.sugarIn' : 'screen.act.batch.pectinIn';
+    return rules.pectinIn(batch.plan) === 'powdered'
+      ? 'screen.act.batch.sugarIn'
+      : 'screen.act.batch.pectinIn';
   if (state === 'simmering' && rules.stirIsDue(batch, now)) return 'screen.act.batch.stir';
   if (state === 'simmering' && batch.saidNearlyThick) return 'screen.act.batch.nearlyThick';
   return `screen.act.batch.${face}`;
 }
-
-const pectinOf = ({ plan }: BatchContext): string =>
-  plan.pectinMassKg === undefined ? 'none' : plan.request.pectin;
 
 /** What to look for, in the words that were said on the way in. */
 function detailOf(face: BatchFace, batch: BatchContext): Message | null {

@@ -1,6 +1,6 @@
 // When is the pot done? By its mass, depth and heat; with added pectin by a timed minute.
 
-import type { BatchPlan } from '../../core/types.ts';
+import { isTimed } from '../../../machines/batch/rules.ts';
 import type { Units } from '../actions.ts';
 import type { Figure, Make, ShownPlan } from './figures.ts';
 import { sayDepth, sayDuration, sayMass, sayTemp, trim } from './units.ts';
@@ -15,10 +15,6 @@ export function aimFigures(plan: ShownPlan, units: Units, figure: Make): (Figure
     figure('standard', plan.standardOfIdentity.says, 'standard'),
   ];
 }
-
-/** With added pectin a timed minute decides, and neither scale nor thermometer. */
-const isTimed = ({ request, simmerMinutes: { low, high } }: BatchPlan): boolean =>
-  request.pectin !== 'none' && low === high;
 
 function stopFigures(plan: ShownPlan, units: Units, figure: Make): (Figure | null)[] {
   const withPotKg = plan.facts?.targetWithPotKg ?? null;

@@ -1,8 +1,8 @@
 // How often the ear acts on what only comes near to a matter of a jar's safety, said by every voice that no training heard:
 //
-//   npm run bench:near -- [--list first|unseen|third|tuning|test] [--levels quiet,8] [--voices NAME,NAME] [--every 1]
+//   npm run bench:near -- [--list first|unseen|third|fourth|tuning|test] [--levels quiet,8] [--voices NAME,NAME] [--every 1]
 //
-// `unseen` are the sentences that nothing was chosen by; `tuning` and `test` are what safety really hangs on, by the
+// `fourth` are the sentences that nothing was chosen by; `tuning` and `test` are what safety really hangs on, by the
 // voices of that side: what it costs. All sentences of the book are open, as they never are in a kitchen.
 
 import { parseArgs } from 'node:util';
@@ -11,7 +11,12 @@ import { consequenceOf } from '../../../machines/dialogue/commands.ts';
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { clipOf, type Clip } from './clips.ts';
 import { endangers, outcomeOf, trialsOf, type Trial } from './measure.ts';
-import { graveNearMisses, graveNearMissesThird, graveNearMissesUnseen } from './sayings.ts';
+import {
+  graveNearMisses,
+  graveNearMissesFourth,
+  graveNearMissesThird,
+  graveNearMissesUnseen,
+} from './sayings.ts';
 import { HEARD_IN_TRAINING, voices } from './voices.ts';
 
 const { values } = parseArgs({
@@ -46,6 +51,7 @@ const lists: Readonly<Record<string, readonly string[]>> = {
   first: graveNearMisses,
   unseen: graveNearMissesUnseen,
   third: graveNearMissesThird,
+  fourth: graveNearMissesFourth,
 };
 // What the book has a meaning for is no near miss, but a command of its own.
 const nearMisses = (list: readonly string[]) => list.filter((words) => meaning(words) === '');

@@ -129,7 +129,13 @@ function OpenSheet(props: OpenSheetProps) {
   };
   if (open.asks === 'reading') {
     return (
-      <ReadingSheet {...props} title={props.catalogue.text(open.label)} onAnswer={answer} onClose={close} />
+      <ReadingSheet
+        {...props}
+        title={props.catalogue.text(open.label)}
+        foretold={subject?.kind === 'batch' ? (subject.batch.pot?.foretold ?? null) : null}
+        onAnswer={answer}
+        onClose={close}
+      />
     );
   }
   if (open.asks === 'jar') return <JarSheet {...props} choice={open} onAnswer={answer} onClose={close} />;

@@ -13,6 +13,7 @@ import type { Estimate } from '../core/index.ts';
 import type { BatchPlan, Range } from '../core/types.ts';
 import { choiceOf, type SayIt } from './choices.ts';
 import { batchFace, type BatchFace } from './face.ts';
+import { foretoldOf } from './foretold.ts';
 import { reductionView } from './reductionView.ts';
 import type { BatchView, Choice, ClockView, JarView, PotView } from './view.ts';
 
@@ -194,6 +195,7 @@ function potOf(state: BatchState, batch: BatchContext, now: number): PotView | n
     scorchRisk: state !== 'simmering' ? 'none' : left < 10 ? 'high' : left < 25 ? 'some' : 'none',
     readings: estimate?.readings ?? [],
     reduction: estimate && reductionView(estimate, batch.path),
+    foretold: estimate && foretoldOf(estimate, now),
   };
 }
 

@@ -59,6 +59,16 @@ export interface PotView {
   readings: { at: number; massKg: number }[];
   /** Null before the first rolling boil. */
   reduction: ReductionView | null;
+  /** What a reading would tell; null where none tells anything. */
+  foretold: Foretold | null;
+}
+
+/** What one reading of a kind would leave of the range; null where it cannot be taken. */
+export type Narrowed = 'little' | { spanMinutes: number };
+
+export interface Foretold {
+  leftMinutes: Range;
+  by: { massKg: Narrowed | null; depthM: Narrowed | null; tempC: Narrowed | null };
 }
 
 /** How the weight of a pot is expected to fall, for a plot. */

@@ -53,6 +53,11 @@ export const sheetWords = {
   'screen.reading.mass': 'Peso en la olla, sin la olla',
   'screen.reading.depth': 'Altura en el mango de la cuchara',
   'screen.reading.temp': 'Temperatura',
+  'screen.reading.left': 'Quedan {low}–{high} min, por lo que sé ahora.',
+  'screen.reading.tells': 'Lo reduce a un margen de unos {span} min.',
+  'screen.reading.little.mass': 'Ahora dice poco.',
+  'screen.reading.little.depth': 'Ahora dice poco: pese la olla o mida más tarde.',
+  'screen.reading.little.temp': 'Ahora dice poco.',
   'screen.reading.none': 'Rellene al menos uno de los tres.',
 
   'screen.settings.title': 'Ajustes',

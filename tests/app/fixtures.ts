@@ -108,6 +108,7 @@ function pot(over: Partial<PotView> = {}): PotView {
     scorchRisk: 'none',
     readings: [],
     reduction: null,
+    foretold: null,
     ...over,
   };
 }

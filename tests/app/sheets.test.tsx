@@ -4,10 +4,11 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
 import { BoilSheet } from '../../src/app/sheets/BoilSheet.tsx';
 import { CountSheet } from '../../src/app/sheets/CountSheet.tsx';
+import { ReadingSheet } from '../../src/app/sheets/ReadingSheet.tsx';
 import { WhoseSheet } from '../../src/app/sheets/WhoseSheet.tsx';
 import { choiceOf } from '../../src/kitchen/choices.ts';
 import { sayIt } from '../../src/words/sayit.en.ts';
-import { catalogue } from './fixtures.ts';
+import { catalogue, settings } from './fixtures.ts';
 
 const nothing = () => undefined;
 const sheet = { catalogue, onAnswer: nothing, onClose: nothing };
@@ -37,5 +38,23 @@ describe('the boil dropped earlier', () => {
     const choice = choiceOf('boil.droppedEarlier', 'canner-1', false, sayIt);
     const html = renderToStaticMarkup(<CountSheet {...sheet} choice={choice} expected={1} />);
     expect(html).toContain('Minutes ago');
+  });
+});
+
+describe('a reading', () => {
+  test('each says what it would tell before it is taken, and where it tells nothing nothing is said', () => {
+    const foretold = {
+      leftMinutes: { low: 8.2, likely: 19, high: 31.6 },
+      by: { massKg: { spanMinutes: 5.6 }, depthM: 'little' as const, tempC: null },
+    };
+    const html = renderToStaticMarkup(
+      <ReadingSheet {...sheet} title="A reading" settings={settings} foretold={foretold} />,
+    );
+    expect(html).toContain('8–32 min left, by what I know now.');
+    expect(html).toMatch(/Weight in the pot[^<]*<span[^>]*>Narrows that to a span of about 6 min\./);
+    expect(html).toMatch(
+      /Depth on the spoon handle<span[^>]*>Tells little now: weigh the pot, or dip later\./,
+    );
+    expect(html).toMatch(/Temperature<\/span>/);
   });
 });

@@ -1,8 +1,14 @@
 // Does the simmer take as long as the plan says, as often as it says so, in a thousand kitchens it has never seen?
 
 import { beforeAll, describe, expect, it } from 'vitest';
-import { learnFromBatch, remainingMinutes, startEstimate, withReading } from '../../src/core/index.ts';
-import type { Estimate, Range, StoveLearned } from '../../src/core/index.ts';
+import {
+  learnFromBatch,
+  remainingIfRead,
+  remainingMinutes,
+  startEstimate,
+  withReading,
+} from '../../src/core/index.ts';
+import type { Estimate, Measure, Range, StoveLearned } from '../../src/core/index.ts';
 import { hat, measureDepth, weighPot } from '../../src/stove/index.ts';
 import type { Stove } from '../../src/stove/index.ts';
 import { cookEvening, drawCook } from './evenings.ts';
@@ -10,6 +16,7 @@ import type { Evening } from './evenings.ts';
 
 const MS_PER_MIN = 60_000;
 
+const width = ({ low, high }: Pick<Range, 'low' | 'high'>): number => high - low;
 const inside = ({ low, high }: Range, truth: number): boolean => low <= truth && truth <= high;
 const median = (numbers: number[]): number =>
   [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)] ?? NaN;
@@ -37,6 +44,50 @@ function afterReadings(
   return { e, atMs };
 }
 
+interface Asked {
+  narrowing: number;
+  /** Width after the second reading over the width that was foretold before it. */
+  asForetold: number;
+  inside: boolean;
+}
+
+/** The instant at which the page believes that this share of the simmer is over. */
+function believedAt(e: Estimate, share: number, fromMs: number): number {
+  let [before, after] = [fromMs, fromMs + 1000 * MS_PER_MIN];
+  for (let i = 0; i < 40; i++) {
+    const middle = (before + after) / 2;
+    const left = remainingMinutes(e, middle).likely * MS_PER_MIN;
+    if (middle / (middle + left) < share) before = middle;
+    else after = middle;
+  }
+  return before;
+}
+
+/** Two readings, each when the page believes so much to be over; null where the pot is done before the second. */
+function askedFor(
+  { plan, truth }: Evening,
+  shares: readonly number[],
+  measure: Measure,
+  heated: number,
+): Asked | null {
+  let e = startEstimate(plan, 0, null, heated);
+  let atMs = 0;
+  let foretold = NaN;
+  for (const share of shares) {
+    atMs = believedAt(e, share, atMs);
+    const over = atMs / MS_PER_MIN / truth.simmerMinutes;
+    if (over >= 1) return null;
+    foretold = width(remainingIfRead(e, measure, atMs) ?? { low: NaN, high: NaN });
+    e = read(e, truth.at(over), atMs, measure === 'massKg');
+  }
+  const left = remainingMinutes(e, atMs);
+  return {
+    narrowing: width(left) / width(plan.simmerMinutes),
+    asForetold: width(left) / foretold,
+    inside: inside(left, truth.simmerMinutes - atMs / MS_PER_MIN),
+  };
+}
+
 interface Seen {
   evening: Evening;
   before: boolean;
@@ -46,8 +97,8 @@ interface Seen {
   /** Width of what is left after two readings over the width of the plan; and by the readings alone. */
   narrowing: number;
   byReadingsAlone: number;
-  /** The same where both are taken late. */
-  late: { narrowing: number; inside: boolean };
+  /** The same where both are taken when the page believes this much to be over, as a cook would who asks it. */
+  asked: Asked | null;
   error: number;
   byWeight: boolean;
 }
@@ -59,16 +110,14 @@ function see(seed: number): Seen {
   const truth = evening.truth.simmerMinutes;
   const byWeight = from.between(0, 1) < 0.5;
   const heatedMinutes = evening.truth.heatMinutes + from.between(0, TOLD_LATE_MINUTES);
-  const leftAfter = (heated: number | null, shares = EARLY) => {
-    const { e, atMs } = afterReadings(evening, shares, byWeight, heated);
+  const leftAfter = (heated: number | null) => {
+    const { e, atMs } = afterReadings(evening, EARLY, byWeight, heated);
     return { left: remainingMinutes(e, atMs), trueLeft: truth - atMs / MS_PER_MIN };
   };
   const { left, trueLeft } = leftAfter(heatedMinutes);
   const alone = leftAfter(null).left;
-  const late = leftAfter(heatedMinutes, LATE);
   const boil = remainingMinutes(startEstimate(evening.plan, 0, null, heatedMinutes), 0);
   const plain = remainingMinutes(startEstimate(evening.plan, 0), 0);
-  const width = ({ low, high }: Range) => high - low;
   return {
     evening,
     before: inside(planned, truth),
@@ -80,15 +129,19 @@ function see(seed: number): Seen {
     after: inside(left, trueLeft),
     narrowing: width(left) / width(planned),
     byReadingsAlone: width(alone) / width(planned),
-    late: { narrowing: width(late.left) / width(planned), inside: inside(late.left, late.trueLeft) },
+    asked: byWeight
+      ? askedFor(evening, ASKED_TO_WEIGH, 'massKg', heatedMinutes)
+      : askedFor(evening, ASKED_TO_DIP, 'depthM', heatedMinutes),
     error: Math.log(planned.likely / truth),
     byWeight,
   };
 }
 
-/** When the pot is read, as shares of its simmer: before half of it is over, and as it gets near. */
+/** When the pot is read, as shares of its whole simmer, which nobody knows yet. */
 const EARLY = [0.25, 0.5];
-const LATE = [0.6, 0.9];
+/** And as the page believes it: a scale tells enough at any time, a spoon handle once most has sunk that can. */
+const ASKED_TO_WEIGH = [0.3, 0.6];
+const ASKED_TO_DIP = [0.6, 0.9];
 
 /** A cook says that it boils up to this much late: what is told to the page is never the instant itself. */
 const TOLD_LATE_MINUTES = 2;
@@ -165,14 +218,46 @@ describe('the plan against a thousand simulated kitchens', () => {
     expect(median(dipped.map(({ narrowing }) => narrowing))).toBeLessThan(0.9);
   });
 
-  // By then most of what it can sink has sunk: 2 mm of that says more.
-  it('is half as wide after two late readings, weighed or dipped, and stays honest', () => {
-    const dipped = thousand.filter(({ byWeight }) => !byWeight);
-    expect(median(thousand.map(({ late }) => late.narrowing))).toBeLessThanOrEqual(0.5);
-    expect(median(dipped.map(({ late }) => late.narrowing))).toBeLessThanOrEqual(0.5);
-    const share = shareOf(thousand.map(({ late }) => late.inside));
-    expect(share).toBeGreaterThanOrEqual(0.7);
-    expect(share).toBeLessThanOrEqual(0.9);
+  const askedOf = (by: 'weight' | 'depth', product?: string) =>
+    thousand
+      .filter(({ byWeight }) => byWeight === (by === 'weight'))
+      .filter(({ evening }) => product === undefined || evening.plan.request.product === product)
+      .flatMap(({ asked }) => asked ?? []);
+
+  it('is half as wide after two readings when the page thinks them worth it, over all kitchens', () => {
+    const all = thousand.flatMap(({ asked }) => asked ?? []);
+    expect(all.length).toBeGreaterThan(900);
+    expect(median(all.map(({ narrowing }) => narrowing))).toBeLessThanOrEqual(0.45);
+  });
+
+  it('is half as wide after two weighings, for a butter and for a jam', () => {
+    for (const product of ['butter', 'jam'])
+      expect(
+        median(askedOf('weight', product).map(({ narrowing }) => narrowing)),
+        product,
+      ).toBeLessThanOrEqual(0.5);
+  });
+
+  // Most has sunk then that can, and 2 mm of it says more. A jam sinks by 8 mm in all, and keeps more of its range.
+  it('is half as wide after two depths for a butter; a jam they only narrow', () => {
+    expect(median(askedOf('depth', 'butter').map(({ narrowing }) => narrowing))).toBeLessThanOrEqual(0.5);
+    expect(median(askedOf('depth', 'jam').map(({ narrowing }) => narrowing))).toBeLessThan(0.65);
+  });
+
+  it('holds the truth after them in 75 to 85 of 100, by weight and by depth', () => {
+    for (const by of ['weight', 'depth'] as const) {
+      const share = shareOf(askedOf(by).map((asked) => asked.inside));
+      expect(share, by).toBeGreaterThanOrEqual(0.75);
+      expect(share, by).toBeLessThanOrEqual(0.85);
+    }
+  });
+
+  it('foretells how far a reading will narrow it: right in the middle, within a third in 8 of 10', () => {
+    for (const by of ['weight', 'depth'] as const) {
+      const asForetold = askedOf(by).map((asked) => asked.asForetold);
+      expect(Math.abs(median(asForetold) - 1), by).toBeLessThan(0.05);
+      expect(shareOf(asForetold.map((ratio) => Math.abs(ratio - 1) < 1 / 3)), by).toBeGreaterThan(0.8);
+    }
   });
 
   it('stays honest after two readings: 70 to 90 of 100', () => {

@@ -1,6 +1,8 @@
 // Takes what the cook measured in the pot: weight, depth or temperature, in the cook's own units.
 
 import { useState } from 'react';
+import type { Message } from '../../../machines/kitchen/effects.ts';
+import type { Foretold } from '../../kitchen/view.ts';
 import type { Answer, AppProps } from '../actions.ts';
 import { readDepthM, readMassKg, readTempC, type Read } from '../plan/entry.ts';
 import { lowerFirst } from '../../kitchen/lowerFirst.ts';
@@ -8,11 +10,14 @@ import { Sheet } from './Sheet.tsx';
 
 interface ReadingSheetProps extends Pick<AppProps, 'catalogue' | 'settings'> {
   title: string;
+  /** What each reading would tell of this pot now. */
+  foretold: Foretold | null;
   onAnswer: (answer: Answer) => void;
   onClose: () => void;
 }
 
-export function ReadingSheet({ title, catalogue, settings, onAnswer, onClose }: ReadingSheetProps) {
+export function ReadingSheet(props: ReadingSheetProps) {
+  const { title, foretold, catalogue, settings, onAnswer, onClose } = props;
   const [typed, setTyped] = useState({ mass: '', depth: '', temp: '' });
   const [asked, setAsked] = useState(false);
   const word = (key: string) => catalogue.text({ key });
@@ -32,12 +37,14 @@ export function ReadingSheet({ title, catalogue, settings, onAnswer, onClose }: 
     <Sheet title={title} closeLabel={word('screen.cancel')} onClose={onClose}>
       <form className="reading" onSubmit={send} noValidate>
         <p>{word('screen.reading.title')}</p>
+        {foretold && <p>{catalogue.text(leftNow(foretold))}</p>}
         {(['mass', 'depth', 'temp'] as const).map((what) => (
           <Measured
             key={what}
             label={word(`screen.reading.${what}`)}
             unit={lowerFirst(word(`screen.unit.${what}.${settings.units}`))}
             value={typed[what]}
+            tells={foretold && tellsOf(what, foretold, catalogue)}
             trouble={asked || typed[what] !== '' ? troubleOf(read[what], catalogue) : null}
             onChange={(value) => setTyped({ ...typed, [what]: value })}
           />
@@ -70,6 +77,21 @@ function toAnswer(read: { mass: MaybeRead; depth: MaybeRead; temp: MaybeRead }):
   return Object.keys(reading).length === 0 ? null : { kind: 'reading', ...reading };
 }
 
+const measures = { mass: 'massKg', depth: 'depthM', temp: 'tempC' } as const;
+
+const leftNow = ({ leftMinutes: { low, high } }: Foretold): Message => ({
+  key: 'screen.reading.left',
+  params: { low: Math.round(low), high: Math.round(high) },
+});
+
+function tellsOf(what: keyof typeof measures, { by }: Foretold, catalogue: AppProps['catalogue']) {
+  const narrowed = by[measures[what]];
+  if (narrowed === null) return null;
+  if (narrowed === 'little') return catalogue.text({ key: `screen.reading.little.${what}` });
+  const span = Math.max(1, Math.round(narrowed.spanMinutes));
+  return catalogue.text({ key: 'screen.reading.tells', params: { span } });
+}
+
 function troubleOf(read: MaybeRead, catalogue: AppProps['catalogue']): string | null {
   return read && !read.ok ? catalogue.text(read.says) : null;
 }
@@ -78,14 +100,18 @@ interface MeasuredProps {
   label: string;
   unit: string;
   value: string;
+  tells: string | null;
   trouble: string | null;
   onChange: (value: string) => void;
 }
 
-function Measured({ label, unit, value, trouble, onChange }: MeasuredProps) {
+function Measured({ label, unit, value, tells, trouble, onChange }: MeasuredProps) {
   return (
     <label className={trouble ? 'measured wrong' : 'measured'}>
-      <span>{label}</span>
+      <span>
+        {label}
+        {tells && <span className="tells">{tells}</span>}
+      </span>
       <span className="measured-entry">
         <input
           inputMode="decimal"

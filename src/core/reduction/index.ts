@@ -12,4 +12,4 @@ export {
   scorchRisk,
   stirEveryMinutes,
 } from './outlook.ts';
-export { isFarOff, withReading, type Reading } from './readings.ts';
+export { isFarOff, remainingIfRead, withReading, type Measure, type Reading } from './readings.ts';

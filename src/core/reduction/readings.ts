@@ -1,9 +1,10 @@
 // What does a weight, a depth, a temperature or "it is at half" tell of the pot?
 
-import { solidsAtRisePct } from '../sugar-water.ts';
+import { solidsAtRisePct, spreadRiseC } from '../sugar-water.ts';
+import type { Range } from '../types.ts';
 import { boilsAtC } from '../water.ts';
 import { advanced, type Estimate } from './estimate.ts';
-import { depthOfM, kgPerLAt } from './outlook.ts';
+import { depthOfM, kgPerLAt, remainingMinutes } from './outlook.ts';
 import { isDoubted, observe, type Belief, type Gradient } from './filter.ts';
 import { bottomM2, LOG_TARGET, MASS } from './simmer.ts';
 
@@ -40,6 +41,26 @@ export function isFarOff(e: Estimate, reading: Reading, at: number): boolean {
   return massesRead(now, reading).some(([kg, sdKg]) =>
     isDoubted(now.belief, ofMass, kg - now.belief.mean[MASS], sdKg ** 2),
   );
+}
+
+/** One thing that can be read of a pot. */
+export type Measure = 'massKg' | 'depthM' | 'tempC';
+
+/** Minutes that would be left after a reading at this instant which finds just what is believed: how far a reading
+ *  narrows the range does not hang on what it finds, unless it is far off. Null where it can tell nothing: a depth in
+ *  a pot of unknown width, anything where a timed minute decides. */
+export function remainingIfRead(e: Estimate, measure: Measure, at: number): Range | null {
+  if (e.timedMinutes !== undefined || (measure === 'depthM' && !e.simmer.potKnown)) return null;
+  const now = advanced(e, at);
+  return remainingMinutes(withReading(now, { [measure]: believed(now, measure) }, at), at);
+}
+
+function believed(now: Estimate, measure: Measure): number {
+  const massKg = now.belief.mean[MASS];
+  if (measure === 'massKg') return massKg;
+  if (measure === 'depthM') return depthOfM(now, massKg);
+  const solidsPct = (now.targetSolubleSolidsPct * Math.exp(now.belief.mean[LOG_TARGET])) / massKg;
+  return boilsAtC(now.pressurePa) + spreadRiseC(now.pressurePa, solidsPct, now.product);
 }
 
 /** What is read of the mass, each with its standard deviation. */

@@ -23,6 +23,7 @@ export const sights = [
   'scorch',
   'steamBurns',
   'mash',
+  'stirIn',
   'coldPlate',
   'hotJars',
   'ventedBlender',
@@ -50,7 +51,7 @@ const ofBatch: Record<BatchFace, readonly SightId[]> = {
   settingUp: ['nickedRim', 'coldPlate'],
   mashing: ['mash'],
   softening: ['simmer'],
-  melting: [], // stirring is drawn over a flame, and there is none yet
+  melting: ['stirIn'],
   comingToBoil: ['rollingBoil', 'boil', 'foam'],
   simmering: ['simmer', 'stirBottom', 'spoonCoats', 'potDepth', 'scorch'],
   boilingHard: ['rollingBoil', 'stirBottom', 'spoonCoats', 'foam', 'scorch'],

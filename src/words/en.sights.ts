@@ -82,6 +82,10 @@ export const sightWords: Record<Key, string> = {
   'see.mash.said': 'Crush it until the fruit swims in its own juice.',
   'see.mash.alt':
     'A pot cut open, no flame. A masher presses the fruit down. Juice stands above the floor and between the pieces, and no dry sugar is left below. Now heat will not burn it.',
+  'see.stirIn': 'Stir till none is left',
+  'see.stirIn.said': 'Stir with no flame until the spoon feels no grain or lump.',
+  'see.stirIn.alt':
+    'A pot of juice cut open, no flame. Grains fall in while a spoon stirs round. The deeper they sink, the smaller they are, and none lies on the floor. When the spoon scrapes no grain and no lump is left, heat will not burn it.',
   'see.coldPlate': 'The cold plate',
   'see.coldPlate.said': 'A plate in the freezer, a quarter of an hour before the test.',
   'see.coldPlate.alt':

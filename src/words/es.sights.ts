@@ -80,6 +80,10 @@ export const sightWords = {
   'see.mash.said': 'Aplaste hasta que la fruta nade en su jugo.',
   'see.mash.alt':
     'Una olla cortada, sin fuego. Un machacador aplasta la fruta. El jugo cubre el fondo y llena los huecos, y abajo no queda azúcar seco. Ahora el calor no la quema.',
+  'see.stirIn': 'Remover hasta que no quede',
+  'see.stirIn.said': 'Remueva sin fuego hasta que la cuchara no note granos ni grumos.',
+  'see.stirIn.alt':
+    'Una olla de jugo cortada, sin fuego. Caen granos mientras una cuchara remueve. Cuanto más bajan, más pequeños son, y en el fondo no queda ninguno. Cuando la cuchara no raspa granos ni quedan grumos, el calor no lo quema.',
   'see.coldPlate': 'El plato frío',
   'see.coldPlate.said': 'Un plato en el congelador, un cuarto de hora antes de la prueba.',
   'see.coldPlate.alt':

@@ -177,6 +177,7 @@ export const englishSights: Forms<SightId> = {
   scorch: ['scorching', 'a scorched pot'],
   steamBurns: ['where steam burns', 'the steam'],
   mash: ['the mash', 'mashed fruit'],
+  stirIn: ['stirring it in', 'sugar melting'],
   coldPlate: ['the cold plate'],
   hotJars: ['hot jars', 'a hot jar'],
   ventedBlender: ['the blender', 'blending'],

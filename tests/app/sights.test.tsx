@@ -8,6 +8,7 @@ import { mainOfCanner } from '../../machines/canner/choices.ts';
 import { SeeIt } from '../../src/app/sheets/SeeIt.tsx';
 import { Sight } from '../../src/app/drawings/sights/Sight.tsx';
 import { sightOnStage, type Scene } from '../../src/app/stove/scene.ts';
+import type { BatchFace } from '../../src/kitchen/face.ts';
 import { sights, sightsOf } from '../../src/kitchen/sights.ts';
 import { sentencesIn, wordsIn } from '../words/grade.ts';
 import { catalogue, states } from './fixtures.ts';
@@ -40,7 +41,8 @@ describe.each(sights)('%s', (sight) => {
 });
 
 test('every state of the work that the cook takes part in has a picture, and every picture a state', () => {
-  const batch = Object.keys(mainOfBatch).map((state) => sightsOf('batch', state));
+  const faces = ['boilingHard', 'softening', 'melting'] satisfies BatchFace[];
+  const batch = [...Object.keys(mainOfBatch), ...faces].map((state) => sightsOf('batch', state));
   const canner = Object.keys(mainOfCanner).map((state) => sightsOf('canner', state));
   for (const shown of [...batch, ...canner]) expect(shown.length).toBeGreaterThan(0);
   expect(sights.filter((sight) => ![...batch, ...canner].flat().includes(sight))).toEqual([]);

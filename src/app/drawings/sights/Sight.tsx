@@ -30,6 +30,7 @@ const drawings: Record<SightId, () => React.ReactNode> = {
   scorch: pots.Scorch,
   steamBurns: pots.SteamBurns,
   mash: pots.Mash,
+  stirIn: pots.StirIn,
   coldPlate: plates.ColdPlate,
   hotJars: jars.HotJars,
   ventedBlender: canner.VentedBlender,

@@ -125,6 +125,43 @@ export function Mash() {
   );
 }
 
+/** Grains fall in at the right, and are the smaller the deeper they have sunk; on the floor lies none. */
+export function StirIn() {
+  const level = 116;
+  const grains: readonly (readonly [x: number, y: number, side: number])[] = [
+    [276, 20, 13],
+    [300, 30, 13],
+    [286, 48, 13],
+    [310, 62, 13],
+    [274, 76, 13],
+    [298, 92, 13],
+    [284, 134, 10],
+    [304, 142, 9],
+    [266, 152, 7],
+    [290, 164, 6],
+    [272, 178, 4],
+  ];
+  return (
+    <>
+      <Vessel level={level}>
+        <path className="swirl" d="M112 186 Q176 224 246 190" />
+        <path className="swirl" d="M132 152 Q170 168 204 156" />
+      </Vessel>
+      {grains.map(([x, y, side]) => (
+        <rect
+          key={`${x} ${y}`}
+          className="grain"
+          width={side}
+          height={side}
+          transform={`translate(${x} ${y}) rotate(${(x * 7 + y) % 90})`}
+        />
+      ))}
+      <Spoon x={166} y={196} lean={-14} long={180} />
+      <Arrow d="M214 42 Q160 66 96 44" head={[78, 34, 208]} />
+    </>
+  );
+}
+
 export function PotDepth() {
   const [start, stop] = [104, 168];
   return (

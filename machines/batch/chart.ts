@@ -187,6 +187,7 @@ export const batchMachine = batch.createMachine({
         ],
         'kitchen.returned': [
           { guard: 'restedAWholeDay', target: 'checkingSeals' },
+          { guard: 'restedTwelveHours', actions: ['sayMayCheckSeals', 'noteRestedSaid'] },
           { actions: 'sayWhereWeAre' },
         ],
       },
@@ -202,6 +203,8 @@ export const batchMachine = batch.createMachine({
           { guard: 'notMoreThanThereAre', target: 'puttingAway', actions: 'noteFailedSeals' },
           { actions: 'sayTooManyFailed' },
         ],
+        // Asked for in the night, or to a page that was closed: nobody heard it.
+        'kitchen.returned': { actions: 'sayCheckSeals' },
       },
     },
 
@@ -217,6 +220,7 @@ export const batchMachine = batch.createMachine({
           target: 'reheating',
           actions: ['putTheSealedAway', 'emptyTheJars'],
         },
+        'kitchen.returned': { actions: 'sayPutAway' },
       },
     },
 

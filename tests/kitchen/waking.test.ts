@@ -57,3 +57,23 @@ test('jars that went cold while they waited are told before a rest that goes on'
   expect(said.filter((line) => /plum/i.test(line))).toHaveLength(1);
   expect(said.filter((line) => /not safe for the shelf/i.test(line))).toHaveLength(1);
 });
+
+test.each([
+  ['twelve hours and more', 13, false, /^plum: .*you may check the seals/i],
+  ['a whole day', 25, false, /^plum: .*check all three jars/i],
+  ['a whole day, and it had been asked while nobody was about', 26, true, /^plum: .*check all three jars/i],
+])('the morning after, jars at rest for %s are told to be checked', async (_for, hours, asked, words) => {
+  const book = logbook(['plum', 'pear']);
+  book.toLoaded(3).serve().wait(5).canner('jars.out');
+  if (asked) book.wait(24 * 60 + 5);
+  const since = book.now;
+  const said = await wokenAfter([...book.entries], since, hours * 60 - (asked ? 24 * 60 + 5 : 0));
+  expect(said.filter((line) => words.test(line)), said.join('\n')).toHaveLength(1);
+});
+
+test('jars that wait to be put away are told of anew', async () => {
+  const book = logbook(['plum', 'pear']);
+  book.toLoaded(3).serve().wait(5).canner('jars.out').wait(25 * 60).tell('seals.failed', 'plum', { count: 1 });
+  const said = await wokenAfter([...book.entries], book.now, 40);
+  expect(said.filter((line) => /^plum: .*two jars for the shelf.*one to the fridge now/i.test(line))).toHaveLength(1);
+});

@@ -187,7 +187,6 @@ export const batchMachine = batch.createMachine({
         ],
         'kitchen.returned': [
           { guard: 'restedAWholeDay', target: 'checkingSeals' },
-          { guard: 'restedTwelveHours', actions: ['sayMayCheckSeals', 'noteRestedSaid'] },
           { actions: 'sayWhereWeAre' },
         ],
       },

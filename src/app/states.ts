@@ -1,8 +1,8 @@
-// For whoever looks at the page from outside: who is in which state and until when, on the root element.
+// For whoever looks at the page from outside: who is in which state and until when, and what is being said, on the root element.
 
 import type { KitchenView } from '../kitchen/view.ts';
 
-export function showStates({ now, batches, canners }: KitchenView): void {
+export function showStates({ now, batches, canners, caption }: KitchenView): void {
   const states = [
     ...batches.map(({ name, state }) => [name, state]),
     ...canners.map(({ state }) => ['canner', state]),
@@ -15,6 +15,7 @@ export function showStates({ now, batches, canners }: KitchenView): void {
   )[0];
   const simmer = batches.flatMap(({ clock }) => (clock?.kind === 'about' ? [clock.until.likely] : []))[0];
   shown['clockUntil'] = until === undefined ? '' : String(Math.round(until));
+  shown['saying'] = caption?.speaking ? caption.text : '';
   shown['now'] = String(Math.round(now));
   shown['simmerUntil'] = simmer === undefined ? '' : String(Math.round(simmer));
 }

@@ -68,12 +68,23 @@ test.each([
   if (asked) book.wait(24 * 60 + 5);
   const since = book.now;
   const said = await wokenAfter([...book.entries], since, hours * 60 - (asked ? 24 * 60 + 5 : 0));
-  expect(said.filter((line) => words.test(line)), said.join('\n')).toHaveLength(1);
+  expect(
+    said.filter((line) => words.test(line)),
+    said.join('\n'),
+  ).toHaveLength(1);
 });
 
 test('jars that wait to be put away are told of anew', async () => {
   const book = logbook(['plum', 'pear']);
-  book.toLoaded(3).serve().wait(5).canner('jars.out').wait(25 * 60).tell('seals.failed', 'plum', { count: 1 });
+  book
+    .toLoaded(3)
+    .serve()
+    .wait(5)
+    .canner('jars.out')
+    .wait(25 * 60)
+    .tell('seals.failed', 'plum', { count: 1 });
   const said = await wokenAfter([...book.entries], book.now, 40);
-  expect(said.filter((line) => /^plum: .*two jars for the shelf.*one to the fridge now/i.test(line))).toHaveLength(1);
+  expect(
+    said.filter((line) => /^plum: .*two jars for the shelf.*one to the fridge now/i.test(line)),
+  ).toHaveLength(1);
 });

@@ -17,7 +17,7 @@ import type { EveningSettings } from './settings.ts';
 import { ShownEvening, type EveningView } from './shownEvening.ts';
 import { nextTime, onTheWall, timeOfDay, timeOfPlan } from './times.ts';
 import { Untold, waitWords } from './untold.ts';
-import { waitsIn, waitsOf, type Wait } from './waits.ts';
+import { isCalledFor, waitsIn, waitsOf, type Wait } from './waits.ts';
 
 type Say = Extract<Effect, { type: 'say' }>;
 
@@ -182,6 +182,7 @@ export class Evening {
   #tellChanges(told: EveningPlan, plan: EveningPlan): EveningPlan {
     const changes = changesFor(told, plan);
     for (const change of changes) {
+      if (isCalledFor(change, this.#heldBack, this.#waits)) continue;
       const words = changeWords(change, plan.request, this.#speech(plan));
       const slot = 'task' in change ? change.task : change.kind;
       this.#say(`change-${slot}`, { key: 'evening.words', params: { words } });

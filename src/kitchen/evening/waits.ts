@@ -1,6 +1,6 @@
 // Who is told to wait, and until when: what the charts would call for now, and the plan wants later.
 
-import type { EveningPlan, EveningTask, Step } from '../../core/evening/types.ts';
+import type { Change, EveningPlan, EveningTask, Step } from '../../core/evening/types.ts';
 import type { Actors } from '../kitchenView.ts';
 import type { BatchView, CannerView, ClockView } from '../view.ts';
 import type { PutOff } from './putOff.ts';
@@ -89,6 +89,16 @@ function forACanner(plan: EveningPlan, actors: Actors): Set<string> {
 
 function belongs({ id, batches }: EveningTask, about: string): boolean {
   return batches.includes(about) || id.startsWith(`${about}/`);
+}
+
+/** "Put it on now" says nothing to whoever is called to put it on in the same breath. */
+export function isCalledFor(
+  change: Change,
+  heldBack: ReadonlyMap<string, unknown>,
+  waits: readonly Wait[],
+): boolean {
+  if (change.kind !== 'startMoved' || change.step !== 'heat') return false;
+  return change.batches.every((id) => heldBack.has(id) && !waits.some(({ about }) => about === id));
 }
 
 /** Whoever waits shows it: what to do is to wait, and the clock runs to when it is called. */

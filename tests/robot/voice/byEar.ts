@@ -5,6 +5,7 @@ import { rms } from '../../browser/harness/reRecognise.ts';
 import { launchKitchen, type Kitchen } from '../../browser/harness/kitchen.ts';
 import { FRUITS, type RobotEvening } from './evening.ts';
 import { openPromptListener } from './listener.ts';
+import { takeShown, watchWhatIsShown, type Shown } from './shown.ts';
 
 /** Silence that ends an utterance, ms (the page draws breath for longer); and a step of the robot's world, ms of wall time. */
 const PAUSE_MS = 480;
@@ -22,11 +23,18 @@ const [WEIGHT_POUNDS, WEIGHT_OUNCES] = [
   'Weight of the fruit, as bought, oz',
 ];
 const POUNDS = 3;
+const EXAMPLES: Readonly<Record<string, string>> = {
+  'damson plum': 'Damson plums',
+  pear: 'Pears',
+  'crab apple': 'Crab apples',
+};
 
 export interface HeardEvening {
   kitchen: Kitchen;
   /** One line for each thing said by either, with its second. */
   record: string[];
+  /** What the page began to say, and what it showed then. */
+  shown: Shown[];
 }
 
 /** Plans the batches by touch, as on paper beforehand; from then on only sound passes between the two. */
@@ -40,6 +48,8 @@ export async function eveningByEar(
   let pace = paces.cooking;
   const kitchen = await launchKitchen({ open: `/?practice=${pace}&voice=bundled` });
   const listener = await openPromptListener(prompts);
+  await watchWhatIsShown(kitchen.page);
+  const shown: Shown[] = [];
   await planAll(kitchen);
   const record: string[] = [];
   const began = Date.now();
@@ -51,12 +61,18 @@ export async function eveningByEar(
   let heardTo = began;
   let last = began;
   let told = began;
-  /** For whoever reads along: what the page really says; the cook never sees it. */
-  let shown = '';
   let restsSince: number | null = null;
+  /** For the proof, and whoever reads along: what the page really says; the cook never sees it. */
+  async function look(): Promise<void> {
+    const news = await takeShown(kitchen.page);
+    shown.push(...news);
+    for (const { at, words } of news)
+      tell(`${((at - began) / 1000).toFixed(0)}    (the page says: ${words})`);
+  }
   /** A day of rest goes by faster: the same kitchen, opened anew at another pace. */
   async function atPace(next: number): Promise<void> {
     note('kitchen', `at ${next} times the pace`);
+    await look();
     await kitchen.page.goto(`${kitchen.url}/?practice=${next}&voice=bundled`);
     await kitchen.page.waitForSelector('main.stove');
     await kitchen.page.mouse.click(CLEAR_OF_BUTTONS.x, CLEAR_OF_BUTTONS.y);
@@ -75,11 +91,7 @@ export async function eveningByEar(
     if (isNight !== (pace === paces.night)) continue;
     cook.passes(((wall - last) / 60_000) * pace, (wall - last) / 60_000);
     last = wall;
-    const caption = await kitchen.page.evaluate(() => document.querySelector('.caption')?.textContent ?? '');
-    if (caption !== shown) {
-      shown = caption;
-      tell(`${((wall - began) / 1000).toFixed(0)}    (on the screen: ${caption})`);
-    }
+    await look();
     if (wall - told >= WAITS_TOLD_MS) {
       told = wall;
       const states = await kitchen.page.evaluate(() => document.documentElement.dataset['kitchen'] ?? '');
@@ -105,22 +117,24 @@ export async function eveningByEar(
     await new Promise((resolve) => setTimeout(resolve, STEP_MS));
   }
   listener.close();
-  return { kitchen, record };
+  await look();
+  return { kitchen, record, shown };
 }
 
 async function planAll(kitchen: Kitchen): Promise<void> {
   const { page } = kitchen;
-  for (const [i, example] of ['Damson plums', 'Pears', 'Crab apples']
-    .slice(0, Object.keys(FRUITS).length)
-    .entries()) {
-    await page.getByRole('button', { name: example }).click();
+  const fruits = Object.values(FRUITS);
+  for (const [i, fruit] of fruits.entries()) {
+    // One kitchen for all of them; what has no button of its own is looked for by its name.
+    await page.getByRole('button', { name: EXAMPLES[fruit] ?? 'Pears' }).click();
+    if (!EXAMPLES[fruit]) await page.locator('.fruit-field').getByRole('radio', { name: fruit, exact: true }).check(); // prettier-ignore
     await page.getByRole('radio', { name: 'Butter', exact: true }).check();
     // As much as is in the robot's pots.
     await page.getByLabel(WEIGHT_POUNDS).fill(String(POUNDS));
     await page.getByLabel(WEIGHT_OUNCES).fill('8');
     await page.getByRole('button', { name: i === 0 ? 'Start cooking' : 'Add to the stove' }).click();
     await page.waitForSelector('main.stove');
-    if (i === 2) break;
+    if (i === fruits.length - 1) break;
     await page.getByRole('button', { name: 'More', exact: true }).click();
     await page.getByRole('button', { name: 'Plan another batch' }).click();
   }

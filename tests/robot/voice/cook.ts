@@ -48,7 +48,10 @@ const LETS_FINISH = 0.07;
 const ANSWER_STALE = 0.4;
 /** Hands that have had nothing to do for so long ask what is next; of one pot not more often than the second. Minutes of wall time. */
 const [IDLE, ASKS_EVERY] = [0.5, 2.5];
+/** Jars are left alone for a day, as the page told when they came to rest; then their cook asks after them. */
+const NIGHT_MINUTES = 24 * 60 + 5;
 const CANNER = 'canner';
+const JARS_READY = 'the jars are hot and ready';
 const CANNER_HOT_C = 82; // 180 F, the published heat of the water for hot jars
 
 export class RobotCook {
@@ -66,7 +69,8 @@ export class RobotCook {
   readonly #watching = new Map<string, 'boil' | 'thick' | 'hot' | 'full boil' | 'keeps boiling'>();
   readonly #simmeredOnce = new Set<string>();
   readonly #slipped = new Set<string>();
-  readonly #rested = new Set<string>();
+  /** Jars at rest, and since when: by its own clock it knows when it is morning. */
+  readonly #rested = new Map<string, number>();
   /** Whose spoonful lies on a plate and was not judged yet. */
   readonly #onPlate = new Set<string>();
   #boilBegan: number | null = null;
@@ -96,14 +100,18 @@ export class RobotCook {
     return this.#awayUntil !== null && this.#now < this.#awayUntil;
   }
 
-  /** Nothing on the stove, nothing to do: jars rest. */
+  /** Nothing on the stove, nothing to do: jars rest, and it is not yet the next day. */
   get resting(): boolean {
     return (
       this.#jobs.length === 0 &&
       this.#sayings.length === 0 &&
       this.#watching.size === 0 &&
-      this.#rested.size + this.ends.size >= this.#names.length
+      this.#names.every((name) => this.ends.has(name) || this.#sleeps(name))
     );
+  }
+
+  #sleeps(fruit: string): boolean {
+    return this.#now - (this.#rested.get(fruit) ?? -Infinity) < NIGHT_MINUTES;
   }
 
   /** In words, for whoever reads the log of a long evening. */
@@ -220,7 +228,7 @@ export class RobotCook {
         this.#world.heat(fruit, 0);
         return this.#then(fruit, 2, `the ${fruit} is skimmed`);
       case 'batch.strain':
-        return this.#then(fruit, 8, `the ${fruit} is strained`);
+        return this.#then(fruit, 5, `the ${fruit} is strained`);
       case 'batch.blend':
         return this.#then(fruit, 3, `the ${fruit} is blended`);
       case 'batch.spoonOnPlate':
@@ -240,22 +248,23 @@ export class RobotCook {
         return this.#then(fruit, 1, `the ${fruit} is loosened`);
       case 'batch.readyJars':
         this.#onPlate.delete(fruit);
+        if (this.#sayings.some((one) => one.about === fruit && one.sentence === JARS_READY)) return;
         return this.#hands(
           fruit,
           'ready jars',
           3,
           () =>
             // To be told of the jars once more is no answer; to be asked which is not the end of it.
-            this.#says('the jars are hot and ready', fruit, ({ key }) => key === 'batch.fill'),
+            this.#says(JARS_READY, fruit, ({ key }) => key === 'batch.fill'),
           // Filled jars cannot wait, the pot can: no cook fills jars for a canner that is taken.
           () => this.#loaded.length === 0 && this.#filled.length === 0,
         );
       case 'batch.fill':
-        return this.#then(fruit, 8, `${counted(this.#jars.get(fruit) ?? 0)} jars of ${fruit}`, () =>
+        return this.#then(fruit, 5, `${counted(this.#jars.get(fruit) ?? 0)} jars of ${fruit}`, () =>
           this.#filled.push(fruit),
         );
       case 'batch.rest':
-        this.#rested.add(fruit);
+        this.#rested.set(fruit, this.#now);
         return this.#settleAbout(fruit);
       case 'batch.checkSeals':
         return this.#then(
@@ -415,7 +424,7 @@ export class RobotCook {
   /** Its hands or its eyes are on it, or it needs neither. */
   #isBusyWith(fruit: string): boolean {
     return (
-      this.#rested.has(fruit) ||
+      this.#sleeps(fruit) ||
       this.ends.has(fruit) ||
       this.#watching.has(fruit) ||
       this.#loaded.includes(fruit) ||
@@ -458,6 +467,7 @@ export class RobotCook {
     this.#held = null;
     this.#world.heat(fruit, 0.75);
     this.#says(`carry on with the ${fruit}`, fruit, spokeOf(fruit));
+    this.#says('what is the plan', '', ({ key }) => key.startsWith('evening.plan.'));
   }
 
   // --- What it says ---

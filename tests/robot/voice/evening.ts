@@ -1,4 +1,4 @@
-// An evening of three batches for the robot cook: what is planned, and what really is in the pots.
+// An evening of four batches for the robot cook: what is planned, and what really is in the pots.
 
 import type { BatchPlan } from '../../../src/core/types.ts';
 import { englishMessages, type MessageKey } from '../../../src/words/en.ts';
@@ -7,7 +7,12 @@ import { RobotCook, SHORT_STEPS, type Mischief } from './cook.ts';
 import { promptsOf, type Prompts } from './prompts.ts';
 import { World } from './world.ts';
 
-export const FRUITS = { damson: 'damson plum', pear: 'pear', crabapple: 'crab apple' } as const;
+export const FRUITS = {
+  damson: 'damson plum',
+  pear: 'pear',
+  crabapple: 'crab apple',
+  quince: 'quince',
+} as const;
 
 export interface RobotEvening {
   plans: BatchPlan[];
@@ -19,7 +24,7 @@ export interface RobotEvening {
 const HEARD = /^(batch|canner|dialogue|kitchen|evening|how|bare)\./;
 /** Sentences made of other sentences: heard as those. */
 const MADE_OF_OTHERS =
-  /\.why$|whatNext|kitchen\.(named|putRight)|evening\.(words|advice|because|change|plan|work|and|then|gather|away)/;
+  /\.why$|whatNext|kitchen\.(named|putRight)|evening\.(words|advice\.(keepHot|shareLoad|crowded|late)|because|work|and|then|away)/;
 
 export function robotEvening(mischief: Mischief, seed = 7): RobotEvening {
   const names = Object.values(FRUITS);

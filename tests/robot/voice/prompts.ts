@@ -23,8 +23,8 @@ const LITERAL = 0;
 const ARGUMENT = 1;
 const POUND = 7;
 
-/** What is put into a sentence: a time, a weight or a length, a count, a batch's name, or any words. */
-type Gap = 'time' | 'measure' | 'count' | 'name' | 'words';
+/** What is put into a sentence: a time, a time of day, a weight or a length, a count, batches' names, or any words. */
+type Gap = 'time' | 'clock' | 'measure' | 'count' | 'name' | 'names' | 'words';
 
 /** A stretch of a sentence: words that are always the same, one of several ways on, or something put in. */
 type Part = { words: string } | { oneOf: Part[][] } | { gap: Gap };
@@ -32,6 +32,7 @@ type Part = { words: string } | { oneOf: Part[][] } | { gap: Gap };
 const DIGITS = 'one two three four five six seven eight nine';
 const TEENS = 'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen';
 const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety';
+const HOURS = `${DIGITS} ten eleven twelve`;
 const UNITS =
   'pound pounds ounce ounces gram grams kilo kilos inch inches centimeter centimeters millimeter millimeters cup cups quart quarts teaspoon teaspoons tablespoon tablespoons liter liters degree degrees foot feet meter meters'; // prettier-ignore
 const either = (words: string): string => `( ${words.split(' ').join(' | ')} )`;
@@ -42,11 +43,12 @@ const GAP_RULES = [
   '<count> = zero | <number>;',
   '<part> = ( a half | a quarter | three quarters );',
   '<time> = [about] ( a minute | less than a minute | <number> minutes | one minute | an hour [ and ( <part> | <number> minutes ) ] | <number> ( hours | hour ) [ and <number> minutes ] | <number> and <part> hours | <number> ( second | seconds ) );',
+  `<clock> = ${either(HOURS)} ( o'clock | oh ${either(DIGITS)} | ${either(TEENS)} | ${either(TENS)} [ ${either(DIGITS)} ] );`,
   `<measure> = [about] ( [ <number> hundred ] <number> [ ( and <part> | point <number> ) ] ${either(UNITS)} [ <number> ${either('ounce ounces')} ] | ( <part> | ( an eighth | three eighths | half ( a | an ) | three quarters of ( a | an ) ) ) [ of ( a | an ) ] ${either(UNITS)} );`,
 ];
 const GAP_WORDS = [
   ...new Set(
-    `${DIGITS} ${TEENS} ${TENS} ${UNITS} zero hundred about a an and or of point half quarter quarters eighth eighths less than minute minutes hour hours second seconds three`.split(
+    `${DIGITS} ${TEENS} ${TENS} ${UNITS} oh o'clock zero hundred about a an and or of point half quarter quarters eighth eighths less than minute minutes hour hours second seconds three`.split(
       ' ',
     ),
   ),
@@ -114,6 +116,7 @@ export function promptsOf(
         'grammar page;',
         ...GAP_RULES,
         `<name> = ( ${names.join(' | ')} );`,
+        '<names> = <name> [ [ <name> ] and <name> ];',
         `<words> = ( ${freeWords.join(' | ')} )+;`,
         ...best.map(({ jsgf }, i) => `<s${i}> = ${jsgf};`),
         `public <said> = ( [ <name> [ [ <name> ] and <name> ] ] ( ${best.map((_, i) => `<s${i}>`).join(' | ')} ) )+;`,
@@ -122,6 +125,20 @@ export function promptsOf(
     promptsIn: (heard) => read(heard, patterns, names),
   };
 }
+
+const wordings = (start: string): string[] =>
+  Object.entries(englishMessages).flatMap(([key, words]) => (key.startsWith(start) ? [words] : []));
+
+/** Parameters of the plan's sentences that are sentences of the catalogue themselves. */
+const MADE_OF: Readonly<Record<string, () => Part[]>> = {
+  because: () => [{ oneOf: [[], ...wordings('evening.because.').map(partsOf)] }],
+  step: () => [{ oneOf: wordings('screen.evening.step.').map(partsOf) }],
+  works() {
+    const work: Part = { oneOf: wordings('evening.work.').map(partsOf) };
+    const then: Part[] = [{ words: 'then' }, work];
+    return [work, { oneOf: [[], then, [...then, ...then]] }];
+  },
+};
 
 const split = (text: string): string[] => text.split(' ');
 
@@ -159,13 +176,16 @@ function walk(ast: Ast): Part[] {
     if (element.type === POUND) return [{ gap: 'count' }];
     if ('options' in element)
       return [{ oneOf: Object.values(element.options).map(({ value }) => walk(value)) }];
-    return [{ gap: gapOf(element.type === ARGUMENT ? element.value : '') }];
+    const parameter = element.type === ARGUMENT ? element.value : '';
+    return MADE_OF[parameter]?.() ?? [{ gap: gapOf(parameter) }];
   });
 }
 
 function gapOf(parameter: string): Gap {
   const quantity = quantityOf(parameter);
   if (quantity !== null) return /inutes|econds/.test(quantity) ? 'time' : 'measure';
+  if (/^(time|from|to|until|was|finish)$/.test(parameter)) return 'clock';
+  if (parameter === 'names') return 'names';
   if (/^(jars|count|hours|fits|pings|cold|shelf|spare|voids|more)$/.test(parameter)) return 'count';
   return /^(name|insteadOf)$/.test(parameter) ? 'name' : 'words';
 }
@@ -206,6 +226,7 @@ function regex(parts: readonly Part[], names: readonly string[]): string {
 
 function gapPattern(gap: Gap, names: readonly string[]): string {
   if (gap === 'name') return `(?:${names.join('|')}) `;
+  if (gap === 'names') return `(?:(?:and )?(?:${names.join('|')}) )+`;
   if (gap === 'words') return '(?:.+? )';
   return `(?:(?:${GAP_WORDS.join('|')}) )+`;
 }

@@ -1,17 +1,25 @@
-// `npm run robot`: the robot cook cooks three batches by ear and voice alone.
+// `npm run robot`: the robot cook cooks four batches by ear and voice alone.
 //
 //   npm run robot                        before the real page, at six times the pace, up to the rest, for at most an hour
 //   npm run robot -- --pace 10 --minutes 20
 //   npm run robot -- --air --noise 20    without a page: sound between the two recognisers, up to the shelf; in a quiet
 //                                        room, or with the voice so many decibels over the boil
 //
-// The page must be built (`npm run build`). Prints what either says; ends with what became of each batch.
+// The page must be built (`npm run build`). Prints what either says; ends with what became of each batch, and before
+// the page with what its recorded sound proves: no two prompts overlap, and the plan spoken is the plan shown.
+// `--keep FOLDER` keeps the recording and what was shown.
 
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { encodeWav } from '../../../src/sound/wav.ts';
 import { fliteVoice } from '../../voice/corpus/voices.ts';
+import type { Heard } from '../../browser/harness/recorder.ts';
 import { eveningByEar } from './byEar.ts';
 import { bySound } from './bySound.ts';
 import { robotEvening, type RobotEvening } from './evening.ts';
+import { found, overlapping, planShown } from './proof.ts';
+import type { Shown } from './shown.ts';
 import { eveningAtOneTable } from './table.ts';
 
 const { values } = parseArgs({
@@ -21,6 +29,7 @@ const { values } = parseArgs({
     minutes: { type: 'string', default: '60' },
     air: { type: 'boolean' },
     noise: { type: 'string' },
+    keep: { type: 'string' },
   },
 });
 const SLT_HZ = 170;
@@ -44,15 +53,42 @@ console.log(wellEnded && !spoilt ? 'every jar is put away' : 'not every batch ca
 process.exitCode = wellEnded && !spoilt ? 0 : 1;
 
 async function beforeThePage({ prompts, plans }: RobotEvening): Promise<boolean> {
-  const { kitchen } = await eveningByEar(
+  const { kitchen, shown } = await eveningByEar(
     { plans, cook, prompts },
     { cooking: Number(values.pace), night: Number(values.night) },
     Number(values.minutes),
     () => cook.finished,
     (line) => console.log(line),
   );
+  const recording = await kitchen.heardFromPage();
   await kitchen.close();
-  return cook.finished;
+  if (values.keep !== undefined) {
+    await mkdir(values.keep, { recursive: true });
+    const wav = encodeWav({ samples: recording.samples, sampleRateHz: recording.rateHz });
+    await writeFile(join(values.keep, 'page.wav'), Buffer.from(wav));
+    const { startedAt } = recording;
+    await writeFile(join(values.keep, 'shown.json'), JSON.stringify({ startedAt, shown }));
+  }
+  const proven = await proof(recording, shown);
+  return cook.finished && proven;
+}
+
+async function proof(recording: Heard, shown: readonly Shown[]): Promise<boolean> {
+  const spoken = await found(recording, shown);
+  const missing = spoken.filter(({ from }) => from === null);
+  const overlaps = overlapping(spoken);
+  const plan = planShown(spoken);
+  for (const { words } of missing) console.log(`not found in the sound: ${words}`);
+  for (const pair of overlaps) console.log(`overlap: ${pair}`);
+  for (const told of plan.other) console.log(`spoken otherwise than shown: ${told}`);
+  for (const told of plan.notShown) console.log(`no line of the agenda for: ${told}`);
+  console.log(
+    `${spoken.length} prompts, ${missing.length} not found in the recorded sound, ${overlaps.length} overlaps`,
+  );
+  console.log(
+    `of the plan's sentences ${plan.same.length} as shown, ${plan.other.length} otherwise, ${plan.notShown.length} with no line`,
+  );
+  return overlaps.length === 0 && plan.other.length === 0;
 }
 
 async function throughAir({ prompts, plans }: RobotEvening): Promise<boolean> {

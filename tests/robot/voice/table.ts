@@ -3,11 +3,11 @@
 
 import { setImmediate as turnOfTheLoop } from 'node:timers/promises';
 import type { BatchPlan } from '../../../src/core/types.ts';
-import { onThisThread } from '../../../src/kitchen/evening/openPlanner.ts';
 import type { LiveKitchen } from '../../../src/kitchen/live.ts';
 import type { Ear, Mouth, Utterance } from '../../../src/kitchen/ports.ts';
 import { kitchenAtWork } from '../../kitchen/atWork.ts';
 import { HandClock, ToldEar } from '../../kitchen/memory.ts';
+import { steadyPlanner, type SteadyPlanner } from '../../kitchen/steadyPlanner.ts';
 import type { RobotCook } from './cook.ts';
 import { plain, type Prompt, type Prompts } from './prompts.ts';
 
@@ -108,7 +108,8 @@ export async function eveningAtOneTable(
   const start = Date.UTC(2026, 8, 12, 15);
   const clock = new HandClock(start);
   const mouth = new TimedMouth(clock);
-  const live = await kitchenAtWork({ clock, ear, mouth, planner: onThisThread() });
+  const planner = steadyPlanner();
+  const live = await kitchenAtWork({ clock, ear, mouth, planner });
   for (const plan of plans) await live.plan(plan);
   const turns = mouth.turns;
   while (!cook.finished) {
@@ -116,9 +117,9 @@ export async function eveningAtOneTable(
       throw new Error(`Not done: ${JSON.stringify([...cook.ends])}`);
     const stepMs = cook.resting && !mouth.speaks ? REST_STEP_MS : STEP_MS;
     clock.turn(stepMs);
-    await settle();
+    await settle(planner);
     const heard = mouth.passes();
-    await settle();
+    await settle(planner);
     if (heard !== null) cook.hears(await toCook(heard));
     cook.passes(stepMs / 60_000, stepMs / 60_000);
     if (heard !== null) onTurn(turns);
@@ -129,13 +130,14 @@ export async function eveningAtOneTable(
     clock.turn(sentence.length * MS_PER_LETTER);
     turns.push({ who: 'cook', text: sentence, from, to: clock.now() });
     await toKitchen(sentence);
-    await settle();
+    await settle(planner);
   }
   live.close();
   return { turns, live, minutes: (clock.now() - start) / 60_000 };
 }
 
-async function settle(): Promise<void> {
+async function settle(planner: SteadyPlanner): Promise<void> {
   for (let i = 0; i < 6; i++) await turnOfTheLoop();
-  await new Promise((resolve) => setTimeout(resolve, 0)); // the planner's turn
+  await planner.settled();
+  await turnOfTheLoop();
 }

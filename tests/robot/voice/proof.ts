@@ -1,0 +1,165 @@
+// Judged from the recording afterwards: where does each thing that the page said lie in its sound, do two of them
+// overlap, and was the plan that it spoke the one that it showed?
+
+import { correlation } from '../../browser/harness/correlation.ts';
+import { cookSays } from '../../browser/harness/cookVoice.ts';
+import { rms } from '../../browser/harness/reRecognise.ts';
+import type { Heard } from '../../browser/harness/recorder.ts';
+import { RATE_HZ } from '../../browser/harness/soundServer.ts';
+import { timeOfDay } from '../../../src/kitchen/evening/times.ts';
+import { BEST_UNDERSTOOD, sentencesOf } from '../../../src/sound/bundledVoice.ts';
+import { sayable } from '../../../src/sound/sayable.ts';
+import type { Shown } from './shown.ts';
+
+/** So much of a sentence is enough to find it again. */
+const FOUND_BY = 0.6 * RATE_HZ;
+/** A sound that is only half of what is heard still correlates as 0.7 with it; other speech stays below 0.3. */
+const SURELY = 0.45;
+/** The page begins to sound so long after it says that it speaks, s; and the clocks of either may differ by a little. */
+const [BEGINS_WITHIN_S, EARLY_S, PAUSE_S] = [4, 0.5, 1];
+const PIECE = RATE_HZ / 5;
+/** A sound card that was late moves what follows by a little. */
+const SHIFT = RATE_HZ / 50;
+const QUIET_RMS = 0.001;
+
+export interface Spoken {
+  words: string;
+  agenda: string;
+  now: number;
+  /** Seconds of the recording; null: not found in it. */
+  from: number | null;
+  to: number | null;
+}
+
+/** Finds each in the recording, by how the page's voice sounds when it says just that. */
+export async function found(recording: Heard, shown: readonly Shown[]): Promise<Spoken[]> {
+  const all: Spoken[] = [];
+  for (const { at, words, agenda, now } of shown) {
+    let next = Math.max(0, Math.round(((at - recording.startedAt) / 1000 - EARLY_S) * RATE_HZ));
+    let within = BEGINS_WITHIN_S;
+    let from: number | null = null;
+    let to: number | null = null;
+    for (const sentence of sentencesOf(sayable(words))) {
+      const stretch = stretchOf(await cookSays(sentence, BEST_UNDERSTOOD), recording.samples, next, within);
+      if (stretch === null) break; // cut before it, or never begun
+      from ??= stretch.from / RATE_HZ;
+      to = stretch.to / RATE_HZ;
+      next = stretch.to;
+      within = PAUSE_S;
+      if (!stretch.whole) break;
+    }
+    all.push({ words, agenda, now, from, to });
+  }
+  return all;
+}
+
+interface Stretch {
+  from: number;
+  to: number;
+  /** It was not cut. */
+  whole: boolean;
+}
+
+/** Where a sentence sounds, in samples, looked for from a sample on. */
+export function stretchOf(
+  sentence: Float32Array,
+  heard: Float32Array,
+  after: number,
+  withinS: number,
+): Stretch | null {
+  const loud = trimmed(sentence);
+  const beginning = loud.subarray(0, FOUND_BY);
+  const near = heard.subarray(after, after + Math.round(withinS * RATE_HZ) + beginning.length);
+  const { peak, at } = correlation(beginning, near);
+  if (peak < SURELY) return null;
+  const from = after + at;
+  let to = from + beginning.length;
+  for (let done = beginning.length; done < loud.length; done += PIECE) {
+    const piece = loud.subarray(done, done + PIECE);
+    if (rms(piece) > QUIET_RMS) {
+      const around = heard.subarray(from + done - SHIFT, from + done + piece.length + SHIFT);
+      if (correlation(piece, around).peak < SURELY) return { from, to, whole: false };
+    }
+    to = from + done + piece.length;
+  }
+  return { from, to, whole: true };
+}
+
+function trimmed(samples: Float32Array): Float32Array {
+  const isLoud = (value: number) => Math.abs(value) > 5 * QUIET_RMS;
+  const first = samples.findIndex(isLoud);
+  return first < 0 ? samples : samples.subarray(first, samples.findLastIndex(isLoud) + 1);
+}
+
+/** A sentence's first and last pieces may be taken for a little longer than they are. */
+const TOLERATED_S = 0.05;
+
+/** Pairs of prompts of which one begins before another has ended. */
+export function overlapping(spoken: readonly Spoken[]): string[] {
+  const inOrder = spoken
+    .filter((one): one is Spoken & { from: number; to: number } => one.from !== null && one.to !== null)
+    .toSorted((a, b) => a.from - b.from);
+  let last: (typeof inOrder)[number] | null = null;
+  const pairs: string[] = [];
+  for (const one of inOrder) {
+    if (last && one.from < last.to - TOLERATED_S)
+      pairs.push(`"${last.words}" to ${last.to.toFixed(2)} s, "${one.words}" from ${one.from.toFixed(2)} s`);
+    if (!last || one.to > last.to) last = one;
+  }
+  return pairs;
+}
+
+export interface PlanCheck {
+  /** Sentences of the plan that were spoken while the screen showed the same, and other than what it showed. */
+  same: string[];
+  other: string[];
+  /** Of what the short agenda had no line for. */
+  notShown: string[];
+}
+
+const LINE = /^(?<time>Now|At \d+:\d\d)(?: the (?<names>[^:]+))?: (?<step>[^.]+)\.$/;
+const PUT_ON = /^Put the (?<names>.+?) on (?<time>now|at \d+:\d\d)[,:.]/;
+const OVER = /^Over at about/;
+
+/** Each sentence of the plan against the line of the agenda for the same pot and step. */
+export function planShown(spoken: readonly Spoken[]): PlanCheck {
+  const check: PlanCheck = { same: [], other: [], notShown: [] };
+  // An answer takes longer than a plan stands: it tells what stood on the screen when it began.
+  let answer: Spoken | null = null;
+  for (const one of spoken) {
+    const line = LINE.exec(one.words)?.groups;
+    const start = PUT_ON.exec(one.words)?.groups;
+    if (line) answer ??= one;
+    else if (!OVER.test(one.words)) answer = null;
+    if (one.from === null || (!line && !start)) continue;
+    const { agenda, now } = (line && answer) || one;
+    const isCanner = start?.['names'] === 'canner';
+    const who = isCanner ? [] : namesOf((line ?? start)?.['names'] ?? '');
+    const step = line ? line['step'] : isCanner ? 'heat canner' : 'to the boil';
+    const time = (line ?? start)?.['time']?.replace('At ', '').replace('at ', '').toLowerCase() ?? '';
+    const about = linesOf(agenda).filter((shown) => shown.step === step && String(shown.who) === String(who));
+    const told = `${one.words} [${agenda}]`;
+    if (about.length === 0) check.notShown.push(told);
+    else if (about.some((shown) => agree(shown.time, time, now))) check.same.push(told);
+    else check.other.push(told);
+  }
+  return check;
+}
+
+const namesOf = (listed: string): string[] => listed.split(/, | and /).filter((name) => name !== '');
+
+/** "4:04 pear, skim; now crab apple, to the boil", as the picture of the plan is told to who cannot see it. */
+function linesOf(agenda: string): { time: string; who: string[]; step: string }[] {
+  return agenda.split('; ').flatMap((line) => {
+    const [, time = '', who = '', step = ''] = /^(\S+) (.*), (.*)$/.exec(line) ?? [];
+    return step === '' ? [] : [{ time, who: /^canner$/i.test(who) ? [] : namesOf(who), step }];
+  });
+}
+
+const MINUTE_MS = 60_000;
+
+/** What is spoken as "now" a minute ahead stands on the screen with its time until it comes. */
+function agree(shown: string, said: string, now: number): boolean {
+  const soon = [0, 1].map((minutes) => timeOfDay(now + minutes * MINUTE_MS));
+  return shown === said || (said === 'now' && soon.includes(shown));
+}

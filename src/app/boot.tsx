@@ -22,7 +22,8 @@ import './styles/index.css';
 import { addressOf, whichKitchen } from './which.ts';
 
 const preferences = openPreferences();
-const house = await openHouse(whichKitchen(window.location.search), preferences);
+const which = whichKitchen(window.location.search);
+const house = await openHouse(which, preferences);
 const starting = openStarting(house);
 const ear = earFeed(house.ear, { kind: 'off' });
 const arrival = arrivalFromHash(window.location.hash);
@@ -81,7 +82,10 @@ function Page() {
           view={view}
           rehearsal={rehearsal}
           catalogue={catalogue}
-          say={(message) => live.trySaying(message)}
+          ear={ear}
+          pacing={house.pacing}
+          elsewhere={which.stove === 'elsewhere'}
+          say={(message, of, urgency) => live.trySaying(message, of, urgency)}
         />
       )}
     </>

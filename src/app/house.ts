@@ -20,6 +20,7 @@ import { isLearner, keptProfile } from './learner.ts';
 import { mannersOf, granted, speakersOf } from './speech.ts';
 import type { Preferences } from './preferences.ts';
 import { inItsOwnTask } from './inItsOwnTask.ts';
+import { openPacing, type Pacing } from './rehearsal/pacing.ts';
 import { tieMouthToEar } from './speaking.ts';
 import { eveningPreference } from './evening/preference.ts';
 import type { Which } from './which.ts';
@@ -31,6 +32,8 @@ export interface House {
   catalogue: () => Catalogue;
   log: () => DurableLog;
   lead: Lead;
+  /** Of a rehearsal that runs quicker than the wall; null where the clock keeps its pace. */
+  pacing: Pacing | null;
   /** Hears every entry that has acted, from now on. */
   onEntry(listener: (entry: LogEntry) => void): void;
   /** Sound and microphone, from a gesture or where the browser lets us without one. */
@@ -56,6 +59,16 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   });
   clock.setPace(which.pace); // the time away went by at the pace it was left at
   const ear = createEar();
+  const pacing: Pacing | null =
+    which.practice && which.pace > 1 && which.stove === 'here'
+      ? openPacing({
+          clock,
+          pace: which.pace,
+          asked: () => live.view.question !== null,
+          wall: () => performance.now(),
+          after: (ms, call) => void setTimeout(call, ms),
+        })
+      : null;
   const mouth = openMouth({
     voice: which.voice,
     speaker: () => speakersOf(settings().speech).bundled,
@@ -71,13 +84,13 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     clock: handFirst(clock),
     wall: () => performance.timeOrigin + performance.now(), // a clock that is set moves no question and no repeat
     ear,
-    mouth,
+    mouth: pacing?.over(mouth) ?? mouth,
     reminder,
     catalogue,
     units: () => settings().units,
     phrases: (open, fruits, bounds) => tongue().openPhrases(open, fruits, bounds),
     sayIt: (command, canner) => tongue().sayIt(command, canner),
-    pace: () => clock.pace,
+    pace: () => which.pace,
     practice: which.practice,
     madeBy: import.meta.env['VITE_MADE_BY'] as string | undefined,
     onEntry: (entry) => {
@@ -101,6 +114,8 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
   mouth.onState((state) =>
     state.kind === 'mute' ? live.trouble('mute', () => whyMute(state.why), false) : live.calm('mute'),
   );
+  ear.onState((state) => pacing?.hears(state));
+  ear.onHearing((hearing) => pacing?.heard(hearing));
   ear.onState((state) =>
     state.kind === 'refused'
       ? live.trouble('ear', () => word(`screen.says.ear.${state.why}`), false)
@@ -126,6 +141,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     else if (started && tabs.role === 'leading') void ear.start();
   });
   tabs.onEntry((entry) => live.follow(entry));
+  if (role === 'leading') pacing?.waits(true); // until a touch lets it speak
   await live.open(log, role === 'leading');
   showRole(role);
   tabs.onRole(async (next) => {
@@ -159,6 +175,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     const hearing = tabs.role === 'leading' && tongue().heard ? ear.start() : Promise.resolve();
     await sounding;
     live.startSpeaking();
+    pacing?.waits(false);
     const profile = keptProfile();
     if (profile && isLearner(ear)) ear.useProfile(profile);
     await hearing;
@@ -178,6 +195,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     catalogue,
     log: () => log,
     lead: tabs,
+    pacing,
     onEntry: (listener) => void entryListeners.add(listener),
     start,
     startIfAllowed,

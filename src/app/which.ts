@@ -9,6 +9,8 @@ export interface Which {
   practice: boolean;
   /** Forces the bundled voice, where the browser's own is not wanted. */
   voice: 'own-or-bundled' | 'bundled';
+  /** Elsewhere: the cook has a stove that runs by this clock, which then keeps its pace whoever speaks, and ours is silent. */
+  stove: 'here' | 'elsewhere';
 }
 
 export function whichKitchen(search: string): Which {
@@ -20,6 +22,7 @@ export function whichKitchen(search: string): Which {
     pace: practice ? Math.min(pace, FASTEST) : 1,
     practice,
     voice: asked.get('voice') === 'bundled' ? 'bundled' : 'own-or-bundled',
+    stove: asked.get('stove') === 'elsewhere' ? 'elsewhere' : 'here',
   };
 }
 

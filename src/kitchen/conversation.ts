@@ -3,7 +3,7 @@
 import { whichCanner } from '../../machines/dialogue/canners.ts';
 import type { Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { Act, DialogueEffect, Query } from '../../machines/dialogue/events.ts';
-import type { Message } from '../../machines/kitchen/effects.ts';
+import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
 import type { Announcer, Caption } from './announcing.ts';
 import { helpWith, howLong, status, whatNext } from './answers.ts';
 import { doubtedIn } from './doubtedBoil.ts';
@@ -259,11 +259,11 @@ export class Conversation {
   }
 
   /** An answer, to nobody's work in particular. */
-  say(message: Message, slot = 'answer'): void {
+  say(message: Message, slot = 'answer', urgency: Urgency = 'clock'): void {
     this.#ports.announcer.effect({
       type: 'say',
       message,
-      urgency: 'clock',
+      urgency,
       about: null,
       slot: `kitchen/${slot}`,
     });

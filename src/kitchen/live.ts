@@ -4,7 +4,7 @@
 // machines move, and what they ask for goes to the mouth, the ear and the screen.
 
 import type { Slots, TalkCommand } from '../../machines/dialogue/commands.ts';
-import type { Message } from '../../machines/kitchen/effects.ts';
+import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { BatchPlan } from '../core/types.ts';
 import { createAnnouncer, type Announcer } from './announcing.ts';
@@ -180,8 +180,8 @@ export class LiveKitchen {
     this.#refresh();
   }
 
-  trySaying(message: Message): void {
-    this.#conversation.say(message, 'sample');
+  trySaying(message: Message, slot = 'sample', urgency: Urgency = 'clock'): void {
+    this.#conversation.say(message, slot, urgency);
   }
 
   readonly focus = (about: string): void => this.#seenAnew(() => this.#picture.lookAt(about));

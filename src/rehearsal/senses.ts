@@ -32,16 +32,30 @@ export function look(scene: Scene, place: Place): Message[] {
   }
 }
 
-/** What a cook in the room would notice: how pot and canner boil, a burnt smell, a mishap, the spoonful on the plate. */
-export function news(scene: Scene): Message[] {
+/** Something to be noticed, where, and what it is about: the newer word about the same replaces the older. */
+export interface Noticed {
+  place: Place;
+  of: string;
+  message: Message;
+}
+
+/** What a cook in the room would notice: how pot and canner boil, how it falls from the spoon, a burnt smell, a mishap, the plate, the lids. */
+export function news(scene: Scene): Noticed[] {
   const cooking = scene.hands.potDial > 0;
   const canning = scene.hands.cannerDial > 0;
-  const [surface, , ...mishaps] = look(scene, 'pot');
+  const [surface, spoonful, ...mishaps] = look(scene, 'pot');
+  const [water, ...underIt] = look(scene, 'canner');
+  const [lids] = look(scene, 'jars');
+  const each = (place: Place, of: string, message: Message | undefined): Noticed[] =>
+    message ? [{ place, of, message }] : [];
   return [
-    ...(cooking && surface ? [surface] : []),
-    ...mishaps.filter(({ key }) => key !== 'sense.pot.foam'),
-    ...(canning ? look(scene, 'canner') : []),
-    ...(scene.plate ? look(scene, 'plate') : []),
+    ...(cooking ? each('pot', 'pot', surface) : []),
+    ...(cooking && spoonful?.key !== 'sense.spoonful.thin' ? each('pot', 'spoonful', spoonful) : []),
+    ...mishaps.filter(({ key }) => key !== 'sense.pot.foam').flatMap((one) => each('pot', one.key, one)),
+    ...(canning ? each('canner', 'canner', water) : []),
+    ...(canning ? underIt.flatMap((one) => each('canner', one.key, one)) : []),
+    ...(scene.plate ? each('plate', 'plate', look(scene, 'plate')[0]) : []),
+    ...(lids?.key === 'sense.jars.none' ? [] : each('jars', 'jars', lids)),
   ];
 }
 

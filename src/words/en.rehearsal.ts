@@ -59,6 +59,9 @@ export const rehearsalWords = {
   'rehearse.review': 'How it went',
   'rehearse.grave': 'Not safe:',
   'rehearse.tell': 'Tell me aloud what I would see, hear and smell',
+  'rehearse.told': '{where}. {what}',
+  'rehearse.toldGrave': 'Not safe: {what}',
+  'rehearse.time': '{pace} times as fast. While we talk, time is real.',
   'rehearse.nothing':
     'The pretend pot of a batch stands here from its plan on, until the page is opened anew.',
 

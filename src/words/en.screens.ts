@@ -172,6 +172,8 @@ export const stoveWords = {
   'screen.notice.grave': 'Look here',
   'screen.notice.takeOver': 'Take over on this screen',
   'screen.practice': 'Practice {pace}×',
+  'screen.practice.fast': '{pace}× as fast',
+  'screen.practice.real': 'Real time',
   'screen.empty': 'Nothing on the stove.',
   'screen.skip': 'Skip to what you can do',
 

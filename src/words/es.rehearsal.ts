@@ -61,6 +61,9 @@ export const rehearsalWords = {
   'rehearse.review': 'Cómo fue',
   'rehearse.grave': 'No es seguro:',
   'rehearse.tell': 'Dígame en voz alta lo que vería, oiría y olería',
+  'rehearse.told': '{where}: {what}',
+  'rehearse.toldGrave': 'No es seguro: {what}',
+  'rehearse.time': '{pace} veces más rápido. Mientras hablamos, el tiempo es real.',
   'rehearse.nothing':
     'La olla de mentira de una tanda está aquí desde su plan, hasta que la página se abre de nuevo.',
 

@@ -169,6 +169,8 @@ export const stoveWords = {
   'screen.notice.grave': 'Mire aquí',
   'screen.notice.takeOver': 'Seguir en esta pantalla',
   'screen.practice': 'Práctica {pace}×',
+  'screen.practice.fast': '{pace}× rápido',
+  'screen.practice.real': 'Tiempo real',
   'screen.empty': 'Nada al fuego.',
   'screen.skip': 'Ir a lo que puede hacer',
 

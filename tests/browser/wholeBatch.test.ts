@@ -15,7 +15,7 @@ let cook: VoiceCook;
 
 beforeAll(async () => {
   kitchen = await launchKitchen({
-    open: '/?practice=6&voice=bundled',
+    open: '/?practice=6&voice=bundled&stove=elsewhere',
     viewport: { width: 820, height: 1180 },
   });
   cook = new VoiceCook(kitchen);
@@ -82,7 +82,7 @@ async function untilServed(): Promise<void> {
 }
 
 test('the rest, the seals and the shelf, after the page was opened anew at another pace', async () => {
-  await kitchen.page.goto(`${kitchen.url}/?practice=900&voice=bundled`);
+  await kitchen.page.goto(`${kitchen.url}/?practice=900&voice=bundled&stove=elsewhere`);
   expect(await cook.sees(WHO, 'resting', 20_000), 'the same batch in the same state').toBe(true);
   await kitchen.page.mouse.click(400, 30);
   expect(await cook.sees(WHO, 'checkingSeals', 150_000), 'a day of rest').toBe(true);

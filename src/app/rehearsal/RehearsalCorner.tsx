@@ -1,12 +1,11 @@
 // The corner of a practice kitchen where the simulated stove stands: a button, and the sheet behind it.
 
-import { useEffect, useReducer, useRef, useState } from 'react';
-import type { Message } from '../../../machines/kitchen/effects.ts';
+import { useReducer, useState, useSyncExternalStore } from 'react';
+import type { Message, Urgency } from '../../../machines/kitchen/effects.ts';
 import type { KitchenView } from '../../kitchen/view.ts';
 import type { AppProps } from '../actions.ts';
 import {
   look,
-  news,
   surfaceOf,
   cannerSurfaceOf,
   type Act,
@@ -18,33 +17,28 @@ import {
 import { Sight } from '../drawings/sights/Sight.tsx';
 import type { SightId } from '../../kitchen/sights.ts';
 import { Sheet } from '../sheets/Sheet.tsx';
+import type { Pacing } from './pacing.ts';
 import type { Rehearsal } from './rehearsal.ts';
+import { useTelling } from './useTelling.ts';
 
-interface CornerProps extends Pick<AppProps, 'catalogue'> {
+interface StoveProps extends Pick<AppProps, 'catalogue'> {
   view: KitchenView;
   rehearsal: Rehearsal;
 }
 
-/** Told aloud, what is new to eyes, ears and nose: a cook who rehearses by voice alone has no stove to look at. */
-function useTelling(on: boolean, { view, rehearsal }: CornerProps, say: (message: Message) => void): void {
-  const before = useRef<string[]>([]);
-  useEffect(() => {
-    const scene = rehearsal.at(view.now);
-    const noticed = scene ? news(scene) : [];
-    const fresh = noticed.filter(({ key }) => !before.current.includes(key));
-    before.current = noticed.map(({ key }) => key);
-    if (on) for (const message of fresh) say(message);
-  });
+export interface CornerProps extends StoveProps, Pick<AppProps, 'ear'> {
+  pacing: Pacing | null;
+  /** The cook has another stove, and looks at that. */
+  elsewhere: boolean;
+  say: (message: Message, of: string, urgency: Urgency) => void;
 }
 
-export function RehearsalCorner({
-  view,
-  rehearsal,
-  catalogue,
-  say,
-}: CornerProps & { say: (message: Message) => void }) {
+export function RehearsalCorner({ view, rehearsal, catalogue, ear, pacing, elsewhere, say }: CornerProps) {
   const [open, setOpen] = useState(false);
-  const [telling, setTelling] = useState(false);
+  // Whoever can be heard may be across the room, and has no stove to look at; who cooks by hand looks here.
+  const listens = useSyncExternalStore(ear.subscribe, () => ear.now().kind === 'listening');
+  const [wished, wish] = useState<boolean | null>(null);
+  const telling = wished ?? (listens && !elsewhere);
   useTelling(telling, { view, rehearsal, catalogue }, say);
   const word = (key: string) => catalogue.text({ key });
   if (view.batches.length === 0) return null;
@@ -52,6 +46,7 @@ export function RehearsalCorner({
     <>
       <button type="button" className="choice small rehearsal-open" onClick={() => setOpen(true)}>
         {word('rehearse.open')}
+        {pacing && <Pace pacing={pacing} pace={view.pace} catalogue={catalogue} />}
       </button>
       {open && (
         <Sheet
@@ -60,9 +55,10 @@ export function RehearsalCorner({
           onClose={() => setOpen(false)}
         >
           <label className="field telling">
-            <input type="checkbox" checked={telling} onChange={() => setTelling(!telling)} />{' '}
+            <input type="checkbox" checked={telling} onChange={() => wish(!telling)} />{' '}
             {word('rehearse.tell')}
           </label>
+          {pacing && <p>{catalogue.text({ key: 'rehearse.time', params: { pace: view.pace } })}</p>}
           <Stove {...{ view, rehearsal, catalogue }} />
         </Sheet>
       )}
@@ -70,7 +66,19 @@ export function RehearsalCorner({
   );
 }
 
-function Stove({ view, rehearsal, catalogue }: CornerProps) {
+/** How time goes now; either word has the room of the longer. */
+function Pace({ pacing, pace, catalogue }: { pacing: Pacing; pace: number } & Pick<AppProps, 'catalogue'>) {
+  const unhurried = useSyncExternalStore(pacing.subscribe, () => pacing.unhurried);
+  return (
+    <span className="rehearsal-pace">
+      {catalogue.text(
+        unhurried ? { key: 'screen.practice.real' } : { key: 'screen.practice.fast', params: { pace } },
+      )}
+    </span>
+  );
+}
+
+function Stove({ view, rehearsal, catalogue }: StoveProps) {
   // What a hand does is seen at once, not at the clock's next beat.
   const [, seeAtOnce] = useReducer((acts: number) => acts + 1, 0);
   const scene = rehearsal.at(view.now);

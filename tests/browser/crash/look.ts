@@ -81,6 +81,6 @@ export function nextAddress(url: string, states: string): { url: string; pace: n
   const rests =
     left.length > 0 && left.every((state) => /: (resting|checkingSeals|puttingAway)$/.test(state));
   const pace = rests ? PACE.atRest : PACE.atWork;
-  const address = `${url}/?practice=${pace}&voice=bundled`;
+  const address = `${url}/?practice=${pace}&voice=bundled&stove=elsewhere`;
   return { pace, url: left.length === 0 ? planLink(request, address) : address };
 }

@@ -44,7 +44,8 @@ export async function openPage(folder: string): Promise<OpenedPage> {
   await context.addInitScript(holdTheClock);
   await context.addInitScript(inPage);
   const page = context.pages()[0] ?? (await context.newPage());
-  const address = (n: number) => `http://localhost:${server.port}/?practice=${PACE}&voice=bundled&batch=${n}`;
+  const address = (n: number) =>
+    `http://localhost:${server.port}/?practice=${PACE}&voice=bundled&stove=elsewhere&batch=${n}`;
   let batches = 0;
   return {
     press: (press) => page.evaluate((wanted) => globalThis.thumb.press(wanted), press),

@@ -46,7 +46,7 @@ export async function eveningByEar(
   tell: (line: string) => void = () => {},
 ): Promise<HeardEvening> {
   let pace = paces.cooking;
-  const kitchen = await launchKitchen({ open: `/?practice=${pace}&voice=bundled` });
+  const kitchen = await launchKitchen({ open: `/?practice=${pace}&voice=bundled&stove=elsewhere` });
   const listener = await openPromptListener(prompts);
   await watchWhatIsShown(kitchen.page);
   const shown: Shown[] = [];
@@ -73,7 +73,7 @@ export async function eveningByEar(
   async function atPace(next: number): Promise<void> {
     note('kitchen', `at ${next} times the pace`);
     await look();
-    await kitchen.page.goto(`${kitchen.url}/?practice=${next}&voice=bundled`);
+    await kitchen.page.goto(`${kitchen.url}/?practice=${next}&voice=bundled&stove=elsewhere`);
     await kitchen.page.waitForSelector('main.stove');
     await kitchen.page.mouse.click(CLEAR_OF_BUTTONS.x, CLEAR_OF_BUTTONS.y);
     await untilItListens(kitchen);

@@ -1,0 +1,46 @@
+// A whole practice batch by ear and voice, and which prompts were told late or never: `npm run rehearse -- --pace 60`.
+
+import { parseArgs } from 'node:util';
+import { launchKitchen } from '../harness/kitchen.ts';
+import { judged, type Verdict } from './judge.ts';
+import { recordRehearsal, type Rehearsed } from './record.ts';
+import { rehearse, startRehearsal } from './rehearse.ts';
+
+const { values } = parseArgs({
+  options: {
+    pace: { type: 'string', default: '60' },
+    minutes: { type: 'string', default: '40' },
+    until: { type: 'string', default: 'jars.out' },
+  },
+});
+
+/** After the last word there is the review to be heard. */
+const SILENT_MS = 12_000;
+
+function isOver({ entries, spoken }: Rehearsed): boolean {
+  const last = spoken.at(-1);
+  return (
+    entries.some(({ entry }) => entry.event.type === values.until) &&
+    last !== undefined &&
+    last.to !== null &&
+    Date.now() - last.to > SILENT_MS
+  );
+}
+
+const kitchen = await launchKitchen({ viewport: { width: 820, height: 1180 } });
+await recordRehearsal(kitchen.context);
+await kitchen.page.goto(`${kitchen.url}/?practice=${values.pace}&voice=bundled`);
+await startRehearsal(kitchen);
+const ended = await rehearse(kitchen, isOver, Number(values.minutes), console.log);
+const prompts = judged(ended);
+const count = (verdict: Verdict) => prompts.filter((one) => one.verdict === verdict).length;
+console.log(
+  `\n${ended.wallMinutes.toFixed(1)} wall minutes, ${ended.kitchenMinutes.toFixed(1)} kitchen minutes`,
+);
+console.log(`${ended.spoken.length} sentences spoken, ${ended.cook.said.length} said by the cook`);
+console.log(`never taken up: ${ended.cook.unheard.join('; ') || 'none'}`);
+for (const verdict of ['in time', 'late', 'overtaken', 'replaced', 'never'] as const)
+  console.log(`${verdict}: ${count(verdict)} of ${prompts.length}`);
+for (const { text, verdict, afterS } of prompts)
+  console.log(`  ${verdict}${afterS === null ? '' : `, after ${afterS.toFixed(0)} s`}: ${text}`);
+await kitchen.close();

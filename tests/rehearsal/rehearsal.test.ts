@@ -7,6 +7,7 @@ import {
   followed,
   layOut,
   look,
+  news,
   review,
   runTo,
   told,
@@ -68,6 +69,47 @@ describe('the stove of a rehearsal', () => {
     for (const { message } of review(left)) expect(text(message)).toMatch(/\w+ \w+/);
     for (const place of ['pot', 'scale', 'spoon', 'plate', 'canner', 'jars'] as const)
       for (const message of look(left, place)) expect(text(message)).toMatch(/\w+ \w+/);
+  });
+});
+
+describe('what is noticed', () => {
+  const noticed = (scene: Scene) => news(scene).map(({ place, message }) => `${place} ${message.key}`);
+
+  test('is nothing beside a cold stove', () => {
+    expect(noticed(runTo(begun(), 5 * MIN))).toEqual([]);
+  });
+
+  test('is how pot and canner boil once there is heat under them, each by its place', () => {
+    const heated = runTo(happens(happens(begun(), 0, 'mash.done'), 0, 'canner.heatOn'), MIN);
+    expect(noticed(heated)).toEqual(['pot sense.pot.still', 'canner sense.canner.still']);
+  });
+
+  test('is how it falls from the spoon over the heat, once that tells something', () => {
+    let scene = happens(begun(), 0, 'mash.done');
+    expect(noticed(runTo(scene, 5 * MIN)).join()).not.toContain('sense.spoonful.');
+    for (let minute = 1; minute < 60; minute += 1)
+      scene = happens(scene, minute, minute === 20 ? 'pot.rollingBoil' : 'pot.stirred');
+    expect(noticed(scene)).toContain('pot sense.spoonful.mounds');
+    expect(noticed(act(scene, { do: 'pot.heat', heat: 'off' })).join()).not.toContain('sense.spoonful.');
+  });
+
+  test('is a burnt smell, with the heat off, too', () => {
+    const left = runTo(happens(begun(), 0, 'mash.done'), 120 * MIN);
+    expect(noticed(act(left, { do: 'pot.heat', heat: 'off' }))).toContain('pot sense.pot.burnt');
+  });
+
+  test('has one name for each thing, so that the newest word about it replaces the older', () => {
+    const [still] = news(runTo(happens(begun(), 0, 'mash.done'), MIN));
+    const [rolling] = news(runTo(happens(begun(), 0, 'mash.done'), 25 * MIN));
+    expect([still?.message.key, rolling?.message.key]).toEqual(['sense.pot.still', 'sense.pot.rolling']);
+    expect(still?.of).toBe(rolling?.of);
+  });
+
+  test('is the lids, once the jars are out', () => {
+    let scene = happens(begun(), 0, 'jars.ready');
+    scene = happens(scene, 1, 'jars.filled', { full: 6, spare: 0 });
+    scene = happens(happens(scene, 2, 'jars.in'), 3, 'jars.out');
+    expect(noticed(scene)).toContain('jars sense.jars.hot');
   });
 });
 

@@ -30,6 +30,8 @@ const SETTLED_MS = 2_500;
 export class EarCook {
   readonly #seen: Seen = { pot: '', spoonful: '', canner: '', plate: '', lids: '' };
   readonly #sayings: Saying[] = [];
+  /** What was asked to be brought to its boil and has not been told of yet: nobody tells of a boil unasked. */
+  readonly #towards = new Set<'pot' | 'canner'>();
   /** Of how much has been listened to. */
   #heard = 0;
   #plateAt = Infinity;
@@ -82,6 +84,8 @@ export class EarCook {
   #hear(words: string): void {
     for (const [place, key] of SENSES) if (words.includes(key.words)) this.#sees(place, key.name);
     for (const [pattern, sentence] of STEPS) if (pattern.test(words)) this.#says(sentence);
+    if (/to a rolling boil\b|Tell me: rolling boil/.test(words)) this.#towards.add('pot');
+    if (/to a full rolling boil|Full boil again/.test(words)) this.#towards.add('canner');
     const plate = /Plate not cold: .*?(\w+) minutes? more/.exec(words);
     if (plate) this.#waitsForThePlate(words);
     if (/Say that again/.test(words)) this.#saysAgain();
@@ -100,10 +104,12 @@ export class EarCook {
 
   #sees(place: keyof Seen, name: string): void {
     this.#seen[place] = name;
-    if (place === 'pot' && name === 'rolling') this.#says('the pot is at a rolling boil');
+    if (place === 'pot' && name === 'rolling' && this.#towards.delete('pot'))
+      this.#says('the pot is at a rolling boil');
     if (place === 'spoonful' && name === 'mounds') this.#says('it is thick enough');
     if (place === 'canner' && name === 'steaming') this.#says('the canner is hot');
-    if (place === 'canner' && name === 'rolling') this.#says('the canner is at a full rolling boil');
+    if (place === 'canner' && name === 'rolling' && this.#towards.delete('canner'))
+      this.#says('the canner is at a full rolling boil');
     if (place === 'canner' && name === 'flat') this.#says('the boil dropped');
   }
 
@@ -164,7 +170,7 @@ const STEPS: [RegExp, string][] = [
   [/\bMash\b/, 'the mash is done'],
   [/Fill the canner half full/, 'the canner is filled'],
   [/Fill the canner half full/, 'the canner is heating'],
-  [/Stir the pot|Stir now|stir often/, 'i stirred it'],
+  [/Stir the pot|Stir now|stir often|stir to the bottom/, 'i stirred it'],
   [/Skim the foam off/, 'the foam is off'],
   [/Strain it/, 'straining is done'],
   [/Blend it smooth/, 'blending is done'],

@@ -3,6 +3,7 @@
 import { consequenceOf, type CommandId, type Consequence } from '../../machines/dialogue/commands.ts';
 import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import { confidenceOf, coveredBy } from './confidence.ts';
+import { aheadOf } from './facts.en.ts';
 import { fused, fusedConfidence, MOST_MARGIN, type FusedEvidence, type FusedReading } from './fused.ts';
 import type { Reading } from './recogniser.ts';
 import type { SoundReading } from './soundReader.ts';
@@ -31,10 +32,11 @@ export const CALLED_BARS: Record<Consequence, Bar> = {
 };
 
 /** Natural log by which a sentence must be ahead of those it is known to be taken for, and of its own question. */
-const LEAD = 6;
+const LEAD = 6.5;
 /**
  * The same of all common words that sound like one that carries the fact: few of them are ever said in its place, so
- * none may fit better. Of a boil that was lost, and of jars that went in, one may by a little.
+ * none may fit better, and none nearly as well as the few words of `aheadOf`. Of a boil that was lost, and of jars
+ * that went in, one may fit better by a little.
  */
 const NEIGHBOUR_LEAD = 0;
 const LEAST_NEIGHBOUR_LEAD = -1;
@@ -139,7 +141,8 @@ function isPlainBeside(
     if (sounds.rival(words) >= -(leadOfLostBoil(phrase) ?? LEAD)) return false;
   }
   const lead = neighbourLead(phrase);
-  return lead === null || sounds.neighbour(words) < -lead;
+  const ahead = lead === NEIGHBOUR_LEAD ? aheadOf : () => 0;
+  return lead === null || sounds.neighbour(words, ahead) < -lead;
 }
 
 /**

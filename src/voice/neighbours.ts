@@ -9,3 +9,9 @@ export function neighboursOf(sentence: string): string[] {
     return others.map((other) => words.with(at, other).join(' '));
   });
 }
+
+/** The word of the sentence for which the other, as long, has another. */
+export function replacedIn(sentence: string, other: string): string {
+  const words = other.split(' ');
+  return sentence.split(' ').find((word, at) => word !== words[at]) ?? '';
+}

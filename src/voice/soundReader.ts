@@ -7,7 +7,7 @@ import type { Listened, PhoneNetwork } from './network/phoneNetwork.ts';
 import { soundGraph, type SoundGraph } from './network/soundGraph.ts';
 import { weakestLack } from './network/weakest.ts';
 import { anyWords, wordLoop, type WordLoop } from './network/wordLoop.ts';
-import { neighboursOf } from './neighbours.ts';
+import { neighboursOf, replacedIn } from './neighbours.ts';
 import type { Dictionary } from './pronunciations.ts';
 import { turned } from './turned.en.ts';
 
@@ -35,8 +35,11 @@ export interface SoundReading {
   weakest(words: string): number;
   /** By how much the likeliest sentence that only sounds like this one, or turns it into a question or a no, is ahead of it. */
   rival(words: string): number;
-  /** The same of a sentence in which a word that carries the fact is another common word that sounds like it. */
-  neighbour(words: string): number;
+  /**
+   * The same of a sentence in which a word that carries the fact is another common word that sounds like it. `ahead` is
+   * by how much that word must be ahead of it, natural log: so much the other is given beforehand.
+   */
+  neighbour(words: string, ahead: (word: string) => number): number;
 }
 
 export interface Ranked {
@@ -137,7 +140,8 @@ export class SoundReader {
       unfinished: (words) => unfinished - (sentences[places.get(words) ?? -1] ?? -Infinity),
       weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
       rival: (words) => lead(outputs, this.#rivals.of(words)),
-      neighbour: (words) => lead(outputs, this.#neighbours.of(words)),
+      neighbour: (words, ahead) =>
+        lead(outputs, this.#neighbours.of(words), (other) => ahead(replacedIn(words, other))),
     };
   }
 }
@@ -158,10 +162,11 @@ class Others {
   }
 }
 
-/** Natural log by which the likeliest other sentence is ahead of the first; -Infinity where there is none. */
-function lead(outputs: Outputs, graph: SoundGraph): number {
+/** Natural log by which the likeliest other sentence, with what it is given, is ahead of the first; -Infinity where there is none. */
+function lead(outputs: Outputs, graph: SoundGraph, given: (words: string) => number = () => 0): number {
   const { sentences } = forwardScores(outputs, graph);
-  return Math.max(...sentences.subarray(1)) - sentences[0]!;
+  const others = graph.sentences.map(({ words }, index) => sentences[index]! + given(words)).slice(1);
+  return Math.max(...others) - sentences[0]!;
 }
 
 /** Natural log of the path that is all blanks. */

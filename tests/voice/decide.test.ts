@@ -157,6 +157,7 @@ describe('what sounds alike', () => {
 
   it.each([
     ['full boil', -7, 'heard'],
+    ['full boil', -6.2, 'unsure'],
     ['full boil', -4, 'unsure'],
     ['full boil', -2, 'unsure'],
     ['the boil dropped', -2, 'heard'],
@@ -186,6 +187,31 @@ describe('a common word that sounds like the one that carries the fact', () => {
     ['the jars are filled', 3, 'heard'],
   ])('"%s" with its neighbour at %d is %s', (said, neighbour, expected) => {
     expect(decide(sounding(said, -9, neighbour), open, 400).kind).toBe(expected);
+  });
+});
+
+describe('a word that must be well ahead of what sounds like it', () => {
+  const open = openBook([
+    phrase('it is at a full boil', 'canner.fullBoil'),
+    phrase('it is not at a full boil', 'canner.boilDropped'),
+    phrase('it is at a rolling boil', 'canner.fullBoil'),
+    phrase('all jars sealed', 'seals.allHeld'),
+  ]);
+  /** The network has the best other sentence so far behind, with another word for this one. */
+  const behind = (said: string, word: string, by: number): FusedReading => {
+    const { sounds } = sounding(said, -9);
+    return { votes: null, sounds: { ...sounds, neighbour: (_, ahead) => ahead(word) - by } };
+  };
+  it.each([
+    ['it is at a full boil', 'full', 5, 'heard'],
+    ['it is at a full boil', 'full', 3, 'unsure'],
+    ['it is at a rolling boil', 'rolling', 1, 'heard'],
+    ['all jars sealed', 'sealed', 7, 'heard'],
+    ['all jars sealed', 'sealed', 4, 'unsure'],
+    // To believe that a boil was lost costs minutes and no jar.
+    ['it is not at a full boil', 'full', 1, 'heard'],
+  ])('"%s" with another word for "%s" %d behind is %s', (said, word, by, expected) => {
+    expect(decide(behind(said, word, by), open, 400).kind).toBe(expected);
   });
 });
 

@@ -2,11 +2,14 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { consequenceOf } from '../../machines/dialogue/commands.ts';
-import { carriesFact } from '../../src/voice/facts.en.ts';
+import { aheadOf, carriesFact } from '../../src/voice/facts.en.ts';
 import { leastUnlike, unlikeness } from '../../src/voice/likeness.ts';
 import { dictionaryFrom } from '../../src/voice/pronunciations.ts';
 import { NEIGHBOURS } from '../../src/voice/neighbours.en.ts';
-import { neighboursOf } from '../../src/voice/neighbours.ts';
+import { neighboursOf, replacedIn } from '../../src/voice/neighbours.ts';
+import type { PhoneNetwork } from '../../src/voice/network/phoneNetwork.ts';
+import { SOUNDS } from '../../src/voice/network/soundGraph.ts';
+import { SoundReader } from '../../src/voice/soundReader.ts';
 import { allPhrases } from '../../src/words/phrases.en.ts';
 
 const dictionary = dictionaryFrom(
@@ -48,6 +51,13 @@ describe('the words that sound like those on which safety hangs', () => {
     ['the jars are ready', 'the jars are steady'],
     ['throw this batch away', 'throw this patch away'],
     ['rolling boil', 'rolling ball'],
+    ['rolling boil', 'bowling boil'],
+    ['it is at a full boil', 'it is at a cool boil'],
+    ['it is at a full boil', 'it is at a dull boil'],
+    ['plate test passed', 'slate test passed'],
+    ['the canner is at a full boil', 'the scanner is at a full boil'],
+    ['the jars are in', 'the jars are thin'],
+    ['i took the jars out', 'i shook the jars out'],
   ])('"%s" could have been "%s"', (statement, other) => {
     expect(neighboursOf(statement)).toContain(other);
   });
@@ -82,5 +92,57 @@ describe('the words that sound like those on which safety hangs', () => {
     const meant = new Map(book.map(({ words, command }) => [words, command]));
     for (const { words, command } of grave)
       for (const other of neighboursOf(words)) expect(meant.get(other), other).not.toBe(command);
+  });
+});
+
+describe('how far the nearest of them is behind', () => {
+  /** A network that hears these sounds, each for one step with a blank after it; `doubt` is the share it gives another. */
+  function hearing(
+    sounds: readonly (readonly [sound: string, other?: string, doubt?: number])[],
+  ): PhoneNetwork {
+    const steps = 2 * sounds.length;
+    const chances = Array.from({ length: SOUNDS.length + 1 }, () => new Float32Array(steps).fill(1e-4));
+    sounds.forEach(([sound, other, doubt = 0], at) => {
+      chances[SOUNDS.indexOf(sound) + 1]![2 * at] = 1 - doubt;
+      if (other !== undefined) chances[SOUNDS.indexOf(other) + 1]![2 * at] = doubt;
+      chances[0]![2 * at + 1] = 1;
+    });
+    const logs = Float32Array.from(chances.flatMap((row) => [...row].map(Math.log)));
+    const listen = () => Promise.resolve({ outputs: { steps, logs }, hidden: { units: 0, values: logs } });
+    return { bend: null, listen } as unknown as PhoneNetwork;
+  }
+  const boil = [['B'], ['OY'], ['L']] as const;
+  async function behind(network: PhoneNetwork, ahead: (word: string) => number = () => 0): Promise<number> {
+    const reader = new SoundReader(network, dictionary);
+    reader.expect(['full boil']);
+    return -(await reader.read(new Float32Array(1600)))!.neighbour('full boil', ahead);
+  }
+
+  it('is much where every sound was plain, little where one could have been another, less than nothing where it was', async () => {
+    const plain = await behind(hearing([['F'], ['UH'], ['L'], ...boil]));
+    const doubtful = await behind(hearing([['F', 'P', 0.1], ['UH'], ['L'], ...boil]));
+    const other = await behind(hearing([['P', 'F', 0.1], ['UH'], ['L'], ...boil]));
+    expect(plain).toBeGreaterThan(5);
+    expect(doubtful).toBeCloseTo(Math.log(9), 1);
+    expect(other).toBeCloseTo(-Math.log(9), 1);
+  });
+
+  it('is less by what the word in its place must be ahead, and by nothing of another word', async () => {
+    const network = hearing([['F', 'P', 0.1], ['UH'], ['L'], ...boil]);
+    const even = await behind(network);
+    expect(await behind(network, (word) => (word === 'full' ? 4 : 0))).toBeCloseTo(even - 4);
+    expect(await behind(network, (word) => (word === 'plate' ? 4 : 0))).toBeCloseTo(even);
+  });
+
+  it('names the word that another stands for', () => {
+    expect(replacedIn('it is at a full boil', 'it is at a cool boil')).toBe('full');
+    expect(replacedIn('all jars sealed', 'all jars sailed')).toBe('sealed');
+  });
+
+  it('must be more only for words that carry a fact', () => {
+    const words = new Set(grave.flatMap(({ words }) => words.split(' ')));
+    const more = [...words].filter((word) => aheadOf(word) > 0);
+    expect(more.length).toBeGreaterThan(3);
+    for (const word of more) expect(carriesFact(word), word).toBe(true);
   });
 });

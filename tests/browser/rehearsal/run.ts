@@ -11,6 +11,8 @@ const { values } = parseArgs({
     pace: { type: 'string', default: '60' },
     minutes: { type: 'string', default: '40' },
     until: { type: 'string', default: 'jars.out' },
+    /** `elsewhere`: the clock keeps its pace whoever speaks, to see what that did. */
+    stove: { type: 'string', default: 'here' },
   },
 });
 
@@ -29,7 +31,7 @@ function isOver({ entries, spoken }: Rehearsed): boolean {
 
 const kitchen = await launchKitchen({ viewport: { width: 820, height: 1180 } });
 await recordRehearsal(kitchen.context);
-await kitchen.page.goto(`${kitchen.url}/?practice=${values.pace}&voice=bundled`);
+await kitchen.page.goto(`${kitchen.url}/?practice=${values.pace}&voice=bundled&stove=${values.stove}`);
 await startRehearsal(kitchen);
 const ended = await rehearse(kitchen, isOver, Number(values.minutes), console.log);
 const prompts = judged(ended);

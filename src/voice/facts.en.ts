@@ -10,8 +10,8 @@ const AHEAD: Readonly<Record<string, number>> = { full: 4, plate: 3, sealed: 6, 
 
 const FACTS = new Set(
   (
-    'abandon batch boil boiling canner down dropped enough hard held holding holds in jar jars lid open out passed ' +
-    'ready rolling shape sterile stopped test took towel wrinkles'
+    'abandon batch boil boiling canner down dropped enough hard held holding holds in jar jars lid line open out passed ' +
+    'ready rolling shape stays sterile stopped test took towel wrinkles'
   )
     .split(' ')
     .concat(Object.keys(AHEAD)),

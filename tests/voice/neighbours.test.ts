@@ -55,6 +55,7 @@ describe('the words that sound like those on which safety hangs', () => {
     ['it is at a full boil', 'it is at a cool boil'],
     ['it is at a full boil', 'it is at a dull boil'],
     ['plate test passed', 'slate test passed'],
+    ['the line stays open', 'the lion stays open'],
     ['the canner is at a full boil', 'the scanner is at a full boil'],
     ['the jars are in', 'the jars are thin'],
     ['i took the jars out', 'i shook the jars out'],

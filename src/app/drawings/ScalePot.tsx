@@ -9,7 +9,7 @@ interface ScalePotProps {
   alt: string;
 }
 
-const W = 260;
+const W = 290;
 const H = 220;
 
 export function ScalePot({ startDepthM, targetDepthM, diameterM, startWord, stopWord, alt }: ScalePotProps) {

@@ -142,7 +142,8 @@ async function seeAll(
     await everyDevice(stage, `Spanish, ${product.name}`, text, theme, i + 2, toll);
     walk.step();
   }
-  for (const [i, leaf] of everyLeaf(all).entries()) {
+  const spanish = everyLeaf(all, 'es').map((leaf) => ({ ...leaf, name: `Spanish, ${leaf.name}` }));
+  for (const [i, leaf] of [...everyLeaf(all), ...spanish].entries()) {
     if (kitchens.length + products.length + i < walk.gone) continue;
     await leaf.open(stage);
     await everyDevice(stage, leaf.name, text, i % 2 ? 'dark' : 'bright', i, toll);

@@ -74,10 +74,12 @@ export function promptsOf(
   names: readonly string[],
   freeWords: readonly string[],
 ): Prompts {
-  const sentences = keys.map((key) => {
-    const parts = partsOf(englishMessages[key]);
-    return { key, jsgf: jsgf(parts), said: new Set(literals(parts).flatMap(split)), parts };
-  });
+  const sentences = keys.flatMap((key) =>
+    wordingsOf(key).map((words) => {
+      const parts = partsOf(words);
+      return { key, jsgf: jsgf(parts), said: new Set(literals(parts).flatMap(split)), parts };
+    }),
+  );
   const words = [
     ...new Set([
       ...sentences.flatMap(({ said }) => [...said]),
@@ -129,10 +131,16 @@ export function promptsOf(
 const wordings = (start: string): string[] =>
   Object.entries(englishMessages).flatMap(([key, words]) => (key.startsWith(start) ? [words] : []));
 
+/** A line of the plan is a sentence for each step: with the words of all of them it would be like none that is heard. */
+function wordingsOf(key: MessageKey): string[] {
+  const words = englishMessages[key];
+  if (!words.includes('{step}')) return [words];
+  return wordings('screen.evening.step.').map((step) => words.replace('{step}', step));
+}
+
 /** Parameters of the plan's sentences that are sentences of the catalogue themselves. */
 const MADE_OF: Readonly<Record<string, () => Part[]>> = {
   because: () => [{ oneOf: [[], ...wordings('evening.because.').map(partsOf)] }],
-  step: () => [{ oneOf: wordings('screen.evening.step.').map(partsOf) }],
   works() {
     const work: Part = { oneOf: wordings('evening.work.').map(partsOf) };
     const then: Part[] = [{ words: 'then' }, work];

@@ -1,6 +1,6 @@
 // How often the ear acts on what only comes near to a matter of a jar's safety, said by every voice that no training heard:
 //
-//   npm run bench:near -- [--list first|unseen|third|fourth|tuning|test] [--levels quiet,8] [--voices NAME,NAME] [--every 1]
+//   npm run bench:near -- [--list first|unseen|third|fourth|parts|tuning|test] [--levels quiet,8] [--voices NAME,NAME] [--every 1]
 //
 // `fourth` are the sentences that nothing was chosen by; `tuning` and `test` are what safety really hangs on, by the
 // voices of that side: what it costs. All sentences of the book are open, as they never are in a kitchen.
@@ -16,6 +16,7 @@ import {
   graveNearMissesFourth,
   graveNearMissesThird,
   graveNearMissesUnseen,
+  partsForTheWhole,
 } from './sayings.ts';
 import { HEARD_IN_TRAINING, voices } from './voices.ts';
 
@@ -52,6 +53,7 @@ const lists: Readonly<Record<string, readonly string[]>> = {
   unseen: graveNearMissesUnseen,
   third: graveNearMissesThird,
   fourth: graveNearMissesFourth,
+  parts: partsForTheWhole,
 };
 // What the book has a meaning for is no near miss, but a command of its own.
 const nearMisses = (list: readonly string[]) => list.filter((words) => meaning(words) === '');

@@ -614,3 +614,27 @@ export const graveNearMissesFourth: readonly string[] = [
   'abandon this ship',
   'throw this paper away',
 ];
+
+/** A part said where the whole would be acted on. Written before such parts were weighed, by one who knew that they would be. */
+export const partsForTheWhole: readonly string[] = [
+  'most jars have sealed',
+  'most of the jars are sealed',
+  'most of them sealed',
+  'nearly all the lids are down',
+  'nearly every lid is down',
+  'some are sealed',
+  'some of the jars sealed',
+  'half of the jars are sealed',
+  'half the damson jars sealed',
+  'about half the jars are sealed',
+  'almost all jars sealed',
+  'almost every jar is sealed',
+  'a few jars are sealed',
+  'all but one jar sealed',
+  'all the small jars are sealed',
+  'all the other jars sealed',
+  'every second jar is sealed',
+  'they nearly all sealed',
+  'half the jars are out',
+  'most of the jars are out',
+];

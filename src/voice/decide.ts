@@ -34,6 +34,11 @@ export const CALLED_BARS: Record<Consequence, Bar> = {
 /** Natural log by which a sentence must be ahead of those it is known to be taken for, and of its own question. */
 const LEAD = 6.5;
 /**
+ * The same before what says it of a part only: "half" is heard as "all" more easily than a question as its statement,
+ * and all the right ones of the tuning side are more than 20 ahead.
+ */
+const PART_LEAD = 16;
+/**
  * The same of all common words that sound like one that carries the fact: few of them are ever said in its place, so
  * none may fit better, and none nearly as well as the few words of `aheadOf`. Of a boil that was lost, and of jars
  * that went in, one may fit better by a little.
@@ -139,6 +144,7 @@ function isPlainBeside(
     const counts = Object.values(slots).some((slot) => typeof slot === 'number');
     if (counts && margin < MOST_MARGIN) return false;
     if (sounds.rival(words) >= -(leadOfLostBoil(phrase) ?? LEAD)) return false;
+    if (sounds.part(words) >= -PART_LEAD) return false;
   }
   const lead = neighbourLead(phrase);
   const ahead = lead === NEIGHBOUR_LEAD ? aheadOf : () => 0;

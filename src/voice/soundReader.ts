@@ -9,7 +9,7 @@ import { weakestLack } from './network/weakest.ts';
 import { anyWords, wordLoop, type WordLoop } from './network/wordLoop.ts';
 import { neighboursOf, replacedIn } from './neighbours.ts';
 import type { Dictionary } from './pronunciations.ts';
-import { turned } from './turned.en.ts';
+import { parts, turned } from './turned.en.ts';
 
 /** What the network makes of a clip. */
 export interface SoundReading {
@@ -35,6 +35,8 @@ export interface SoundReading {
   weakest(words: string): number;
   /** By how much the likeliest sentence that only sounds like this one, or turns it into a question or a no, is ahead of it. */
   rival(words: string): number;
+  /** The same of one that says it of a part only, where the sentence says it of all; -Infinity where it does not. */
+  part(words: string): number;
   /**
    * The same of a sentence in which a word that carries the fact is another common word that sounds like it. `ahead` is
    * by how much that word must be ahead of it, natural log: so much the other is given beforehand.
@@ -71,6 +73,7 @@ export class SoundReader {
   #places: ReadonlyMap<string, number> = new Map();
   #priors: readonly number[] = [];
   readonly #rivals = new Others((words) => this.#graphOf([words, ...soundAlikes(words), ...turned(words)]));
+  readonly #parts = new Others((words) => this.#graphOf([words, ...parts(words)]));
   readonly #neighbours = new Others((words) => this.#graphOf([words, ...neighboursOf(words)]));
   /** Without the kitchen's own words, where they are not common: who says "canner" says it to the page. */
   readonly #common: WordLoop;
@@ -140,6 +143,7 @@ export class SoundReader {
       unfinished: (words) => unfinished - (sentences[places.get(words) ?? -1] ?? -Infinity),
       weakest: (words) => weakestLack(outputs, this.#graphOf([words])),
       rival: (words) => lead(outputs, this.#rivals.of(words)),
+      part: (words) => lead(outputs, this.#parts.of(words)),
       neighbour: (words, ahead) =>
         lead(outputs, this.#neighbours.of(words), (other) => ahead(replacedIn(words, other))),
     };

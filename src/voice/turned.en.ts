@@ -64,3 +64,31 @@ export function turned(statement: string): string[] {
     ...(taken ? AFTER_VERB.map((words) => `${taken[1]} ${words} ${taken[2]}`) : []),
   ];
 }
+
+const whole: readonly (readonly [statement: RegExp, parts: readonly string[]])[] = [
+  [
+    /^all (?:the )?(.+)$/,
+    ['half the $1', 'half of the $1', 'most $1', 'most of the $1', 'some $1', 'some of the $1'],
+  ],
+  [
+    /^every (jar|lid)(?: is)? (.+)$/,
+    [
+      'half the $1s are $2',
+      'most $1s are $2',
+      'most of the $1s are $2',
+      'some $1s are $2',
+      'some of the $1s are $2',
+    ],
+  ],
+  [
+    /^they all (.+)$/,
+    ['half of them $1', 'most of them $1', 'some of them $1', 'they nearly all $1', 'they almost all $1'],
+  ],
+];
+
+/** What says it of a part only, where a statement says it of all or every one; "nearly all" and "not all" are among `turned`. */
+export function parts(statement: string): string[] {
+  return whole.flatMap(([pattern, replaced]) =>
+    replaced.flatMap((form) => (pattern.test(statement) ? [statement.replace(pattern, form)] : [])),
+  );
+}

@@ -126,8 +126,8 @@ describe('where two commands share a sentence', () => {
   });
 });
 
-/** The network is sure of the sentence; `rival` and `neighbour` (natural log) say how far one that only sounds like it is ahead. */
-const sounding = (said: string, rival: number, neighbour = -9): FusedReading => ({
+/** The network is sure of the sentence; `rival`, `neighbour` and `part` (natural log) say how far one that only sounds like it is ahead. */
+const sounding = (said: string, rival: number, neighbour = -9, part = -Infinity): FusedReading => ({
   votes: null,
   sounds: {
     ranked: [{ words: said, fit: 26, score: 26, sounds: 14 }],
@@ -142,7 +142,23 @@ const sounding = (said: string, rival: number, neighbour = -9): FusedReading => 
     overSilence: () => 60,
     rival: () => rival,
     neighbour: () => neighbour,
+    part: () => part,
   },
+});
+
+describe('a part said for the whole', () => {
+  const open = openBook([
+    phrase('all the jars sealed', 'seals.allHeld'),
+    phrase('all the jars are in', 'jars.in'),
+  ]);
+  it.each([
+    ['all the jars sealed', -20, 'heard'],
+    ['all the jars sealed', -10.3, 'unsure'],
+    ['all the jars sealed', 3, 'unsure'],
+    ['all the jars are in', -10.3, 'heard'],
+  ])('"%s" with half of them at %d is %s', (said, part, expected) => {
+    expect(decide(sounding(said, -9, -9, part), open, 400).kind).toBe(expected);
+  });
 });
 
 describe('what sounds alike', () => {

@@ -36,8 +36,8 @@ const actions: Actions = {
   start: starting.start,
   plan: (request) => void live.plan(planBatch(withLearned(request, live.view.learned))),
   // The button itself answers first: what the kitchen makes of it is worked out once that has been painted.
-  choose: (choice, answer) => void afterPaint(() => void live.choose(choice, slotsOf(answer), 'touch')),
-  talk: (command) => void afterPaint(() => void live.ask(command, 'touch')),
+  choose: (choice, answer) => byHand(() => live.choose(choice, slotsOf(answer), 'touch')),
+  talk: (command) => byHand(() => live.ask(command, 'touch')),
   call: (how) => (how === 'touch' ? live.calling.touch() : live.calling.hold(how === 'down')),
   sound: (name) => void house.mouth.sound(name),
   tryVoice: () => live.trySaying({ key: 'kitchen.wish.sample' }),
@@ -53,6 +53,11 @@ const actions: Actions = {
   takeOver: () => void house.lead.takeOver(),
   practice: (pace) => window.location.assign(addressOf(pace, window.location.href)),
 };
+
+function byHand(act: () => unknown): void {
+  house.pacing?.acts();
+  void afterPaint(() => void act());
+}
 
 showStates(live.view);
 live.subscribe(() => showStates(live.view));

@@ -1,9 +1,11 @@
 // When does the time of a rehearsal run as on the wall? While somebody speaks, and while somebody is about to.
 //
 // A kitchen hour can go by in a minute, a sentence takes as long as ever: at sixty times the pace a step would be over
-// before it was told. All instants are wall ms.
+// before it was told. Whoever cooks by hand reads the screen instead, and is not held up. All instants are wall ms.
 
 export interface Talk {
+  /** The page listens, or will as soon as it can. */
+  byVoice: boolean;
   /** The page is saying something, or has something to say and cannot yet. */
   saying: boolean;
   /** When it last ended a sentence. */
@@ -15,9 +17,15 @@ export interface Talk {
   putOff: boolean;
 }
 
-export type TalkInput = { type: 'says' | 'hears'; on: boolean; at: number } | { type: 'putsOff' };
+export type TalkInput =
+  | { type: 'says' | 'hears'; on: boolean; at: number }
+  | { type: 'listens'; on: boolean }
+  | { type: 'putsOff' }
+  /** A hand told the page something: whoever did has read what there was to do. */
+  | { type: 'acts' };
 
 export const nobodySpeaks: Talk = {
+  byVoice: false,
   saying: false,
   saidAt: -Infinity,
   hearingSince: null,
@@ -35,7 +43,9 @@ export const UNDERSTOOD_WITHIN_MS = 2_500;
 export const LONGEST_SENTENCE_MS = 10_000;
 
 export function talked(before: Talk, input: TalkInput): Talk {
+  if (input.type === 'listens') return { ...before, byVoice: input.on };
   if (input.type === 'putsOff') return { ...before, putOff: true };
+  if (input.type === 'acts') return { ...before, saidAt: -Infinity, putOff: true };
   const { type, on, at } = input;
   if (type === 'says') {
     const saidAt = before.saying && !on ? at : before.saidAt;
@@ -48,7 +58,8 @@ export function talked(before: Talk, input: TalkInput): Talk {
 
 /** `asked`: does a question of the page's wait for its answer? Only looked up where it matters. */
 export function isUnhurried(talk: Talk, asked: () => boolean, at: number): boolean {
-  const { saying, saidAt, hearingSince, heardAt, putOff } = talk;
+  const { byVoice, saying, saidAt, hearingSince, heardAt, putOff } = talk;
+  if (!byVoice) return false;
   if (saying || at < saidAt + ANSWERS_WITHIN_MS) return true;
   if (hearingSince !== null && at < hearingSince + LONGEST_SENTENCE_MS) return true;
   if (at < heardAt + UNDERSTOOD_WITHIN_MS) return true;

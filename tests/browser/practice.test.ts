@@ -17,8 +17,7 @@ let cook: HandCook;
 
 beforeAll(async () => {
   kitchen = await launchKitchen({
-    // This cook looks and does not listen: the clock need not wait for the voice (`byEar.test.ts` does).
-    open: `/?practice=${PACE}&voice=bundled&stove=elsewhere`,
+    open: `/?practice=${PACE}&voice=bundled`,
     microphone: false,
     viewport: PHONE,
   });

@@ -25,7 +25,7 @@ test('a reload in the middle of the process keeps the clock’s end', async () =
 });
 
 test('a browser killed in the middle of the simmer comes back to it, and says what went on', async () => {
-  kitchen = await launchKitchen({ open: '/?practice=8&voice=bundled&stove=elsewhere', microphone: false });
+  kitchen = await launchKitchen({ open: '/?practice=8&voice=bundled', microphone: false });
   const cook = new HandCook(kitchen);
   await cook.startCooking('Damson plums', 'Butter');
   await cook.toTheSimmer();

@@ -18,7 +18,8 @@ const MINUTE = 60 * SECOND;
 const PACE = 60;
 
 describe('the rule', () => {
-  const after = (...inputs: TalkInput[]) => inputs.reduce(talked, nobodySpeaks);
+  const after = (...inputs: TalkInput[]) =>
+    inputs.reduce(talked, talked(nobodySpeaks, { type: 'listens', on: true }));
   const never = () => false;
   const always = () => true;
 
@@ -58,6 +59,23 @@ describe('the rule', () => {
     const spoke = talked(speaks, { type: 'hears', on: false, at: 3 * SECOND });
     expect(isUnhurried(spoke, never, 3 * SECOND + UNDERSTOOD_WITHIN_MS - 1)).toBe(true);
     expect(isUnhurried(spoke, never, 3 * SECOND + UNDERSTOOD_WITHIN_MS)).toBe(false);
+  });
+
+  test('does not hold it for whoever cooks by hand and is not listened to', () => {
+    const saying = talked(nobodySpeaks, { type: 'says', on: true, at: 0 });
+    expect(isUnhurried(saying, always, SECOND)).toBe(false);
+    expect(isUnhurried(talked(saying, { type: 'listens', on: true }), always, SECOND)).toBe(true);
+  });
+
+  test('waits no longer for an answer once a hand has acted, but for what is said after it', () => {
+    const says: TalkInput[] = [
+      { type: 'says', on: true, at: 0 },
+      { type: 'says', on: false, at: SECOND },
+    ];
+    const acted = after(...says, { type: 'acts' });
+    expect(isUnhurried(acted, always, SECOND + 1)).toBe(false);
+    expect(isUnhurried(says.reduce(talked, acted), always, SECOND + 1)).toBe(true);
+    expect(isUnhurried(after(says[0]!, { type: 'acts' }), never, 1)).toBe(true);
   });
 
   test('is not held for ever by a voice that never ends', () => {
@@ -105,6 +123,7 @@ function rehearsing() {
     sound: async () => 'played',
   };
   const spoken = pacing.over(mouth);
+  pacing.hears(listening(false));
   return {
     device,
     clock,
@@ -189,8 +208,8 @@ describe('the clock of a rehearsal', () => {
     pass(MINUTE);
     expect(clock.now() - from).toBe(MINUTE);
     pacing.waits(false);
-    pass(ANSWERS_WITHIN_MS + SECOND);
-    expect(clock.now() - from).toBe(MINUTE + ANSWERS_WITHIN_MS + MINUTE);
+    pass(SECOND);
+    expect(clock.now() - from).toBe(2 * MINUTE);
   });
 
   test('goes on, after a reload in the middle of a sentence, from where it stood: the time away was real', () => {

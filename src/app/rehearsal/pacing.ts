@@ -11,6 +11,8 @@ export interface Pacing {
   over<M extends Mouth>(mouth: M): M;
   /** What there is to say cannot be said yet: nothing goes by until it can. */
   waits(on: boolean): void;
+  /** A hand told the page something. */
+  acts(): void;
   hears(state: EarState): void;
   heard(hearing: Hearing): void;
 }
@@ -39,7 +41,7 @@ export function openPacing({ clock, pace, asked, wall, after }: PacingParts): Pa
   let waiting = false;
 
   function look(): void {
-    const now = isUnhurried(talk, asked, wall());
+    const now = waiting || isUnhurried(talk, asked, wall());
     if (now !== unhurried) {
       unhurried = now;
       clock.setPace(unhurried ? 1 : pace);
@@ -58,7 +60,7 @@ export function openPacing({ clock, pace, asked, wall, after }: PacingParts): Pa
     look();
   }
 
-  const says = () => take({ type: 'says', on: waiting || sounding > 0, at: wall() });
+  const says = () => take({ type: 'says', on: sounding > 0, at: wall() });
 
   async function counted<Outcome>(sound: () => Promise<Outcome>): Promise<Outcome> {
     sounding += 1;
@@ -86,9 +88,12 @@ export function openPacing({ clock, pace, asked, wall, after }: PacingParts): Pa
     }),
     waits(on) {
       waiting = on;
-      says();
+      look();
     },
+    acts: () => take({ type: 'acts' }),
     hears(state) {
+      const listens = state.kind === 'listening' || state.kind === 'loading';
+      if (listens !== talk.byVoice) take({ type: 'listens', on: listens });
       const on = state.kind === 'listening' && (state.speech || state.called === true);
       if (on !== (talk.hearingSince !== null)) take({ type: 'hears', on, at: wall() });
     },

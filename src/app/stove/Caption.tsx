@@ -6,6 +6,8 @@ import type { KitchenView } from '../../kitchen/view.ts';
 
 /** Letters that two lines of a phone hold; more are set smaller. */
 const LONG = 84;
+/** Letters that two lines hold beside the picture of a phone on its side. */
+const BRIEF = 66;
 /** Letters of three sentences about the evening: smaller still, so that they cover none of the pots. */
 const LONGEST = 150;
 
@@ -32,6 +34,7 @@ export function Caption({ view, catalogue }: { view: KitchenView; catalogue: Cat
 function lengthOf({ length }: string): string {
   if (length > LONGEST) return 'long longest';
   if (length > LONG) return 'long';
+  if (length > BRIEF) return 'full';
   return length === 0 ? 'silent' : '';
 }
 

@@ -73,7 +73,8 @@ function happening(words: Words, situation: Situation): Meaning {
       // Words of the canner alone stay with the canners, also where twins are looked for.
       (slots.either === true || choice.command in cannerCommands === command in cannerCommands),
   );
-  const acts = oncePerPlace(asPlanned(open, slots)).flatMap((choice) => actsOf(choice, words, situation));
+  const ofThese = oncePerPlace(asPlanned(open, slots)).flatMap((choice) => actsOf(choice, words, situation));
+  const acts = command === 'seals.failed' ? whereChecked(ofThese, situation) : ofThese;
   if (acts.length > 1 && slots.fruit === undefined && isForAll(command) && words.kind === 'heard')
     return { kind: 'clear', acts };
   const [only, another] = acts;
@@ -83,6 +84,13 @@ function happening(words: Words, situation: Situation): Meaning {
   if (!only && wasTold(words, situation)) return { kind: 'already' };
   if (only && !another && mayBeSaidAgain(only, words, situation)) return { kind: 'several', acts };
   return oneOf(acts, words, situation);
+}
+
+/** "One did not seal": of the jars that are being looked at; a lid that came up later is told where none are. */
+function whereChecked(acts: readonly Act[], { choices }: Situation): readonly Act[] {
+  const beingChecked = choices.filter(({ command }) => command === 'seals.allHeld').map(({ about }) => about);
+  const ofThese = acts.filter(({ about }) => about !== null && beingChecked.includes(about));
+  return ofThese.length > 0 ? ofThese : acts;
 }
 
 /** Told of one pot a moment ago, and the same words again, which name none: not at once taken for another pot. */
@@ -111,13 +119,13 @@ function nextStep(words: Words, situation: Situation): Meaning {
   return oneOf(acts, words, situation);
 }
 
-/** One of the acts: the only one, or the one at hand; never a guess where safety hangs on it. */
+/** One of the acts: the only one, or the one at hand; never a guess where safety hangs on it, or whose jar is bad. */
 function oneOf(acts: readonly Act[], words: Words, situation: Situation): Meaning {
   const [only, another] = acts;
   if (only === undefined) return { kind: 'notNow' };
   if (another === undefined) return weighed(only, words, situation);
   const [atHand, besides] = acts.filter((act) => act.about === situation.focus);
-  const safe = acts.every((act) => consequenceOf(act.command) !== 'safety');
+  const safe = acts.every(({ command }) => consequenceOf(command) !== 'safety' && command !== 'seals.failed');
   // Of two canners the one in view is no better guess than the other.
   const canners = acts.filter(({ command }) => command in cannerCommands).length;
   const mayBeTheOther = atHand !== undefined && atHand.command in cannerCommands && canners > 1;

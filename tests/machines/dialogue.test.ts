@@ -359,6 +359,19 @@ describe('several batches at once', () => {
     expect(talk.state).toBe('choosingBatch');
   });
 
+  it('whose jar did not seal is asked, and not guessed by which is at hand', () => {
+    const checking = (batch: string) => [open('seals.allHeld', batch, true), open('seals.failed', batch)];
+    const both = [...checking('b1'), ...checking('b2')];
+    const talk = new Talk(both, { focus: 'b1' }).hear('seals.failed', { n: 1 }).mouth();
+    expect([talk.acts(), talk.state]).toEqual([[], 'choosingBatch']);
+    expect(talk.hear('switch.batch', { fruit: 'pear' }).acts()).toMatchObject([
+      { command: 'seals.failed', about: 'b2', slots: { n: 1 } },
+    ]);
+    // Put away long since: a lid may come up there, too, but it is the other that is being looked at.
+    const later = new Talk([open('seals.failed', 'b1'), ...checking('b2')], { focus: 'b1' });
+    expect(later.hear('seals.failed', { n: 1 }).acts()).toMatchObject([{ about: 'b2' }]);
+  });
+
   it('the one chosen is done', () => {
     const talk = new Talk([...judging('b1'), ...judging('b2')]).hear('plate.runny').mouth();
     expect(talk.state).toBe('choosingBatch');

@@ -45,6 +45,22 @@ test('one over the other', async () => {
   expect(overlapping(spoken)).toHaveLength(1);
 });
 
+test('two that begin alike, and one that was cut before it sounded and said again', async () => {
+  const first = 'Pear: Stir the pot. Right to the bottom.';
+  const recording = await recorded([
+    ['Pear: Stir the pot.', 1],
+    ['Right to the bottom.', 2.9],
+    ['Pear: Heat off.', 5.5],
+  ]);
+  const spoken = await found(recording, [
+    shown(first, 0.6),
+    shown(first, 0.9),
+    shown('Pear: Heat off.', 5.3),
+  ]);
+  expect(spoken.map(({ from }) => Math.round(from ?? -1))).toEqual([1, 1, 6]);
+  expect(overlapping(spoken)).toEqual([]);
+});
+
 test('one that was never said', async () => {
   const recording = await recorded([[STIR, 1]]);
   const [spoken] = await found(recording, [shown('Time is up.', 0.8)]);

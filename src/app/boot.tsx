@@ -19,6 +19,7 @@ import { openRehearsal } from './rehearsal/rehearsal.ts';
 import { openStarting } from './starting.ts';
 import { showStates } from './states.ts';
 import './styles/index.css';
+import { tongueOf } from './tongue.ts';
 import { addressOf, whichKitchen } from './which.ts';
 
 const preferences = openPreferences();
@@ -88,7 +89,7 @@ function Page() {
           rehearsal={rehearsal}
           catalogue={catalogue}
           ear={ear}
-          pacing={house.pacing}
+          pacing={tongueOf(settings).heard ? house.pacing : null}
           elsewhere={which.stove === 'elsewhere'}
           say={(message, of, urgency) => live.trySaying(message, of, urgency)}
         />

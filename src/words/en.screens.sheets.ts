@@ -53,9 +53,8 @@ export const sheetWords = {
   'screen.reading.temp': 'Temperature',
   'screen.reading.left': '{low}–{high} min left, by what I know now.',
   'screen.reading.tells': 'Narrows that to a span of about {span} min.',
-  'screen.reading.little.mass': 'Tells little now.',
+  'screen.reading.little': 'Tells little now.',
   'screen.reading.little.depth': 'Tells little now: weigh the pot, or dip later.',
-  'screen.reading.little.temp': 'Tells little now.',
   'screen.reading.none': 'Fill in at least one of the three.',
 
   'screen.settings.title': 'Settings',

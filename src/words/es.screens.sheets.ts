@@ -55,9 +55,8 @@ export const sheetWords = {
   'screen.reading.temp': 'Temperatura',
   'screen.reading.left': 'Quedan {low}–{high} min, por lo que sé ahora.',
   'screen.reading.tells': 'Lo reduce a un margen de unos {span} min.',
-  'screen.reading.little.mass': 'Ahora dice poco.',
+  'screen.reading.little': 'Ahora dice poco.',
   'screen.reading.little.depth': 'Ahora dice poco: pese la olla o mida más tarde.',
-  'screen.reading.little.temp': 'Ahora dice poco.',
   'screen.reading.none': 'Rellene al menos uno de los tres.',
 
   'screen.settings.title': 'Ajustes',

@@ -87,7 +87,10 @@ const leftNow = ({ leftMinutes: { low, high } }: Foretold): Message => ({
 function tellsOf(what: keyof typeof measures, { by }: Foretold, catalogue: AppProps['catalogue']) {
   const narrowed = by[measures[what]];
   if (narrowed === null) return null;
-  if (narrowed === 'little') return catalogue.text({ key: `screen.reading.little.${what}` });
+  if (narrowed === 'little') {
+    const better = what === 'depth' && by.massKg !== 'little';
+    return catalogue.text({ key: better ? 'screen.reading.little.depth' : 'screen.reading.little' });
+  }
   const span = Math.max(1, Math.round(narrowed.spanMinutes));
   return catalogue.text({ key: 'screen.reading.tells', params: { span } });
 }

@@ -186,9 +186,16 @@ async function seed({
   const database = `stovehand-${name}`;
   await done(indexedDB.deleteDatabase(database));
   const root = await navigator.storage.getDirectory();
-  await root.removeEntry('stovehand', { recursive: true }).catch((error: unknown) => {
-    if (!(error instanceof DOMException && error.name === 'NotFoundError')) throw error;
-  });
+  // The page before may hold its file for a moment longer than it is seen.
+  for (let left = 50; ; left--) {
+    const failed = await root.removeEntry('stovehand', { recursive: true }).then(
+      () => null,
+      (error: DOMException) => error,
+    );
+    if (failed === null || failed.name === 'NotFoundError') break;
+    if (failed.name !== 'NoModificationAllowedError' || left === 0) throw failed;
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
   if (lines.length === 0) return;
   const ours = await root.getDirectoryHandle('stovehand', { create: true });
   const folder = await ours.getDirectoryHandle(name, { create: true });

@@ -132,7 +132,7 @@ function OpenSheet(props: OpenSheetProps) {
       <ReadingSheet
         {...props}
         title={props.catalogue.text(open.label)}
-        foretold={subject?.kind === 'batch' ? (subject.batch.pot?.foretold ?? null) : null}
+        foretold={subject?.kind === 'batch' ? (subject.batch.pot?.foretell() ?? null) : null}
         onAnswer={answer}
         onClose={close}
       />

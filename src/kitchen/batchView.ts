@@ -195,7 +195,7 @@ function potOf(state: BatchState, batch: BatchContext, now: number): PotView | n
     scorchRisk: state !== 'simmering' ? 'none' : left < 10 ? 'high' : left < 25 ? 'some' : 'none',
     readings: estimate?.readings ?? [],
     reduction: estimate && reductionView(estimate, batch.path),
-    foretold: estimate && foretoldOf(estimate, now),
+    foretell: () => estimate && foretoldOf(estimate, now),
   };
 }
 

@@ -9,7 +9,7 @@ const MINUTE_MS = 60_000;
 /** A reading that leaves more than this share of the range is not worth the walk to the scale. */
 const TELLS_LITTLE = 0.85;
 
-/** Asked for with every picture of the kitchen: worked out once a minute for each estimate. */
+/** Asked for each time the sheet is drawn: worked out once a minute for each estimate. */
 const known = new WeakMap<Estimate, { minute: number; foretold: Foretold | null }>();
 
 export function foretoldOf(estimate: Estimate, now: number): Foretold | null {

@@ -59,8 +59,8 @@ export interface PotView {
   readings: { at: number; massKg: number }[];
   /** Null before the first rolling boil. */
   reduction: ReductionView | null;
-  /** What a reading would tell; null where none tells anything. */
-  foretold: Foretold | null;
+  /** What a reading would tell; null where none tells anything. Worked out when it is asked for: it takes a while. */
+  foretell: () => Foretold | null;
 }
 
 /** What one reading of a kind would leave of the range; null where it cannot be taken. */

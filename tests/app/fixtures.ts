@@ -108,7 +108,7 @@ function pot(over: Partial<PotView> = {}): PotView {
     scorchRisk: 'none',
     readings: [],
     reduction: null,
-    foretold: null,
+    foretell: () => null,
     ...over,
   };
 }

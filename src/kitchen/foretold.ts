@@ -6,7 +6,7 @@ import type { Foretold, Narrowed } from './view.ts';
 
 const MINUTE_MS = 60_000;
 
-/** A reading that leaves more than this share of the range is not worth the walk to the scale. */
+/** A reading that leaves more than this share of the range is not worth the walk to the scale. Common practice, no source. */
 const TELLS_LITTLE = 0.85;
 
 /** Asked for each time the sheet is drawn: worked out once a minute for each estimate. */

@@ -35,11 +35,11 @@ export const nobodySpeaks: Talk = {
 
 /** Who was told what to do has begun to answer, or to ask, by then (common practice, no source). */
 export const ANSWERS_WITHIN_MS = 5_000;
-/** Who was asked has looked and answered by then: after it the page asks again by itself. */
+/** Who was asked has looked and answered by then: after it the page asks again by itself. Common practice, no source. */
 export const LOOKS_WITHIN_MS = 20_000;
-/** The last word is still on its way through the ear. */
+/** The last word is still on its way through the ear (its answers come within a second; common practice, no source). */
 export const UNDERSTOOD_WITHIN_MS = 2_500;
-/** No sentence to the page is longer: a voice that goes on is the radio's. */
+/** No sentence to the page is longer: a voice that goes on is the radio's. Common practice, no source. */
 export const LONGEST_SENTENCE_MS = 10_000;
 
 export function talked(before: Talk, input: TalkInput): Talk {

@@ -58,8 +58,8 @@ export function rainRows({ droplets, steps, irreversible }: Rain, unguarded: Rai
 
 const PAINT_MS = 50;
 
-/** The Event Timing API rounds to 8 ms: up to 56 is not told from 50. */
-const ROUNDED_MS = 56;
+/** The Event Timing API rounds to the nearest 8 ms (W3C Event Timing, `duration`): 48 may be up to 52, and 56 is over 50. */
+const ROUNDED_MS = 48;
 
 /** What the eye cannot see; the API counts the fall of a single digit. */
 const STILL = 0.001;

@@ -28,7 +28,6 @@ export interface Judged {
 
 interface Prompt {
   text: string;
-  key: string;
   about: string | null;
   slot: string;
   wall: number;
@@ -83,7 +82,6 @@ function promptsOf(entries: readonly Acknowledged[]): Prompt[] {
         if (older.slot === effect.slot && older.replaced === Infinity) older.replaced = wall;
       prompts.push({
         text: sayable(text(effect.message)),
-        key: effect.message.key,
         about: effect.about,
         slot: effect.slot,
         wall,

@@ -16,7 +16,8 @@ import { feet, thousands } from './process.ts';
 import type { BatchRequest } from './request.ts';
 import type { BatchPlan, Why, WhyKey } from './types.ts';
 
-const kg = (mass: number): string => `${mass.toFixed(2)} kg`;
+/** To the gram: a cook's own unit is made of it, and must come to the same as the figure beside it. */
+const kg = (mass: number): string => `${mass.toFixed(3)} kg`;
 const pct = (share: number): string => `${share.toFixed(1)} %`;
 
 const own = 'what you entered';
@@ -113,7 +114,7 @@ function jarWhys(plan: BatchPlan): Partial<Record<WhyKey, Why>> {
       source: `${cite(icumsaDensity)}; ${cite(potCling)}`,
     },
     jars: {
-      says: `${jars.makeReady} and a ${jars.spare.size} spare hold it all ${Math.round(100 * jars.enoughProbability)} times in 100.`,
+      says: `${jars.makeReady} and a ${jars.spare.size} spare hold it all ${Math.min(99, Math.floor(100 * jars.enoughProbability))} times in 100.`,
       how: `${(1000 * jarVolumeL.value[jars.size]).toFixed(0)} mL each at the fill line; the headspace lies above it`,
       source: cite(jarVolumeL),
     },
@@ -130,7 +131,7 @@ function shelfWhys(request: BatchRequest, plan: BatchPlan): Partial<Record<WhyKe
   return {
     shelf,
     process: {
-      says: `${plan.process.minutes} minutes at a full boil, by ${plan.process.row}.`,
+      says: `${plan.process.minutes} minutes at a full boil. The row of the table: ${plan.process.row}.`,
       how: `band of ${thousands(feet(request.elevationM))} ft, no interpolation${plan.process.presteriliseJars ? '; under 10 minutes the jars must be sterile' : ''}`,
       source: plan.process.source,
     },

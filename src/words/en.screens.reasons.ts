@@ -38,7 +38,7 @@ export const reasonWords = {
   'screen.why.sterilise.how':
     '{least} minutes, and one more for each full {perFt} ft; you are at {elevation}',
   'screen.why.clean.says': 'The process is long enough to make the jars sterile by itself.',
-  'screen.why.clean.how': '{minutes}; boiling them first is needed under {under}',
+  'screen.why.clean.how': '{long} minutes; boiling them first is needed under {under}',
   'screen.why.sugarPer100g.says': 'Nearly all that dissolves is sugar: the fruit’s own and what you add.',
   'screen.why.sugarPer100g.how': '95 parts in 100 of the soluble solids of {solids} %',
   'screen.why.sugarPer100g.source': 'soluble-solids balance; the 95 parts: common practice, no source',

@@ -41,7 +41,7 @@ export const reasonWords = {
   'screen.why.sterilise.how':
     '{least} minutos, y uno más por cada {perFt} pies enteros; usted está a {elevation}',
   'screen.why.clean.says': 'El proceso es bastante largo para esterilizar los tarros por sí mismo.',
-  'screen.why.clean.how': '{minutes}; hervirlos antes hace falta por debajo de {under}',
+  'screen.why.clean.how': '{long} minutos; hervirlos antes hace falta por debajo de {under}',
   'screen.why.sugarPer100g.says':
     'Casi todo lo que se disuelve es azúcar: el de la fruta y el que usted añade.',
   'screen.why.sugarPer100g.how': '95 partes de cada 100 de los sólidos solubles, {solids} %',

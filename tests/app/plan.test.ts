@@ -156,10 +156,13 @@ test('a fruit is found by any of its names', () => {
 
 test('a sentence of the calculator is told in the units of the cook', () => {
   const said = 'Two pots, 2.2 kg in each; about 2.81 L; 4.4 C above boiling water.';
-  expect(inUnits(said, 'metric')).toBe(said);
+  expect(inUnits(said, 'metric')).toBe(said.replace('4.4 C', '4.4 °C'));
   expect(inUnits(said, 'us')).toBe(
     'Two pots, 4 lb 13½ oz in each; about 12 cups; 7.9 °F above boiling water.',
   );
+  const how = 'water boils at 98.9 C at 335 m, plus 4.4 C at 65.0 %';
+  expect(inUnits(how, 'us')).toBe('water boils at 210 °F at 1,099 ft, plus 7.9 °F at 65.0 %');
+  expect(inUnits('0.751 kg of water', 'metric')).toBe('751 g of water');
 });
 
 test('no sentence of a plan in pounds speaks of kilograms', () => {
@@ -174,8 +177,34 @@ test('no sentence of a plan in pounds speaks of kilograms', () => {
     }),
   );
   const sentences = [
-    ...Object.values(reasonsOf(plan, 'us', (key) => key)).map(({ says }) => says),
+    ...Object.values(reasonsOf(plan, 'us', (key) => key)).flatMap(({ says, how }) => [says, how]),
     ...figureGroups(plan, 'us', catalogue).flatMap(({ figures }) => figures.map(({ also }) => also ?? '')),
   ];
-  expect(sentences.join(' ')).not.toMatch(/\d (kg|L|C)\b/);
+  expect(sentences.join(' ')).not.toMatch(/\d (kg|L|C|m)\b/);
+});
+
+test('the sum under a figure comes to the figure', () => {
+  for (const fruitMassKg of [0.9, 2.27, 2.722, 3.3, 4.309]) {
+    const plan = planBatch(
+      batchRequestSchema.parse({
+        fruit: 'peach',
+        product: 'butter',
+        fruitMassKg,
+        elevationM: 1676,
+        keep: 'shelf',
+        jar: 'half-pint',
+      }),
+    );
+    for (const units of ['us', 'metric'] as const) {
+      const pot = figureGroups(plan, units, catalogue).flatMap(({ figures }) => figures);
+      const by = (label: string) => pot.find((figure) => figure.label === catalogue.text({ key: label }));
+      expect(by('screen.plan.boilAway')?.why?.says).toContain(
+        `${by('screen.plan.boilAway')?.value} of water`,
+      );
+      expect(by('screen.plan.startMass')?.value).not.toBe('');
+      expect(by('screen.plan.boilAway')?.why?.how).toContain(`${by('screen.plan.startMass')?.value} x`);
+      const [chance] = /\d+/.exec(by('screen.plan.ready')?.also ?? '') ?? [];
+      expect(by('screen.plan.ready')?.why?.says).toContain(`all ${chance} times`);
+    }
+  }
 });

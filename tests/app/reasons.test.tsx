@@ -61,9 +61,14 @@ describe.each(Object.entries(plans))('the page of %s', (_, asked) => {
     for (const { label, value } of groups) expect(value, label).not.toBe('');
     for (const { tag, inside } of drawn) {
       expect(tag, inside).toBe('details');
+      // What the line says already is not said again under it.
       expect(inside).toMatch(
-        /<div class="why"><p>[^<]{5,}<\/p><p><b>How<\/b> [^<]{5,}<\/p><p><b>Source<\/b> [^<]{5,}<\/p>/,
+        /<div class="why">(<p>[^<]{5,}<\/p>)?<p><b>How<\/b> [^<]{5,}<\/p><p><b>Source<\/b> [^<]{5,}<\/p>/,
       );
+      const [, says] = /<div class="why"><p>([^<]*)<\/p>/.exec(inside) ?? [];
+      const line = inside.slice(0, inside.indexOf('</summary>'));
+      if (says === undefined) expect(line).toMatch(/\.(?: |<)/);
+      else expect(line).not.toContain(says);
     }
   });
 

@@ -8,25 +8,27 @@ interface OpenerProps {
   why: Why | undefined;
   word: (key: string) => string;
   className: string;
+  /** What stands in the line already is not said again under it. */
+  shown?: string | undefined;
   /** The line itself, that is read without opening it. */
   children: ReactNode;
 }
 
 /** A line without a reason is shown as a plain line: it never opens to nothing. */
-export function Opener({ why, word, className, children }: OpenerProps) {
+export function Opener({ why, word, className, shown, children }: OpenerProps) {
   if (!why) return <div className={className}>{children}</div>;
   return (
     <details className={className}>
       <summary>{children}</summary>
-      <Reason why={why} word={word} />
+      <Reason why={why} word={word} shown={shown} />
     </details>
   );
 }
 
-function Reason({ why, word }: { why: Why; word: OpenerProps['word'] }) {
+function Reason({ why, word, shown }: { why: Why } & Pick<OpenerProps, 'word' | 'shown'>) {
   return (
     <div className="why">
-      <p>{why.says}</p>
+      {why.says !== shown && <p>{why.says}</p>}
       <p>
         <b>{word('screen.plan.how')}</b> {why.how}
       </p>

@@ -22,7 +22,7 @@ export function PlanSheet({ plan, units, catalogue }: PlanSheetProps) {
         {upperFirst(plan.fruitName)}{' '}
         <span>{word(`screen.plan.product.${plan.request.product}`).toLowerCase()}</span>
       </h2>
-      <Verdict plan={plan} catalogue={catalogue} />
+      <Verdict plan={plan} units={units} catalogue={catalogue} />
       <Pictures plan={plan} units={units} catalogue={catalogue} />
       <div className="ledger">
         {figureGroups(plan, units, catalogue).map((group) => (
@@ -46,7 +46,7 @@ export function PlanSheet({ plan, units, catalogue }: PlanSheetProps) {
 function FigureLine({ figure, word }: { figure: Figure; word: (key: string) => string }) {
   const { label, value, also, why } = figure;
   return (
-    <Opener className="figure" why={why} word={word}>
+    <Opener className="figure" why={why} word={word} shown={why?.says === also ? also : value}>
       <span className="figure-label">{label}</span>
       <span className="figure-value">
         {value} {also && <small>{also}</small>}

@@ -1,21 +1,28 @@
 // Whether it may stand on a shelf, said loud and plain, with the reasons and what would help.
 
-import type { BatchPlan } from '../../core/types.ts';
-import type { AppProps } from '../actions.ts';
+import type { BatchPlan, Why } from '../../core/types.ts';
+import type { AppProps, Units } from '../actions.ts';
 import { verdictKey } from './figures.ts';
 import { Opener } from './Opener.tsx';
+import { inUnits } from './units.ts';
 
-export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { plan: BatchPlan }) {
+interface VerdictProps extends Pick<AppProps, 'catalogue'> {
+  plan: BatchPlan;
+  units: Units;
+}
+
+export function Verdict({ plan, units, catalogue }: VerdictProps) {
   const word = (key: string, params?: Record<string, number>) =>
     catalogue.text(params ? { key, params } : { key });
-  const { shelf, process, request } = plan;
+  const { process, request } = plan;
+  const shelf = inCooksUnits(plan.shelf, units);
   if (request.keep === 'shelf' && !shelf.allowed) {
     return (
       <div className="verdict refused" role="alert">
         <Mark refused />
         <div>
           <p className="verdict-word">{word(verdictKey(plan))}</p>
-          <Reasons plan={plan} word={word} />
+          <Reasons reasons={shelf.reasons} why={plan.why.shelf} word={word} />
           {shelf.remedy && (
             <p>
               <b>{word('screen.verdict.remedy')}</b> {shelf.remedy}
@@ -31,7 +38,7 @@ export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { pla
         <Mark cold />
         <div>
           <p className="verdict-word">{word(verdictKey(plan))}</p>
-          <Reasons plan={plan} word={word} />
+          <Reasons reasons={shelf.reasons} why={plan.why.shelf} word={word} />
         </div>
       </div>
     );
@@ -46,14 +53,28 @@ export function Verdict({ plan, catalogue }: Pick<AppProps, 'catalogue'> & { pla
             <span>{word('screen.verdict.minutes', { count: process.minutes })}</span>
           </Opener>
         )}
-        <Reasons plan={plan} word={word} />
+        <Reasons reasons={shelf.reasons} why={plan.why.shelf} word={word} />
       </div>
     </div>
   );
 }
 
-function Reasons({ plan, word }: { plan: BatchPlan; word: (key: string) => string }) {
-  const { reasons } = plan.shelf;
+/** The calculator's sentences name weights in kilograms. */
+function inCooksUnits({ allowed, reasons, remedy }: BatchPlan['shelf'], units: Units): BatchPlan['shelf'] {
+  return {
+    allowed,
+    reasons: reasons.map((reason) => inUnits(reason, units)),
+    remedy: remedy && inUnits(remedy, units),
+  };
+}
+
+interface ReasonsProps {
+  reasons: string[];
+  why: Why | undefined;
+  word: (key: string) => string;
+}
+
+function Reasons({ reasons, why, word }: ReasonsProps) {
   if (reasons.length === 0) return null;
   const shown =
     reasons.length === 1 ? (
@@ -66,7 +87,12 @@ function Reasons({ plan, word }: { plan: BatchPlan; word: (key: string) => strin
       </ul>
     );
   return (
-    <Opener className="verdict-line" why={plan.why.shelf} word={word}>
+    <Opener
+      className="verdict-line"
+      why={why && { ...why, says: reasons.join(' ') }}
+      word={word}
+      shown={reasons.join(' ')}
+    >
       {shown}
     </Opener>
   );

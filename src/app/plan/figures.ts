@@ -145,7 +145,7 @@ function outFigures(plan: ShownPlan, units: Units, word: Word, figure: Make): (F
       'jars',
       sayRange(jars.count, (n) => trim(n, 1), word),
       'jars',
-      size(jars.size, 2),
+      size(jars.size, jars.count.high),
     ),
     figure(
       'ready',

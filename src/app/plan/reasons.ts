@@ -33,9 +33,12 @@ export function reasonsOf(plan: ShownPlan, units: Units, word: Word): Reasons {
   };
 }
 
-/** How a figure was had stays as it was reckoned; what it says is read by a cook. */
+/** A cook who asks how a figure was had does the sum again, in the units of the figure. */
 function saidIn(units: Units, reasons: Reasons): Reasons {
-  const said = Object.entries(reasons).map(([key, why]) => [key, { ...why, says: inUnits(why.says, units) }]);
+  const said = Object.entries(reasons).map(([key, why]) => [
+    key,
+    { ...why, says: inUnits(why.says, units), how: inUnits(why.how, units) },
+  ]);
   return Object.fromEntries(said) as Reasons;
 }
 
@@ -170,7 +173,7 @@ function jarReasons(plan: ShownPlan, units: Units, word: Word): Reasons {
       clean: {
         says: word('screen.why.clean.says'),
         how: word('screen.why.clean.how', {
-          minutes: String(process.minutes),
+          long: String(process.minutes),
           under: String(neededUnderMinutes),
         }),
         source: cite(sterilising),

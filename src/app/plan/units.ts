@@ -60,13 +60,20 @@ export function sayDuration(minutes: number): string {
   return rest === 0 ? `${Math.floor(whole / 60)} h` : `${Math.floor(whole / 60)} h ${rest} min`;
 }
 
-/** The calculator's own sentences are in kilograms, litres and degrees Celsius: here in the cook's. */
+/** The calculator's own sentences are in kilograms, litres, metres and degrees Celsius: here in the cook's. */
 export function inUnits(sentence: string, units: Units): string {
-  if (units === 'metric') return sentence;
   return sentence
     .replace(/([\d.]+) kg\b/g, (_, kg: string) => sayMass(Number(kg), units))
     .replace(/([\d.]+) L\b/g, (_, litres: string) => sayVolume(Number(litres), units))
-    .replace(/([\d.]+) C above/g, (_, rise: string) => `${trim(Number(rise) * 1.8, 1)} °F above`);
+    .replace(/([\d.]+) C above/g, (_, rise: string) => `${sayRise(Number(rise), units)} above`)
+    .replace(/plus ([\d.]+) C\b/g, (_, rise: string) => `plus ${sayRise(Number(rise), units)}`)
+    .replace(/([\d.]+) C\b/g, (_, celsius: string) => sayTemp(Number(celsius), units))
+    .replace(/at (-?\d+) m\b/g, (_, m: string) => `at ${sayElevation(Number(m), units)}`);
+}
+
+/** A difference of temperatures has no 32 in it. */
+function sayRise(kelvin: number, units: Units): string {
+  return units === 'metric' ? `${trim(kelvin, 1)} °C` : `${trim(kelvin * 1.8, 1)} °F`;
 }
 
 /** A number with at most so many decimals and no idle zeros. */

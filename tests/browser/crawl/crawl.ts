@@ -1,37 +1,43 @@
 // The whole crawl: two browsers, one with text of 100 %, one of 200 %, each through every screen; then rain, keys and paint.
 
+import { existsSync, rmSync } from 'node:fs';
 import { loadavg } from 'node:os';
-import { kept } from './kept.ts';
-import { noContrast, contrastOf, type Contrast } from './contrast.ts';
+import { join } from 'node:path';
+import { kept, type Kept } from './kept.ts';
+import { noContrast, contrastOf } from './contrast.ts';
 import { noRain, rainOn, randomOf, type Rain } from './droplets.ts';
-import { toldApart, viewOf, type View } from './colourBlind.ts';
+import { viewOf } from './colourBlind.ts';
+import { nothing, rowsOf, type Found, type Told, type Walk } from './found.ts';
 import { among, everyKitchen, type SavedKitchen } from './kitchens.ts';
 import { keysOf, noKeys, type Keys } from './keyboard.ts';
 import { everyLeaf } from './pages.ts';
 import { noPaint, paintOf, type Paint } from './paint.ts';
 import { Darkroom } from './pixels.ts';
 import { otherProducts } from './products.ts';
-import { contrastRows, keyRow, paintRows, rainRows, toldRow } from './rows.ts';
+import { paintRows } from './rows.ts';
 import { DEVICES, type Device, type Look } from './sizes.ts';
 import { openTheatre, type Stage, type Theatre } from './stage.ts';
 import type { TableRow } from './table.ts';
 import { buildUnguarded } from './unguarded.ts';
-import { added, lookAt, noToll, seenRows, type Toll } from './walk.ts';
+import { lookAt, noToll, type Toll } from './walk.ts';
 
 export interface CrawlOptions {
   /** The built page. */
   folder: string;
-  /** Where to build the page without its guard; left out, nothing is built and nothing proved. */
+  /** Where the page without its guard is, or is built; left out, nothing is built and nothing proved. */
   unguardedFolder?: string;
   /** Only every so manieth kitchen, from this one on. */
   every: number;
   from?: number;
+  /** Of all that is gone through, only every `of`th from `piece` on: a walk shared out, put together by `found.ts`. */
+  piece?: number;
+  of?: number;
   /** What of it: a whole crawl takes long, and can be had in pieces. */
   parts?: readonly Part[];
   drops: number;
   /** Where the rain begins: a second piece of it is another rain. */
   seed?: number;
-  /** Where a walk is written down after each kitchen, to go on from there when it is broken off. */
+  /** What the names of the files begin with where what was found is written down after each kitchen, to go on from there. */
   keep?: string;
   devices?: readonly Device[];
   say(what: string): void;
@@ -40,20 +46,8 @@ export interface CrawlOptions {
 export const PARTS = ['see', 'keys', 'rain', 'paint'] as const;
 export type Part = (typeof PARTS)[number];
 
-interface Told {
-  contrast: Contrast;
-  views: View[];
-  keys: Keys;
-}
-
-/** What one browser's walk has come to; only one of the two looks closer. */
-interface Walk {
-  toll: Toll;
-  told: Told | null;
-}
-
 export async function crawl(options: CrawlOptions): Promise<TableRow[]> {
-  const { folder, every, from = 0, parts = PARTS, drops, say, devices = DEVICES } = options;
+  const { folder, every, from = 0, parts = PARTS, say, devices = DEVICES } = options;
   const all = everyKitchen();
   const kitchens = all.filter((_, i) => i >= from && i % every === 0);
   say(
@@ -61,23 +55,18 @@ export async function crawl(options: CrawlOptions): Promise<TableRow[]> {
   );
   const theatre = await openTheatre(folder);
   try {
-    const rows: TableRow[] = [];
-    if (parts.includes('see')) {
-      const walks = await Promise.all(
+    const found: Found = nothing();
+    if (parts.includes('see'))
+      found.walks = await Promise.all(
         ([100, 200] as const).map((text) => seeAll(theatre, text, all, kitchens, { ...options, devices })),
       );
-      const told = walks[0]?.told;
-      rows.push(...seenRows(walks.map(({ toll }) => toll).reduce(added)));
-      if (told) rows.push(...contrastRows(told.contrast), toldRow(toldApart(told.views)), keyRow(told.keys));
-    }
-    if (parts.includes('keys'))
-      rows.push(keyRow(await keysOfSix(theatre, kitchens, say), 'keys alone, six batches'));
+    if (parts.includes('keys')) found.keys = [await keysOfSix(theatre, kitchens, options)];
     if (parts.includes('rain')) {
-      const rain = await rainOnAll(theatre, kitchens, devices, options.seed ?? 1, drops, say);
+      found.rain = await rainOnAll(theatre, kitchens, devices, options);
       const bare = options.unguardedFolder;
-      const unguarded = bare ? await rainUnguarded(bare, kitchens, drops, say) : null;
-      rows.push(...rainRows(rain, unguarded));
+      if (bare) found.bare = [await rainUnguarded(bare, kitchens, options)];
     }
+    const rows = rowsOf(found);
     if (parts.includes('paint'))
       rows.push(...paintRows(await paintAll(theatre, kitchens, devices, say), loadavg()[0] ?? 0));
     return rows;
@@ -95,18 +84,41 @@ async function seeAll(
   text: Look['text'],
   all: readonly SavedKitchen[],
   kitchens: readonly SavedKitchen[],
-  { devices, keep, say }: CrawlOptions & { devices: readonly Device[] },
+  options: CrawlOptions & { devices: readonly Device[] },
 ): Promise<Walk> {
+  const { devices, keep, say } = options;
   const stage = await theatre.stage(text);
-  const walk = kept<Walk>(keep && `${keep}-${text}`, {
+  const walk = kept<Walk>(keep && `${keep}.walk-${text}`, {
     toll: noToll(),
     told: text === 100 ? { contrast: noContrast(), views: [], keys: noKeys() } : null,
   });
   const { toll, told } = walk.found;
   const darkroom = told && (await Darkroom.open(stage.context));
+  const spanish = everyLeaf(all, 'es').map((leaf) => ({ ...leaf, name: `Spanish, ${leaf.name}` }));
+  const steps = inPiece(options, [
+    ...kitchens.map((kitchen, i) => () => seeKitchen(kitchen, i)),
+    ...otherProducts().map((product, i) => () => seeProduct(product, i)),
+    ...[...everyLeaf(all), ...spanish].map((leaf, i) => async () => {
+      await leaf.open(stage);
+      await everyDevice(stage, leaf.name, text, i % 2 ? 'dark' : 'bright', i, toll);
+    }),
+  ]);
   let saidFaults = 0;
-  for (const [i, kitchen] of kitchens.entries()) {
-    if (i < walk.gone) continue;
+  for (const [n, step] of steps.entries()) {
+    if (n < walk.gone) continue;
+    await step();
+    for (const { row, what } of toll.faults.slice(saidFaults)) say(`${row}: ${what}`);
+    saidFaults = toll.faults.length;
+    walk.step();
+    if ((n + 1) % 10 === 0)
+      say(
+        `${text} % text: ${n + 1} of ${steps.length} steps, ${toll.screens} looks, ${toll.axeRuns} by axe, ${toll.faults.length} faults`,
+      );
+  }
+  await stage.close();
+  return walk.found;
+
+  async function seeKitchen(kitchen: SavedKitchen, i: number): Promise<void> {
     const theme = i % 2 ? 'dark' : 'bright';
     await stage.open(kitchen);
     await everyDevice(stage, kitchen.name, text, theme, i, toll);
@@ -122,17 +134,9 @@ async function seeAll(
     }
     await stage.open(kitchen, { language: 'es' });
     await everyDevice(stage, `Spanish, ${kitchen.name}`, text, theme, i + 4, toll);
-    for (const { row, what } of toll.faults.slice(saidFaults)) say(`${row}: ${what}`);
-    saidFaults = toll.faults.length;
-    walk.step();
-    if ((i + 1) % 10 === 0)
-      say(
-        `${text} % text: ${i + 1} of ${kitchens.length} kitchens, ${toll.screens} looks, ${toll.axeRuns} by axe, ${toll.faults.length} faults`,
-      );
   }
-  const products = otherProducts();
-  for (const [i, product] of products.entries()) {
-    if (kitchens.length + i < walk.gone) continue;
+
+  async function seeProduct(product: SavedKitchen, i: number): Promise<void> {
     const theme = i % 2 ? 'dark' : 'bright';
     for (const [n, shown] of [product, among(product, 6, 2)].entries()) {
       await stage.open(shown);
@@ -140,17 +144,7 @@ async function seeAll(
     }
     await stage.open(product, { language: 'es' });
     await everyDevice(stage, `Spanish, ${product.name}`, text, theme, i + 2, toll);
-    walk.step();
   }
-  const spanish = everyLeaf(all, 'es').map((leaf) => ({ ...leaf, name: `Spanish, ${leaf.name}` }));
-  for (const [i, leaf] of [...everyLeaf(all), ...spanish].entries()) {
-    if (kitchens.length + products.length + i < walk.gone) continue;
-    await leaf.open(stage);
-    await everyDevice(stage, leaf.name, text, i % 2 ? 'dark' : 'bright', i, toll);
-    walk.step();
-  }
-  await stage.close();
-  return walk.found;
 
   async function everyDevice(
     on: Stage,
@@ -167,6 +161,11 @@ async function seeAll(
       if (turn) await lookAt(on, name, { device, theme: other, text: size, hand: 'right' }, into);
     }
   }
+}
+
+/** All, or one piece of a walk that is shared out; what stands beside each other goes to different pieces. */
+function inPiece<T>({ piece = 0, of = 1 }: CrawlOptions, all: readonly T[]): T[] {
+  return all.filter((_, n) => n % of === piece);
 }
 
 /** One batch with a second canner, or two to five with one or two: another company for each kitchen in turn. */
@@ -198,13 +197,19 @@ async function lookCloser(
 async function keysOfSix(
   theatre: Theatre,
   kitchens: readonly SavedKitchen[],
-  say: (what: string) => void,
+  options: CrawlOptions,
 ): Promise<Keys> {
   const tablet = DEVICES.find(({ name }) => name === 'tablet') ?? DEVICES[0];
   const stage = await theatre.stage();
-  const keys = noKeys();
-  for (const [i, kitchen] of kitchens.filter((_, n) => n % 3 === 0).entries()) {
+  const walk = kept<Keys>(options.keep && `${options.keep}.keys`, noKeys());
+  const keys = walk.found;
+  const thirds = inPiece(
+    options,
+    kitchens.filter((_, n) => n % 3 === 0),
+  );
+  for (const [i, kitchen] of thirds.entries()) {
     if (!tablet) break;
+    if (i < walk.gone) continue;
     const six = among(kitchen, 6);
     await stage.open(six);
     await keysOf(
@@ -213,8 +218,11 @@ async function keysOfSix(
       { device: tablet, theme: i % 2 ? 'bright' : 'dark', text: 100, hand: 'right' },
       keys,
     );
+    walk.step();
     if ((i + 1) % 5 === 0)
-      say(`six batches by keys: ${i + 1} kitchens, ${keys.stops} stops, ${keys.faults.length} faults`);
+      options.say(
+        `six batches by keys: ${i + 1} kitchens, ${keys.stops} stops, ${keys.faults.length} faults`,
+      );
   }
   await stage.close();
   return keys;
@@ -225,48 +233,64 @@ const SHOWER = 1_000;
 /** Two browsers side by side, a shower on each kitchen in turn, until as many drops have fallen. */
 async function rainOnAll(
   theatre: Theatre,
-  kitchens: readonly SavedKitchen[],
+  all: readonly SavedKitchen[],
   devices: readonly Device[],
-  first: number,
-  drops: number,
-  say: (what: string) => void,
-): Promise<Rain> {
-  const rain = noRain();
-  const cloud = async (seed: number) => {
+  options: CrawlOptions,
+): Promise<Rain[]> {
+  const { seed = 1, drops, keep, say } = options;
+  const kitchens = inPiece(options, all);
+  const cloud = async (first: number): Promise<Rain> => {
     const stage = await theatre.stage();
-    const random = randomOf(seed);
-    for (let i = seed; rain.droplets < drops; i += 2) {
+    const random = randomOf(first);
+    const { found: rain, step } = noted(keep && `${keep}.rain-${first}`);
+    for (let i = first; rain.droplets < drops / 2; i += 2) {
       const [kitchen, device] = [kitchens[i % kitchens.length], devices[i % devices.length]];
       if (!kitchen || !device) break;
-      const before = Math.floor(rain.droplets / 10_000);
+      const before = Math.floor(rain.droplets / 5_000);
       await rainOn(stage, kitchen, device, Math.min(SHOWER, drops), random, rain);
-      if (Math.floor(rain.droplets / 10_000) > before)
-        say(`${rain.droplets} drops: ${rain.irreversible.length} irreversible acts, ${rain.steps} steps`);
+      step();
+      if (Math.floor(rain.droplets / 5_000) > before)
+        say(
+          `seed ${first}: ${rain.droplets} drops: ${rain.irreversible.length} irreversible acts, ${rain.steps} steps`,
+        );
     }
     await stage.close();
+    return rain;
   };
-  await Promise.all([cloud(first), cloud(first + 1)]);
-  return rain;
+  return Promise.all([cloud(seed), cloud(seed + 1)]);
+}
+
+/** Written down like a walk, and never gone on from: a rain begins anew. */
+function noted(file: string | undefined): Kept<Rain> {
+  if (file) rmSync(file, { force: true });
+  return kept(file, noRain());
 }
 
 /** The same rain on the page without its guard, only where there is something to guard: it must do harm. */
 async function rainUnguarded(
   folder: string,
-  kitchens: readonly SavedKitchen[],
-  drops: number,
-  say: (what: string) => void,
+  all: readonly SavedKitchen[],
+  options: CrawlOptions,
 ): Promise<Rain> {
-  say('building the page without its guard');
-  await buildUnguarded(folder);
+  const { seed = 1, drops, keep, say } = options;
+  if (!existsSync(join(folder, 'index.html'))) {
+    say('building the page without its guard');
+    await buildUnguarded(folder);
+  }
   const theatre = await openTheatre(folder);
-  const rain = noRain();
+  const { found: rain, step } = noted(keep && `${keep}.bare`);
   try {
     const stage = await theatre.stage();
-    const random = randomOf(3);
-    for (const kitchen of kitchens.filter(({ asks }) => asks === null)) {
+    const random = randomOf(seed + 2);
+    const guarded = inPiece(
+      options,
+      all.filter(({ asks }) => asks === null),
+    );
+    for (const kitchen of guarded) {
       if (rain.droplets >= drops / 20) break;
       const [phone] = DEVICES;
       if (phone) await rainOn(stage, kitchen, phone, Math.min(SHOWER, drops / 10), random, rain);
+      step();
     }
   } finally {
     await theatre.close();

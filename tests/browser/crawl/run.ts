@@ -1,4 +1,4 @@
-// npm run crawl -- [--folder dist] [--every 1] [--from 0] [--drops 100000] [--parts see,keys,rain,paint] [--seed 1] [--keep FILE]: drives the built page through every screen it can show and prints what was measured.
+// npm run crawl -- [--folder dist] [--every 1] [--from 0] [--drops 100000] [--parts see,keys,rain,paint] [--seed 1] [--keep FILE] [--piece 0 --of 16] [--unguarded FOLDER] [--together FOLDER]: drives the built page through every screen it can show and prints what was measured.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { loadavg, tmpdir } from 'node:os';
@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build } from 'vite';
 import { crawl, PARTS } from './crawl.ts';
+import { foundIn, rowsOf } from './found.ts';
 import { faultsOf, table } from './table.ts';
 
 const { values } = parseArgs({
@@ -17,8 +18,18 @@ const { values } = parseArgs({
     drops: { type: 'string', default: '100000' },
     seed: { type: 'string', default: '1' },
     keep: { type: 'string' },
+    piece: { type: 'string', default: '0' },
+    of: { type: 'string', default: '1' },
+    unguarded: { type: 'string' },
+    together: { type: 'string' },
   },
 });
+if (values.together) {
+  // What several walks have written down there, pieces of one.
+  const rows = rowsOf(foundIn(values.together));
+  console.log(`${table(rows)}\n${faultsOf(rows, Infinity)}`);
+  process.exit(rows.every(({ faults }) => faults.length === 0) ? 0 : 1);
+}
 const every = Math.max(1, Number(values.every) || 1);
 const drops = Math.max(0, Number(values.drops) || 0);
 const place = await mkdtemp(join(tmpdir(), 'stovehand-crawl-page-'));
@@ -31,12 +42,14 @@ try {
   if (!values.folder) await build({ logLevel: 'error', build: { outDir: folder } });
   const rows = await crawl({
     folder,
-    unguardedFolder: join(place, 'unguarded'),
+    unguardedFolder: values.unguarded ?? join(place, 'unguarded'),
     every,
     from: Math.max(0, Number(values.from) || 0),
     parts: PARTS.filter((part) => values.parts.split(',').includes(part)),
     drops,
     seed: Math.max(1, Math.floor(Number(values.seed)) || 1),
+    piece: Math.max(0, Number(values.piece) || 0),
+    of: Math.max(1, Number(values.of) || 1),
     ...(values.keep && { keep: values.keep }),
     say,
   });

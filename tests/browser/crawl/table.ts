@@ -29,13 +29,13 @@ export function table(rows: readonly TableRow[]): string {
   return cells.map(line).join('\n');
 }
 
-export function faultsOf(rows: readonly TableRow[]): string {
+export function faultsOf(rows: readonly TableRow[], shown = SHOWN): string {
   return rows
     .filter(({ faults }) => faults.length > 0)
     .flatMap(({ what, faults }) => [
       `\n${what}:`,
-      ...faults.slice(0, SHOWN).map((one) => `  ${one}`),
-      ...(faults.length > SHOWN ? [`  and ${faults.length - SHOWN} more`] : []),
+      ...faults.slice(0, shown).map((one) => `  ${one}`),
+      ...(faults.length > shown ? [`  and ${faults.length - shown} more`] : []),
     ])
     .join('\n');
 }

@@ -14,9 +14,17 @@ export interface Toll {
   axeRules: number;
   faults: (Fault | { row: 'axe' | 'place'; what: string })[];
   worst: Measures;
-  /** Where each of the three things stood, by look: the furthest apart it was seen, px. */
-  places: Map<string, { x: number; y: number; first: string }>;
+  /** Where each of the three things stood first, by look and thing. */
+  places: Map<string, Place>;
+  /** The furthest from there that it was seen, px. */
   wander: number;
+}
+
+interface Place {
+  x: number;
+  y: number;
+  /** The screen and look in which it stood there first. */
+  first: string;
 }
 
 export function noToll(): Toll {
@@ -72,32 +80,38 @@ const STILL_PX = 1.5;
 
 function notePlaces(toll: Toll, { glance }: Seen, look: Look, where: string): void {
   for (const [part, { x, y }] of Object.entries(glance?.places ?? {})) {
-    const key = `${look.device.name} ${look.text} ${look.hand} ${part}`;
-    const first = toll.places.get(key);
-    if (!first) {
-      toll.places.set(key, { x, y, first: where });
-      continue;
-    }
-    const moved = Math.hypot(x - first.x, y - first.y);
-    toll.wander = Math.max(toll.wander, moved);
-    if (moved > STILL_PX)
-      toll.faults.push({
-        row: 'place',
-        what: `${where}: ${part} is ${moved.toFixed(0)} px from where it is in ${first.first}`,
-      });
+    notePlace(toll, `${look.device.name} ${look.text} ${look.hand} ${part}`, { x, y, first: where });
   }
 }
 
+function notePlace(toll: Toll, key: string, { x, y, first: where }: Place): void {
+  const first = toll.places.get(key);
+  if (!first) {
+    toll.places.set(key, { x, y, first: where });
+    return;
+  }
+  const moved = Math.hypot(x - first.x, y - first.y);
+  toll.wander = Math.max(toll.wander, moved);
+  if (moved > STILL_PX)
+    toll.faults.push({
+      row: 'place',
+      what: `${where}: ${key} is ${moved.toFixed(0)} px from where it is in ${first.first}`,
+    });
+}
+
+/** What stood still within each of two walks must stand in one place in both. */
 export function added(a: Toll, b: Toll): Toll {
-  return {
+  const both: Toll = {
     screens: a.screens + b.screens,
     axeRuns: a.axeRuns + b.axeRuns,
     axeRules: Math.max(a.axeRules, b.axeRules),
     faults: [...a.faults, ...b.faults],
     worst: worse(a.worst, b.worst),
-    places: a.places,
+    places: new Map(a.places),
     wander: Math.max(a.wander, b.wander),
   };
+  for (const [key, place] of b.places) notePlace(both, key, place);
+  return both;
 }
 
 export function seenRows(toll: Toll): TableRow[] {

@@ -1,14 +1,16 @@
-// The sheets that ask one word more: did it keep boiling, and whose jar was it?
+// The sheets that ask one word more: did it keep boiling, and whose jar was it? And how More opens.
 
 import { renderToStaticMarkup } from 'react-dom/server';
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { BoilSheet } from '../../src/app/sheets/BoilSheet.tsx';
 import { CountSheet } from '../../src/app/sheets/CountSheet.tsx';
+import { MoreSheet } from '../../src/app/sheets/MoreSheet.tsx';
 import { ReadingSheet } from '../../src/app/sheets/ReadingSheet.tsx';
 import { WhoseSheet } from '../../src/app/sheets/WhoseSheet.tsx';
+import { subjectOf } from '../../src/app/stove/glance.ts';
 import { choiceOf } from '../../src/kitchen/choices.ts';
 import { sayIt } from '../../src/words/sayit.en.ts';
-import { catalogue, settings } from './fixtures.ts';
+import { actions, catalogue, settings, states } from './fixtures.ts';
 
 const nothing = () => undefined;
 const sheet = { catalogue, onAnswer: nothing, onClose: nothing };
@@ -56,5 +58,37 @@ describe('a reading', () => {
       /Depth on the spoon handle<span[^>]*>Tells little now: weigh the pot, or dip later\./,
     );
     expect(html).toMatch(/Temperature<\/span>/);
+  });
+});
+
+describe('More', () => {
+  afterEach(() => vi.unstubAllGlobals());
+  const html = () => {
+    const view = states['simmering'];
+    const subject = view && subjectOf(view);
+    if (!subject) throw new Error('Nothing simmers.');
+    return renderToStaticMarkup(
+      <MoreSheet
+        {...sheet}
+        view={view}
+        actions={actions}
+        settings={settings}
+        subject={subject}
+        onChoose={nothing}
+        onGo={nothing}
+      />,
+    );
+  };
+
+  test('what answers the press is its head and one sentence; the pot, the choices and the rest come once that is painted', () => {
+    const whole = html();
+    expect(whole).toMatch(
+      /class="lead">Let it simmer<[^]*The pot: a simmer[^]*It stands at[^]*You can do or say/,
+    );
+    vi.stubGlobal('window', {});
+    const first = html();
+    expect(first.match(/<p\b/g)).toHaveLength(1);
+    expect(first.match(/<button\b/g)).toHaveLength(1);
+    expect(first.length).toBeLessThan(whole.length / 10);
   });
 });

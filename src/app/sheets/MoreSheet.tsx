@@ -32,15 +32,11 @@ export function MoreSheet({
   onGo,
 }: MoreSheetProps) {
   const word = (key: string) => catalogue.text({ key });
-  const batch = subject.kind === 'batch' ? subject.batch : null;
   const thing = subject.kind === 'batch' ? subject.batch : subject.canner;
   const later = useLater();
   return (
     <Sheet title={word('screen.more')} closeLabel={word('screen.close')} tall onClose={onClose}>
       <p className="lead">{catalogue.text(thing.doing)}</p>
-      {batch?.detail && <p>{catalogue.text(batch.detail)}</p>}
-      {thing.warning && <p className="warning-line">{catalogue.text(thing.warning)}</p>}
-      {batch?.pot && <p>{potWords(batch.pot, catalogue, settings.units)}</p>}
       {later && (
         <Rest
           onChoose={onChoose}
@@ -56,7 +52,10 @@ export function MoreSheet({
   );
 }
 
-/** What can be done, and all below it: drawn once the sheet is seen. */
+/**
+ * What is said of it more closely, what can be done, and all below: once the sheet is seen. A sentence said for the
+ * first time is read, parsed and set in type: the pot's was a quarter of what opening cost.
+ */
 function Rest({
   view,
   actions,
@@ -68,8 +67,12 @@ function Rest({
 }: Omit<MoreSheetProps, 'onClose'>) {
   const word = (key: string) => catalogue.text({ key });
   const batch = subject.kind === 'batch' ? subject.batch : null;
+  const { warning } = subject.kind === 'batch' ? subject.batch : subject.canner;
   return (
     <>
+      {batch?.detail && <p>{catalogue.text(batch.detail)}</p>}
+      {warning && <p className="warning-line">{catalogue.text(warning)}</p>}
+      {batch?.pot && <p>{potWords(batch.pot, catalogue, settings.units)}</p>}
       <h3>{word('screen.more.choices')}</h3>
       <ul className="choice-list">
         {choicesOf(subject).map((choice, i) => (

@@ -11,7 +11,7 @@ import { nothing, rowsOf, type Found, type Told, type Walk } from './found.ts';
 import { among, everyKitchen, type SavedKitchen } from './kitchens.ts';
 import { keysOf, noKeys, type Keys } from './keyboard.ts';
 import { everyLeaf } from './pages.ts';
-import { noPaint, paintOf, type Paint } from './paint.ts';
+import { noPaint, paintOf, sayInteraction, slowestFirst, type Paint } from './paint.ts';
 import { Darkroom } from './pixels.ts';
 import { otherProducts } from './products.ts';
 import { paintRows } from './rows.ts';
@@ -298,6 +298,8 @@ async function rainUnguarded(
   return rain;
 }
 
+const SLOWEST = 3;
+
 /** Alone, on every eighth kitchen: nothing else of ours runs. */
 async function paintAll(
   theatre: Theatre,
@@ -319,5 +321,6 @@ async function paintAll(
       );
   }
   await stage.close();
+  for (const one of slowestFirst(paint.interactions).slice(0, SLOWEST)) say(sayInteraction(one));
   return paint;
 }

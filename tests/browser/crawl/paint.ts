@@ -7,8 +7,16 @@ import type { Stage } from './stage.ts';
 
 export interface Paint {
   /** Each interaction: what was pressed where, and how long until the next paint, ms, in steps of 8 (the Event Timing API rounds so). */
-  interactions: { what: string; ms: number }[];
+  interactions: Interaction[];
   shifts: Shift[];
+}
+
+/** Where the time went: until the page looked at the event, what it did at once, and the rest until the paint. */
+export interface Interaction {
+  what: string;
+  ms: number;
+  waitedMs: number;
+  workedMs: number;
 }
 
 export interface Shift {
@@ -20,6 +28,12 @@ export interface Shift {
   /** What moved, and from where to where. */
   moved: string[];
 }
+
+export const sayInteraction = ({ what, ms, waitedMs, workedMs }: Interaction): string =>
+  `${ms} ms: ${what}; waited ${waitedMs.toFixed(0)} and worked ${workedMs.toFixed(0)} of them before the frame`;
+
+export const slowestFirst = (interactions: readonly Interaction[]): Interaction[] =>
+  interactions.toSorted((a, b) => b.ms - a.ms);
 
 export const noPaint = (): Paint => ({ interactions: [], shifts: [] });
 
@@ -51,7 +65,7 @@ export async function paintOf(stage: Stage, kitchen: SavedKitchen, look: Look, p
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   const seen = await page.evaluate(stopWatching);
   const where = `${kitchen.name}, ${look.device.name}`;
-  paint.interactions.push(...seen.interactions.map(({ what, ms }) => ({ what: `${what} (${where})`, ms })));
+  paint.interactions.push(...seen.interactions.map((one) => ({ ...one, what: `${one.what} (${where})` })));
   paint.shifts.push(...seen.shifts.map((shift) => ({ ...shift, after: `${shift.after} (${where})` })));
 }
 
@@ -71,7 +85,7 @@ async function fingerAt(
 
 interface Watched {
   presses: { what: string; at: number }[];
-  byInteraction: Map<number, { at: number; ms: number }>;
+  byInteraction: Map<number, Omit<Interaction, 'what'> & { at: number }>;
   shifts: Shift[];
   take: (() => void)[];
 }
@@ -88,10 +102,16 @@ function startWatching(): void {
   globalThis.watched = { presses: [], byInteraction: new Map(), shifts: [], take: [] };
   const lastBefore = (at: number) => watched.presses.findLast((press) => press.at <= at)?.what ?? 'nothing';
   const noteEvents = (entries: PerformanceEntryList) => {
-    for (const entry of entries as (PerformanceEntry & { interactionId?: number })[]) {
-      const { interactionId: id = 0, duration, startTime: at } = entry;
+    for (const entry of entries as PerformanceEventTiming[]) {
+      const { interactionId: id, duration: ms, startTime: at, processingStart, processingEnd } = entry;
       const known = watched.byInteraction.get(id);
-      if (id > 0) watched.byInteraction.set(id, { at, ms: Math.max(known?.ms ?? 0, duration) });
+      if (id > 0 && ms > (known?.ms ?? 0))
+        watched.byInteraction.set(id, {
+          at,
+          ms,
+          waitedMs: processingStart - at,
+          workedMs: processingEnd - processingStart,
+        });
     }
   };
   const noteShifts = (entries: PerformanceEntryList) => {
@@ -123,12 +143,12 @@ function startWatching(): void {
 }
 
 /** An interaction quicker than 16 ms is not reported: it is left out, which makes the share of slow ones no smaller. */
-function stopWatching(): { interactions: { what: string; ms: number }[]; shifts: Shift[] } {
+function stopWatching(): { interactions: Interaction[]; shifts: Shift[] } {
   for (const take of watched.take) take();
   const { byInteraction, presses, shifts } = watched;
-  const interactions = [...byInteraction.values()].map(({ at, ms }) => ({
+  const interactions = [...byInteraction.values()].map(({ at, ...took }) => ({
+    ...took,
     what: presses.findLast((press) => press.at <= at)?.what ?? 'nothing',
-    ms,
   }));
   return { interactions, shifts };
 }

@@ -4,7 +4,7 @@ import type { Told } from './colourBlind.ts';
 import type { Contrast } from './contrast.ts';
 import type { Rain } from './droplets.ts';
 import type { Keys } from './keyboard.ts';
-import { quantile, type Paint, type Shift } from './paint.ts';
+import { quantile, sayInteraction, slowestFirst, type Paint, type Shift } from './paint.ts';
 import type { TableRow } from './table.ts';
 
 export function contrastRows({ words, least, leastBig, faults }: Contrast): TableRow[] {
@@ -70,7 +70,7 @@ const asksForAnother = ({ byPress, after }: Shift) => byPress && /^(Arrow|Enter|
 export function paintRows({ interactions, shifts }: Paint, load: number): TableRow[] {
   const ms = interactions.map((one) => one.ms);
   const worst = Math.max(0, ...ms);
-  const slow = interactions.filter((one) => one.ms > ROUNDED_MS).toSorted((a, b) => b.ms - a.ms);
+  const slow = slowestFirst(interactions).filter((one) => one.ms > ROUNDED_MS);
   const own = shifts.filter(asksForAnother);
   const others = shifts.filter((shift) => !asksForAnother(shift)).toSorted((a, b) => b.value - a.value);
   const sum = (some: readonly Shift[]) => some.reduce((total, { value }) => total + value, 0);
@@ -79,7 +79,7 @@ export function paintRows({ interactions, shifts }: Paint, load: number): TableR
       what: 'interaction to next paint, 4x slower',
       must: `<= ${PAINT_MS} ms`,
       measured: `half ${quantile(ms, 0.5)} ms, 98 in 100 ${quantile(ms, 0.98)} ms, worst ${worst} ms; ${ms.length} of 16 ms or more; load ${load.toFixed(1)}`,
-      faults: slow.map((one) => `${one.ms} ms: ${one.what}`),
+      faults: slow.map(sayInteraction),
     },
     {
       what: 'layout shift that no press asked for',

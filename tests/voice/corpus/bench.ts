@@ -1,12 +1,14 @@
-// Measures the ear on the corpus and prints the table: `npm run bench:voice -- [--side test|tuning] [--per 2] [--each 1] [--levels quiet,10] [--voices NAME,NAME] [--dump FILE]`.
+// Measures the ear on the corpus and prints the table: `npm run bench:voice -- [--side test|tuning] [--per 2] [--each 1] [--levels quiet,10] [--voices NAME,NAME] [--keep FILE] [--piece 0 --of 16] [--minutes N] [--together FOLDER [--voices NAME,NAME]]`.
 
-import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { fused } from '../../../src/voice/fused.ts';
-import { clips, type Clip } from './clips.ts';
+import { clips } from './clips.ts';
+import { untilItEnds } from './ending.ts';
+import { foundIn, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
 import { endangers, outcomeOf, trialsOf, type Trial } from './measure.ts';
+import { tableOf } from './table.ts';
 import { HEARD_IN_TRAINING, voices, type Side } from './voices.ts';
 
 const FRUITS = ['damson', 'pear', 'crab apple'];
@@ -18,9 +20,20 @@ const { values } = parseArgs({
     each: { type: 'string', default: '1' },
     levels: { type: 'string', default: 'quiet,20,10,5,0' },
     voices: { type: 'string' },
-    dump: { type: 'string' },
+    keep: { type: 'string' },
+    piece: { type: 'string', default: '0' },
+    of: { type: 'string', default: '1' },
+    minutes: { type: 'string', default: 'Infinity' },
+    together: { type: 'string' },
   },
 });
+const named = values.voices?.split(',');
+if (values.together) {
+  // What several runs have written down there, pieces of one.
+  const { corpus, trials } = foundIn(values.together);
+  console.log(tableOf(corpus, trials, named));
+  process.exit(0);
+}
 
 const side = values.side as Side;
 const book = allPhrases(FRUITS);
@@ -30,104 +43,66 @@ const meaning = (words: string): string => {
   return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
 };
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
-const named = values.voices?.split(',');
 const speakers = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
-const corpus = clips(side, book, speakers, Number(values.per), Number(values.each));
-
-const trials: Trial[] = [];
+const all = clips(side, book, speakers, Number(values.per), Number(values.each));
+const corpus: Corpus = {
+  side,
+  clips: all.length,
+  open: book.length,
+  levels,
+  voices: [...new Set(all.map(({ voice }) => voice.name))],
+};
+const keep = keeperIn(values.keep, corpus);
+const tried: Tried[] = [];
 await trialsOf(
-  corpus,
+  untilItEnds(pieceOf(all, Number(values.piece), Number(values.of)), values.minutes),
   levels,
   () => book,
   (trial) => {
-    trials.push(trial);
-    const outcome = outcomeOf(trial, meaning);
-    if (outcome === 'wrong' || (outcome === 'missed' && trial.snrDb === null))
+    const { clip, hearings } = trial;
+    const one = { ...triedIn(trial), stretches: stretchesOf(trial) };
+    tried.push(one);
+    keep(one);
+    if (one.outcome === 'wrong' || (one.outcome === 'missed' && one.snrDb === null))
       console.error(
-        outcome,
-        trial.snrDb ?? 'quiet',
-        trial.clip.id,
+        one.outcome,
+        one.snrDb ?? 'quiet',
+        clip.id,
         '->',
-        trial.hearings
+        hearings
           .map((h) => (h.kind === 'nothing' ? '-' : `${h.words} ${h.confidence.toFixed(2)}`))
           .join(' / '),
       );
   },
 );
-if (values.dump) writeFileSync(values.dump, JSON.stringify(trials.map(factsOf)));
-printTable();
+console.log(tableOf(corpus, tried));
 
-/** What `--dump` keeps for fitting: the evidence of each stretch and whether its sentence is the one said. */
-function factsOf(trial: Trial) {
-  const { clip, snrDb, readings } = trial;
+function triedIn(trial: Trial): Tried {
+  const { clip, snrDb, hearings } = trial;
+  const outcome = outcomeOf(trial, meaning);
   return {
     id: clip.id,
     kind: clip.kind,
+    voice: clip.voice.name,
     snrDb,
-    outcome: outcomeOf(trial, meaning),
-    stretches: readings.flatMap((reading) => {
-      const best = 'sounds' in reading ? fused(reading, meaning) : null;
-      return best === null
-        ? []
-        : [
-            {
-              ...best,
-              command: byWords.get(best.words)?.command,
-              right: meaning(best.words) === meaning(clip.words),
-            },
-          ];
-    }),
-    ms: trial.hearings.at(-1)?.ms,
+    outcome,
+    unsafe: endangers(trial, outcome),
+    waitsMs: hearings.map(({ ms }) => ms),
   };
 }
 
-function printTable(): void {
-  const names = [...new Set(corpus.map(({ voice }) => voice.name))];
-  console.log(
-    `${side} side, ${corpus.length} clips, ${book.length} sentences open, voices: ${names.join(', ')}`,
-  );
-  console.log(
-    'noise   commands  correct  asked  asked wrong  missed  wrong | near misses & chatter  acted on  asked | unsafe',
-  );
-  for (const level of levels)
-    console.log(
-      row(
-        level === null ? 'quiet' : `${level} dB`,
-        trials.filter(({ snrDb }) => snrDb === level),
-      ),
-    );
-  for (const name of names)
-    console.log(
-      row(
-        name,
-        trials.filter(({ clip }) => clip.voice.name === name),
-      ),
-    );
-  const waits = trials.flatMap(({ hearings }) => hearings.map(({ ms }) => ms)).sort((a, b) => a - b);
-  console.log(
-    `end of words to answer: median ${waits[waits.length >> 1]} ms, p95 ${waits[Math.floor(waits.length * 0.95)]} ms`,
-  );
-}
-
-function row(name: string, of: readonly Trial[]): string {
-  const outcomes = (kinds: Clip['kind'][]) =>
-    of.filter(({ clip }) => kinds.includes(clip.kind)).map((trial) => outcomeOf(trial, meaning));
-  const share = (list: readonly string[], ...wanted: string[]) =>
-    `${((100 * list.filter((outcome) => wanted.includes(outcome)).length) / Math.max(1, list.length)).toFixed(1)}%`;
-  const said = outcomes(['command']);
-  const other = outcomes(['near', 'chatter']);
-  const unsafe = of.filter((trial) => endangers(trial, outcomeOf(trial, meaning))).length;
-  return [
-    name.padEnd(18),
-    String(said.length).padEnd(6),
-    ...['correct', 'asked', 'asked wrong', 'missed', 'wrong'].map((outcome) =>
-      share(said, outcome).padStart(8),
-    ),
-    '|',
-    String(other.length).padEnd(6),
-    share(other, 'wrong').padStart(8),
-    share(other, 'asked wrong').padStart(8),
-    '|',
-    String(unsafe),
-  ].join(' ');
+/** For fitting: the evidence of each stretch and whether its sentence is the one said. */
+function stretchesOf({ clip, readings }: Trial) {
+  return readings.flatMap((reading) => {
+    const best = 'sounds' in reading ? fused(reading, meaning) : null;
+    return best === null
+      ? []
+      : [
+          {
+            ...best,
+            command: byWords.get(best.words)?.command,
+            right: meaning(best.words) === meaning(clip.words),
+          },
+        ];
+  });
 }

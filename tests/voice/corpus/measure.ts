@@ -20,7 +20,7 @@ export interface Trial {
 export type Outcome = 'correct' | 'asked' | 'asked wrong' | 'missed' | 'wrong' | 'quiet';
 
 export async function trialsOf(
-  clips: readonly Clip[],
+  clips: Iterable<Clip>,
   levels: readonly (number | null)[],
   open: (clip: Clip) => readonly OpenPhrase[],
   done: (trial: Trial) => void,

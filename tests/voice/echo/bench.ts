@@ -1,7 +1,9 @@
-// Plays a whole batch's words through simulated rooms back into the ear: `npm run bench:voice -- echo [--voices rms,slt]`.
+// Plays a whole batch's words through simulated rooms back into the ear: `npm run bench:echo -- [--voices rms,slt] [--levels=-18,-24] [--piece 0 --of 16] [--minutes N]`.
 
 import { parseArgs } from 'node:util';
 import { fliteVoices, type FliteVoice } from '../../../src/sound/flite.ts';
+import { pieceOf } from '../corpus/found.ts';
+import { untilItEnds } from '../corpus/ending.ts';
 import { wholeBatchAloud } from './aloud.ts';
 import { echoes, type Echoed, type Room } from './ownVoice.ts';
 
@@ -9,22 +11,37 @@ import { echoes, type Echoed, type Room } from './ownVoice.ts';
 const LEVELS_DB = [-18, -24, -40];
 
 export async function benchEcho(args: string[]): Promise<void> {
-  const { values } = parseArgs({ args, options: { voices: { type: 'string' }, levels: { type: 'string' } } });
+  const { values } = parseArgs({
+    args,
+    options: {
+      voices: { type: 'string' },
+      levels: { type: 'string' },
+      piece: { type: 'string', default: '0' },
+      of: { type: 'string', default: '1' },
+      minutes: { type: 'string' },
+    },
+  });
   const voices = (values.voices?.split(',') ?? [...fliteVoices]) as FliteVoice[];
   const levels = values.levels?.split(',').map(Number) ?? LEVELS_DB;
   const all = await wholeBatchAloud();
   console.log(
     `${all.length} utterances of one batch, ${new Set(all.map(({ text }) => text)).size} of them different`,
   );
-  console.log('voice  level   masked | acted on  asked back  heard nothing');
-  for (const voice of voices)
-    for (const levelDb of levels)
-      for (const masked of [true, ...(levelDb === -24 ? [false] : [])]) {
-        const room: Room = { voice, levelDb, masked };
-        const heard = await echoes(all, room);
-        if (masked) report(heard);
-        console.log(row(room, heard));
-      }
+  console.log('voice  level   masked | said | acted on  asked back  heard nothing');
+  const rooms = voices.flatMap((voice) =>
+    levels.flatMap((levelDb) =>
+      [true, ...(levelDb === -24 ? [false] : [])].map((masked): Room => ({ voice, levelDb, masked })),
+    ),
+  );
+  const { minutes } = values;
+  // By lot where it is broken off: the heap of fruit and the first minutes are no fair part of a batch.
+  const said = () => (minutes === undefined ? all : untilItEnds(pieceOf(all, 0, 1), minutes));
+  const [piece, of] = [Number(values.piece), Number(values.of)];
+  for (const room of rooms.filter((_, index) => index % of === piece)) {
+    const heard = await echoes(said(), room);
+    if (room.masked) report(heard);
+    console.log(row(room, heard));
+  }
 }
 
 const count = (heard: readonly Echoed[], kind: 'heard' | 'unsure' | 'nothing'): number =>
@@ -35,6 +52,8 @@ function row({ voice, levelDb, masked }: Room, heard: readonly Echoed[]): string
     voice.padEnd(6),
     `${levelDb} dB`.padEnd(7),
     (masked ? 'yes' : 'no').padEnd(6),
+    '|',
+    String(heard.length).padStart(4),
     '|',
     String(count(heard, 'heard')).padStart(8),
     String(count(heard, 'unsure')).padStart(11),

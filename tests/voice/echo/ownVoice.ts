@@ -35,7 +35,7 @@ export interface Echoed {
 }
 
 /** Each utterance in turn. What is acted on, or asked back, was its own voice. */
-export async function echoes(all: readonly Said[], room: Room): Promise<Echoed[]> {
+export async function echoes(all: Iterable<Said>, room: Room): Promise<Echoed[]> {
   let hearings: Hearing[] = [];
   const listener = await openListener(await readEarFiles(), {
     now: () => performance.now(),

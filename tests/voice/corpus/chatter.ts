@@ -1,9 +1,10 @@
 // How often the ear takes for a command what was none: people who talk, a radio, a kitchen at work, for hours.
 //
-//   npm run bench:chatter -- TEXT... --hours 10 [--seed 1]
+//   npm run bench:chatter -- TEXT... --hours 10 [--seed 1] [--minutes N]
 //
 // TEXT is anything people may read aloud; sentences of it are drawn and spoken by every voice at hand. All sentences
 // of the book are open, as they never are in a kitchen. Prints what was acted on and asked back, and how often an hour.
+// Seeds can be heard side by side, each for as many minutes by the wall, and their hours added up.
 
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
@@ -16,13 +17,18 @@ import { openListener } from '../../../src/voice/openListener.ts';
 import { Upsampler } from '../../../src/voice/resample.ts';
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { between, chance } from './chance.ts';
+import { untilItEnds } from './ending.ts';
 import { boil, echo, respeed, rms } from './kitchen.ts';
 import { voices } from './voices.ts';
 
 const RATE_HZ = 16000;
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { hours: { type: 'string', default: '10' }, seed: { type: 'string', default: '1' } },
+  options: {
+    hours: { type: 'string', default: '10' },
+    seed: { type: 'string', default: '1' },
+    minutes: { type: 'string', default: 'Infinity' },
+  },
 });
 if (positionals.length === 0) throw new Error('Name one or more files of text to be spoken.');
 const random = chance(Number(values.seed));
@@ -61,8 +67,8 @@ listener.expect(allPhrases(['damson', 'pear', 'crab apple']));
 const upsampler = new Upsampler();
 let spoken = 0;
 
-while (hour < Number(values.hours)) {
-  const sound = pick([talk, talk, radio, kitchen])();
+for (const scene of untilItEnds(scenes(), values.minutes)) {
+  const sound = scene();
   for (let at = 0; at + 160 <= sound.length; at += 160)
     await listener.push(upsampler.push(sound.subarray(at, at + SUPPRESSOR_FRAME / 3)));
   hour += sound.length / RATE_HZ / 3600;
@@ -73,6 +79,10 @@ console.log(
   `${hour.toFixed(2)} h, ${spoken} sentences, ${speakers.length} voices: acted on ${acted.length} (${(acted.length / hour).toFixed(2)} an hour), ` +
     `${unsafe} of them a matter of safety; asked back ${heard.length - acted.length} (${((heard.length - acted.length) / hour).toFixed(2)} an hour)`,
 );
+
+function* scenes(): Generator<() => Float32Array> {
+  while (hour < Number(values.hours)) yield pick([talk, talk, radio, kitchen]);
+}
 
 /** One sentence by somebody, as loud as a voice at the table, with its room. */
 function sentence(): Float32Array {

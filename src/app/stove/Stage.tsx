@@ -23,6 +23,8 @@ interface StageProps {
   clock: boolean;
   /** Does the evening stand under it in its short form? */
   planned: boolean;
+  /** Do the words above it stand on a plate of their own? */
+  warned: boolean;
   catalogue: Catalogue;
   units: Units;
 }
@@ -42,6 +44,7 @@ const Scenery = memo(function Scenery({
   scene,
   clock,
   planned,
+  warned,
   catalogue,
   units,
   box,
@@ -70,7 +73,7 @@ const Scenery = memo(function Scenery({
       <Drawing
         scene={scene}
         box={standing(scene, box, clock)}
-        room={planned ? ROOM_PX.planned : ROOM_PX.alone}
+        room={warned ? ROOM_PX.warned : planned ? ROOM_PX.planned : ROOM_PX.alone}
         catalogue={catalogue}
         units={units}
       />
@@ -135,7 +138,7 @@ function Drawing({ scene, box, room, catalogue, units }: DrawingProps) {
 }
 
 /** What stands at the foot of a tablet's or a desktop's stage reaches no word above it. Measured on each. */
-const ROOM_PX = { alone: 230, planned: 150 };
+const ROOM_PX = { alone: 230, planned: 150, warned: 100 };
 
 /** Name and clock of the glance zone on a phone, in CSS pixels. */
 const PHONE_SLOT_PX = 182;

@@ -57,7 +57,9 @@ export function StoveScreen({
         onOpen={onSee}
       />
     );
-  const standing = sight !== null && seen.face === null && STANDING.includes(scene.kind);
+  const warned = seen.tone === 'warn';
+  const stands = STANDING.includes(scene.kind);
+  const standing = sight !== null && seen.face === null && stands;
   const planned = view.batches.filter(inTheEvening).length > 1;
   const current = subject.kind === 'canner' ? subject.canner.id : subject.batch.id;
   return (
@@ -69,6 +71,7 @@ export function StoveScreen({
           clockless: sight !== null && seen.face === null,
           planned,
           standing,
+          crowded: warned && stands,
           'one-line': isOneLine(seen.act),
           'long-act': isLongOnATablet(seen.act),
         })}
@@ -84,6 +87,7 @@ export function StoveScreen({
             scene={scene}
             clock={seen.face !== null}
             planned={planned}
+            warned={warned}
             catalogue={catalogue}
             units={settings.units}
           />

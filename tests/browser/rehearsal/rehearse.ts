@@ -14,9 +14,12 @@ export interface Ended extends Rehearsed {
 const BREATH_MS = 450;
 const STEP_MS = 150;
 
-export async function startRehearsal({ page }: Kitchen): Promise<void> {
-  await page.getByRole('button', { name: 'Damson plums' }).click();
-  await page.getByRole('radio', { name: 'Butter', exact: true }).check();
+export async function startRehearsal(
+  { page }: Kitchen,
+  { example, product } = { example: 'Damson plums', product: 'Butter' },
+): Promise<void> {
+  await page.getByRole('button', { name: example }).click();
+  await page.getByRole('radio', { name: product, exact: true }).check();
   await page.getByRole('button', { name: 'Start cooking' }).click();
   await page.waitForSelector('.ear.listening', { timeout: 90_000 });
 }

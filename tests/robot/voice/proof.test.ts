@@ -11,11 +11,11 @@ vi.setConfig({ testTimeout: 60_000 });
 const STIR = 'Pear: Stir the pot.';
 const CLOCK = 'Time is up. Heat off, lid off.';
 
-/** A recording in which either begins at so many seconds, the second as loud as the first. */
-async function recorded(begins: readonly [string, number][]) {
+/** A recording in which each begins at so many seconds, all as loud, and is cut after so many where it says so. */
+async function recorded(begins: readonly [string, number, number?][]) {
   const samples = new Float32Array(12 * RATE_HZ);
-  for (const [words, at] of begins)
-    (await cookSays(words, BEST_UNDERSTOOD)).forEach((value, i) => {
+  for (const [words, at, cutS] of begins)
+    (await cookSays(words, BEST_UNDERSTOOD)).slice(0, cutS && cutS * RATE_HZ).forEach((value, i) => {
       samples[Math.round(at * RATE_HZ) + i]! += 0.5 * value;
     });
   return { samples, rateHz: RATE_HZ, startedAt: 1000 };
@@ -58,6 +58,17 @@ test('two that begin alike, and one that was cut before it sounded and said agai
     shown('Pear: Heat off.', 5.3),
   ]);
   expect(spoken.map(({ from }) => Math.round(from ?? -1))).toEqual([1, 1, 6]);
+  expect(overlapping(spoken)).toEqual([]);
+});
+
+test('one that gave way to another in its second half', async () => {
+  const floor = 'Drag the spoon over the whole floor, corners too.';
+  const recording = await recorded([
+    [floor, 1, 2],
+    ['Good.', 3.05],
+  ]);
+  const spoken = await found(recording, [shown(floor, 0.8), shown('Good.', 2.9)]);
+  expect(spoken.map(({ from }) => Math.round(from ?? -1))).toEqual([1, 3]);
   expect(overlapping(spoken)).toEqual([]);
 });
 

@@ -69,8 +69,10 @@ export function stretchOf(
 ): Stretch | null {
   const loud = trimmed(sentence);
   const first = stretchBy(loud.subarray(0, FOUND_BY), loud, heard, after, withinS);
-  // Prompts that begin with the same name: it was found in the one before.
-  return first === null || first.whole ? first : (stretchBy(loud, loud, heard, after, withinS) ?? first);
+  if (first === null || first.whole) return first;
+  // Prompts that begin with the same name: it was found in the one before. One that was cut is found there again.
+  const again = stretchBy(loud, loud, heard, after, withinS);
+  return again !== null && again.to - again.from > first.to - first.from ? again : first;
 }
 
 function stretchBy(
@@ -84,8 +86,10 @@ function stretchBy(
   const { peak, at } = correlation(beginning, near);
   if (peak < SURELY) return null;
   const from = after + at;
-  let to = from + beginning.length;
-  for (let done = beginning.length; done < loud.length; done += PIECE) {
+  // A whole sentence that is found by its louder half may have been cut after it.
+  const sure = Math.min(beginning.length, FOUND_BY);
+  let to = from + sure;
+  for (let done = sure; done < loud.length; done += PIECE) {
     const piece = loud.subarray(done, done + PIECE);
     if (rms(piece) > QUIET_RMS) {
       const around = heard.subarray(from + done - SHIFT, from + done + piece.length + SHIFT);

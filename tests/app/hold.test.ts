@@ -2,6 +2,7 @@
 
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { HOLD_MS, HoldGuard, LIFT_BY_MS, TWICE_MS, type Phase } from '../../src/app/stove/hold.ts';
+import { openLift } from '../../src/app/stove/lift.ts';
 
 const finger = { clientX: 100, clientY: 100, isPrimary: true, button: 0 };
 
@@ -129,5 +130,41 @@ describe('a key', () => {
     guard.keepPressing();
     vi.advanceTimersByTime(HOLD_MS);
     expect(seen.done).toBe(1);
+  });
+});
+
+describe('a lift', () => {
+  function lifted(heldMs: number, cancelable = true) {
+    const { guard, seen } = button();
+    const lift = openLift(guard);
+    const touchEnd = { cancelable, preventDefault: vi.fn<() => void>() };
+    guard.down(finger);
+    vi.advanceTimersByTime(heldMs);
+    lift.pointerUp();
+    const { done } = seen;
+    lift.touchEnd(touchEnd);
+    return { lift, done, made: seen, touchEnd };
+  }
+
+  test('that has acted is not made a click of, and acts once', () => {
+    const { done, made, touchEnd } = lifted(HOLD_MS);
+    expect(done).toBe(1); // as the finger rose, not after what the browser makes of it
+    expect(made.done).toBe(1);
+    expect(touchEnd.preventDefault).toHaveBeenCalledOnce();
+  });
+
+  test('of a short touch, or of water, keeps its click', () => {
+    for (const heldMs of [HOLD_MS - 1, LIFT_BY_MS]) {
+      const { made, touchEnd } = lifted(heldMs);
+      expect(made.done).toBe(0);
+      expect(touchEnd.preventDefault).not.toHaveBeenCalled();
+    }
+  });
+
+  test('takes no click from the touch after it, nor where the browser would not let it', () => {
+    const { lift, touchEnd } = lifted(HOLD_MS);
+    lift.touchEnd(touchEnd);
+    expect(touchEnd.preventDefault).toHaveBeenCalledOnce();
+    expect(lifted(HOLD_MS, false).touchEnd.preventDefault).not.toHaveBeenCalled();
   });
 });

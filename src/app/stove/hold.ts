@@ -51,11 +51,12 @@ export class HoldGuard {
     if (from && Math.hypot(touch.clientX - from.x, touch.clientY - from.y) > DRIFT_PX) this.cancel();
   }
 
-  /** Lifted: that is the act, if it was held long enough. */
-  up(): void {
-    if (!this.#from) return;
-    if (this.#phase === 'held') this.#act();
-    else this.cancel();
+  /** Lifted: that is the act, if it was held long enough. Returns whether it was. */
+  up(): boolean {
+    const held = this.#from !== null && this.#phase === 'held';
+    if (held) this.#act();
+    else if (this.#from) this.cancel();
+    return held;
   }
 
   /** Something else touched the glass: one of the two is water. */

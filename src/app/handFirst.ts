@@ -5,12 +5,15 @@ import type { Clock } from '../kitchen/ports.ts';
 /** What a touch or a key sets going is painted by then, also on a slow tablet. Chosen by hand, no source. */
 const ANSWERED_MS = 150;
 
+/** What is held is held for up to three seconds: a beat that fell into its lift would be met by it. */
+const MOST_WAITED = 3;
+
 interface Hand {
   /** Whether the page owes a hand its answer. */
   busy(): boolean;
 }
 
-/** The clock, whose beat comes once the hand is done, or with the next beat at the latest: a second late at most. */
+/** The clock, whose beat comes once the hand is done, three seconds late at most; a hand that stays keeps it no longer. */
 export function handFirst(clock: Clock, hand: Hand = watchHand()): Clock {
   return {
     now: () => clock.now(),
@@ -20,17 +23,26 @@ export function handFirst(clock: Clock, hand: Hand = watchHand()): Clock {
     settleDoubt: (slept) => clock.settleDoubt?.(slept),
     beat(onBeat) {
       let waits: ReturnType<typeof setTimeout> | undefined;
+      let waited = 0;
       const free = () => {
         waits = undefined;
         if (hand.busy()) waits = setTimeout(free, ANSWERED_MS / 2);
-        else onBeat(clock.now());
+        else {
+          waited = 0;
+          onBeat(clock.now());
+        }
       };
       const stop = clock.beat((now) => {
-        const late = waits !== undefined;
         clearTimeout(waits);
         waits = undefined;
-        if (late || !hand.busy()) onBeat(now);
-        else waits = setTimeout(free, ANSWERED_MS / 2);
+        const busy = hand.busy();
+        if (busy && waited < MOST_WAITED) {
+          waited += 1;
+          waits = setTimeout(free, ANSWERED_MS / 2);
+        } else {
+          if (!busy) waited = 0;
+          onBeat(now);
+        }
       });
       return () => {
         clearTimeout(waits);

@@ -53,9 +53,17 @@ test('a beat that a hand is in the way of comes when the hand is done', () => {
   expect(heard[1]).toBeLessThan(500);
 });
 
-test('a drop that lies on the glass holds up a beat for a second at the most', () => {
+test('a hold that two beats fall into is met by neither', () => {
+  second({ from: 0, to: 1000 });
+  second({ from: 0, to: 50 });
+  expect(heard).toHaveLength(2);
+  expect(heard[1]).toBeGreaterThanOrEqual(1050);
+  expect(heard[1]).toBeLessThan(1200);
+});
+
+test('a drop that lies on the glass holds up the clock for three seconds at the most, and once', () => {
   for (let i = 0; i < 6; i++) second({ from: 0, to: 1000 });
-  expect(heard).toEqual([0, 1000, 3000, 5000]);
+  expect(heard).toEqual([0, 3000, 4000, 5000]);
 });
 
 test('nothing comes after it was stopped', () => {

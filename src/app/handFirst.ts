@@ -1,12 +1,13 @@
 // While a finger is on the glass, or a key has just been pressed, the clock's beat waits: the hand is answered first.
 
 import type { Clock } from '../kitchen/ports.ts';
+import { LIFT_BY_MS } from './stove/hold.ts';
 
 /** What a touch or a key sets going is painted by then, also on a slow tablet. Chosen by hand, no source. */
 const ANSWERED_MS = 150;
 
-/** What is held is held for up to three seconds: a beat that fell into its lift would be met by it. */
-const MOST_WAITED = 3;
+/** Beats, one a second: a finger is lifted by then, and a beat before it would fall into its lift. */
+const MOST_WAITED = LIFT_BY_MS / 1000;
 
 interface Hand {
   /** Whether the page owes a hand its answer. */

@@ -208,3 +208,23 @@ test('the sum under a figure comes to the figure', () => {
     }
   }
 });
+
+test('of mixed jars only those are named that are filled', () => {
+  const plan = planBatch(
+    batchRequestSchema.parse({
+      fruit: 'damson',
+      product: 'jam',
+      fruitMassKg: 3,
+      elevationM: 335,
+      keep: 'shelf',
+      jar: 'half-pint',
+      alsoJars: ['pint'],
+    }),
+  );
+  const label = catalogue.text({ key: 'screen.plan.mixed' });
+  const shown = figureGroups(plan, 'us', catalogue)
+    .flatMap(({ figures }) => figures)
+    .find((figure) => figure.label === label);
+  expect(shown?.value).toMatch(/^\d+ pints/);
+  expect(shown?.value).not.toMatch(/\b0 /);
+});

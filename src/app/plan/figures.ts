@@ -162,7 +162,10 @@ function outFigures(plan: ShownPlan, units: Units, word: Word, figure: Make): (F
       ? null
       : figure(
           'mixed',
-          mixed.map((some) => `${some.count} ${size(some.size, some.count)}`).join(', '),
+          mixed
+            .filter(({ count }) => count > 0)
+            .map((some) => `${some.count} ${size(some.size, some.count)}`)
+            .join(', '),
           'jars',
         ),
   ];

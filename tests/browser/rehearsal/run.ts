@@ -1,9 +1,7 @@
 // A whole practice batch by ear and voice, and which prompts were told late or never: `npm run rehearse -- --pace 60`.
 
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { encodeWav } from '../../../src/sound/wav.ts';
+import { keep } from '../../robot/voice/kept.ts';
 import { found, overlapping } from '../../robot/voice/proof.ts';
 import { launchKitchen } from '../harness/kitchen.ts';
 import { judged, type Verdict } from './judge.ts';
@@ -62,13 +60,7 @@ const shown = ended.spoken.map(({ from, words, kitchenFrom }) => ({
 }));
 const recording = await kitchen.heardFromPage();
 await kitchen.close();
-if (values.keep) {
-  const { samples, rateHz, startedAt } = recording;
-  await mkdir(values.keep, { recursive: true });
-  const wav = encodeWav({ samples, sampleRateHz: rateHz });
-  await writeFile(join(values.keep, 'page.wav'), Buffer.from(wav));
-  await writeFile(join(values.keep, 'shown.json'), JSON.stringify({ startedAt, shown }));
-}
+if (values.keep) await keep(values.keep, recording, shown);
 const heard = await found(recording, shown);
 const unheard = heard.filter(({ from }) => from === null);
 const pairs = overlapping(heard);

@@ -9,10 +9,8 @@
 // the page with what its recorded sound proves: no two prompts overlap, and the plan spoken is the plan shown.
 // `--keep FOLDER` keeps the recording and what was shown.
 
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { encodeWav } from '../../../src/sound/wav.ts';
+import { keep } from './kept.ts';
 import { fliteVoice } from '../../voice/corpus/voices.ts';
 import type { Heard } from '../../browser/harness/recorder.ts';
 import { eveningByEar } from './byEar.ts';
@@ -62,13 +60,7 @@ async function beforeThePage({ prompts, plans }: RobotEvening): Promise<boolean>
   );
   const recording = await kitchen.heardFromPage();
   await kitchen.close();
-  if (values.keep !== undefined) {
-    await mkdir(values.keep, { recursive: true });
-    const wav = encodeWav({ samples: recording.samples, sampleRateHz: recording.rateHz });
-    await writeFile(join(values.keep, 'page.wav'), Buffer.from(wav));
-    const { startedAt } = recording;
-    await writeFile(join(values.keep, 'shown.json'), JSON.stringify({ startedAt, shown }));
-  }
+  if (values.keep !== undefined) await keep(values.keep, recording, shown);
   const proven = await proof(recording, shown);
   return cook.finished && proven;
 }

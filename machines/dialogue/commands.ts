@@ -1,6 +1,7 @@
 // Every command a cook can give, by voice, touch or key: what it means and how sure we must be.
 // The ways to say them are in the phrase book of each language (src/words); nothing here is English.
 
+import type { Reading } from '../../src/core/index.ts';
 import type { BatchHappening, CannerHappening } from '../kitchen/events.ts';
 
 /**
@@ -116,14 +117,11 @@ export type TalkCommand = keyof typeof talkCommands;
 export type CorrectionCommand = keyof typeof correctionCommands;
 export type CommandId = BatchCommand | CannerCommand | CorrectionCommand | TalkCommand;
 
-/** What fills the gaps of a sentence; readings come in SI units, as `reading.taken` wants them. */
-export interface Slots {
+/** What fills the gaps of a sentence; a reading is in SI units, as `reading.taken` wants it. */
+export interface Slots extends Reading {
   n?: number;
   fruit?: string;
   term?: string;
-  massKg?: number;
-  depthM?: number;
-  tempC?: number;
   /** Jars that are short or small, beside `n` whole ones. */
   spare?: number;
   /** Whether the full boil never stopped while water was added. */

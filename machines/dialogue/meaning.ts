@@ -11,6 +11,7 @@ import {
 } from './commands.ts';
 import { irreversible, isSureOf } from './certainty.ts';
 import type { Act, Heard, Open, Query, Situation } from './events.ts';
+import { readingIn } from './readingIn.ts';
 import { twinsOf } from './twins.ts';
 
 export type Words = Exclude<Heard, { kind: 'nothing' }>;
@@ -150,8 +151,7 @@ export function weighed(act: Act, words: Words, situation: Pick<Situation, 'last
 }
 
 function lacksCount({ command, slots }: Act): boolean {
-  if (command === 'reading.taken')
-    return [slots.massKg, slots.depthM, slots.tempC].every((value) => value === undefined);
+  if (command === 'reading.taken') return readingIn(slots) === null;
   return ['jars.filled', 'seals.failed', 'minutes.added'].includes(command) && slots.n === undefined;
 }
 

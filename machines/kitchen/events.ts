@@ -2,6 +2,7 @@
 // Every event is something that happened or was asked in the real world; `at` is the instant it
 // happened, in kitchen milliseconds (the kitchen clock stamps it, machines never read a clock).
 
+import type { Reading } from '../../src/core/index.ts';
 import type { BatchPlan, JarSize } from '../../src/core/types.ts';
 
 export type BatchId = string;
@@ -20,7 +21,7 @@ export type BatchHappening =
   | { type: 'pot.tooThick' }
   | { type: 'pot.caught' } // it scorched on the bottom
   | { type: 'pot.changed' } // moved to a clean pot without scraping
-  | { type: 'reading.taken'; massKg?: number; depthM?: number; tempC?: number; fractionOfStart?: number }
+  | ({ type: 'reading.taken' } & Reading)
   | { type: 'minutes.added'; minutes: number }
   | { type: 'skim.done' }
   | { type: 'strain.done' }

@@ -1,5 +1,6 @@
 // What the screens may ask of the rest of the house, and what they need besides the view of the kitchen.
 
+import type { Reading } from '../core/index.ts';
 import type { BatchRequest } from '../core/request.ts';
 import type { CommandId, TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { BatchId, CannerId, JarId } from '../../machines/kitchen/events.ts';
@@ -35,7 +36,7 @@ export type Answer =
   | { kind: 'whose'; batch: BatchId; name: string }
   | { kind: 'jar'; jar: JarId }
   | { kind: 'when'; what: CommandId; agoMinutes: number }
-  | { kind: 'reading'; massKg?: number; depthM?: number; tempC?: number };
+  | ({ kind: 'reading' } & Reading);
 
 /** A batch that came with the page: from a link, or a file the cook opened. */
 export type Arrival = { kind: 'request'; request: BatchRequest } | { kind: 'refused'; says: string };

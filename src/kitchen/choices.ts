@@ -10,6 +10,7 @@ import {
   type CorrectionCommand,
   type Slots,
 } from '../../machines/dialogue/commands.ts';
+import { readingIn } from '../../machines/dialogue/readingIn.ts';
 import type { CannerName } from '../../machines/dialogue/canners.ts';
 import type { BatchId, CannerId, KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { Choice } from './view.ts';
@@ -97,14 +98,6 @@ function batchEvent(type: BatchCommand, batch: BatchId, slots: Slots, at: number
 }
 
 function readingEvent(batch: BatchId, slots: Slots, at: number): KitchenEvent | null {
-  const { massKg, depthM, tempC } = slots;
-  if (massKg === undefined && depthM === undefined && tempC === undefined) return null;
-  return {
-    type: 'reading.taken',
-    at,
-    batch,
-    ...(massKg === undefined ? {} : { massKg }),
-    ...(depthM === undefined ? {} : { depthM }),
-    ...(tempC === undefined ? {} : { tempC }),
-  };
+  const reading = readingIn(slots);
+  return reading && { type: 'reading.taken', at, batch, ...reading };
 }

@@ -35,6 +35,11 @@ function worked(estimate: Estimate, now: number): Foretold | null {
   };
   return {
     leftMinutes,
-    by: { massKg: by('massKg'), depthM: by('depthM'), tempC: by('tempC') },
+    by: {
+      massKg: by('massKg'),
+      depthM: by('depthM'),
+      tempC: by('tempC'),
+      fractionOfStart: by('fractionOfStart'),
+    },
   };
 }

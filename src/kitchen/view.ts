@@ -1,5 +1,6 @@
 // What a screen may show: the whole kitchen as plain data, derived from the machines and the clock.
 
+import type { Measure } from '../core/index.ts';
 import type { BatchPlan, Range } from '../core/types.ts';
 import type { CommandId, Consequence, Understood } from '../../machines/dialogue/commands.ts';
 import type { CannerName } from '../../machines/dialogue/canners.ts';
@@ -68,7 +69,7 @@ export type Narrowed = 'little' | { spanMinutes: number };
 
 export interface Foretold {
   leftMinutes: Range;
-  by: { massKg: Narrowed | null; depthM: Narrowed | null; tempC: Narrowed | null };
+  by: Record<Measure, Narrowed | null>;
 }
 
 /** How the weight of a pot is expected to fall, for a plot. */

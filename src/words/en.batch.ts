@@ -31,7 +31,7 @@ export const batchWords = {
   'batch.reading':
     '{done, select, true {That is the target. Is it thick enough?} other {{far, select, true {That is far from the plan. Please measure it again.} other {Noted. {aboutMinutes} more.}}}}',
   'batch.readingFarOff.why':
-    'I hardly count on it till you read it again. Is the weight of the pot itself taken off?',
+    'I hardly count on it. A weight is without the pot. "At half" is half the first height.',
   'batch.minutesAdded': 'Added. {aboutMinutes} more.',
   'batch.nearlyThick': 'Nearly there. Stay by the pot and stir often.',
   'batch.nearlyThick.why':

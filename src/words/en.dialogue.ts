@@ -49,7 +49,7 @@ export const dialogueWords = {
   'dialogue.count.seals.failed': 'How many did not seal? Say it like: one did not seal.',
   'dialogue.count.minutes.added': 'How many minutes? Say it like: add five minutes.',
   'dialogue.count.boil.droppedEarlier': 'How long ago? Say it like: it dropped two minutes ago.',
-  'dialogue.count.reading.taken': 'How much? Say it like: it weighs four pounds.',
+  'dialogue.count.reading.taken': 'How much? Say: it weighs four pounds. Or: it is at half.',
 
   // Answers to what the cook asks, for the kitchen to fill.
   'dialogue.left': '{name, select, none {} other {{name}: }}{minutes} left.',

@@ -28,7 +28,7 @@ export const batchWords = {
   'batch.reading':
     '{done, select, true {Ese es el punto. ¿Está bien espeso?} other {{far, select, true {Eso está lejos del plan. Mídalo otra vez, por favor.} other {Anotado. {aboutMinutes} más.}}}}',
   'batch.readingFarOff.why':
-    'Apenas cuento con ello hasta que lo mida otra vez. ¿Descontó el peso de la olla?',
+    'Apenas cuento con ello. El peso es sin la olla. «A la mitad» es media altura del principio.',
   'batch.minutesAdded': 'Añadido. {aboutMinutes} más.',
   'batch.nearlyThick': 'Ya casi. Quédese junto a la olla y remueva a menudo.',
   'batch.nearlyThick.why':

@@ -55,7 +55,7 @@ export const dialogueWords = {
   'dialogue.count.seals.failed': '¿Cuántos no sellaron? Diga, por ejemplo: uno no selló.',
   'dialogue.count.minutes.added': '¿Cuántos minutos? Diga, por ejemplo: añade cinco minutos.',
   'dialogue.count.boil.droppedEarlier': '¿Hace cuánto? Diga, por ejemplo: bajó hace dos minutos.',
-  'dialogue.count.reading.taken': '¿Cuánto? Diga, por ejemplo: pesa dos kilos.',
+  'dialogue.count.reading.taken': '¿Cuánto? Diga: pesa dos kilos. O bien: está a la mitad.',
 
   // Answers to what the cook asks, for the kitchen to fill.
   'dialogue.left': '{name, select, none {} other {{name}: }}{minutes} por delante.',

@@ -19,7 +19,7 @@ import {
 } from './phrases.corrections.en.ts';
 import { cannerFillings, ofTwoCanners } from './phrases.canners.en.ts';
 import { jarPhrases } from './phrases.jars.en.ts';
-import { depths, temperatures, weights } from './readings.en.ts';
+import { depths, shares, sharesGone, temperatures, weights } from './readings.en.ts';
 import { englishFigures, englishQuestions, englishSights } from './questions.en.ts';
 import { englishTerms } from './terms.en.ts';
 
@@ -56,7 +56,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'pot.tooThick': ["[it is|it's] too thick", 'the {f} is too thick', "(it is|it's) much too stiff"],
   'pot.caught': ["(it is|it's) (scorching|burning)", 'it caught on the bottom', 'the {f} is (scorching|burning)', "(it is|it's) sticking to the bottom", 'it scorched', 'something burned'],
   'pot.changed': ['i changed pots', "(it is|it's) in a clean pot", 'moved to a clean pot', 'the {f} is in a clean pot'],
-  'reading.taken': ['it weighs {weight}', 'depth {depth}', 'temperature {temp}'],
+  'reading.taken': ['it weighs {weight}', 'depth {depth}', 'temperature {temp}', "(it is|it's) (at|down to) {share}", 'the {f} is (at|down to) {share}', 'it has boiled down to {share}', '{share} of it is left', '{gone} of it has boiled away'],
   'minutes.added': ['add {minutes:minute}', '{thirty:more minute}', 'give it {few:more minute}', 'add {few:minute} to the {f}'],
   'skim.done': ['[the] foam is off', 'i skimmed it', 'skimming is done', 'the {f} is skimmed'],
   'strain.done': ['i strained it', 'straining is done', "(it is|it's) strained", 'the {f} is strained', "(it is|it's) through the (mill|sieve)", 'the seeds are out'],
@@ -167,6 +167,10 @@ const english: PhraseLanguage = {
         return depths(bounds);
       case 'temp':
         return temperatures(bounds);
+      case 'share':
+        return shares();
+      case 'gone':
+        return sharesGone();
       default:
         throw new Error(`The English phrase book knows no gap {${name}}.`);
     }

@@ -11,7 +11,7 @@ import { counted, numberBefore, numberWords } from './numbers.es.ts';
 import type { Filling, Pattern } from './pattern.ts';
 import { withBoth } from './phrases.canners.en.ts';
 import { createPhraseBook, type PhraseLanguage } from './phrasebook.ts';
-import { depths, temperatures, weights } from './readings.es.ts';
+import { depths, shares, temperatures, weights } from './readings.es.ts';
 import { spanishTerms } from './terms.es.ts';
 
 const fullBoil = ['hierve a borbotones', 'está en pleno hervor [a borbotones]'];
@@ -30,7 +30,7 @@ const patterns: Record<CommandId, readonly Pattern[]> = {
   'pot.tooThick': ['está demasiado espeso', 'quedó demasiado espeso', '{f} está demasiado espeso'],
   'pot.caught': ['se pegó al fondo', 'se está quemando', 'se pegó la olla de {f}'],
   'pot.changed': ['está en olla limpia', 'lo pasé a una olla limpia', '{f} está en olla limpia'],
-  'reading.taken': ['pesa {weight}', 'altura {depth}', 'temperatura {temp}'],
+  'reading.taken': ['pesa {weight}', 'altura {depth}', 'temperatura {temp}', '[{f}] está a {share}', '[{f}] ha bajado a {share}'],
   'minutes.added': ['añade {minutes:minuto}', 'dame {few:minuto} más', 'añade {few:minuto} a {f}'],
   'skim.done': ['la espuma está retirada', 'ya espumé', 'espumé {f}'],
   'strain.done': ['ya está colado', 'ya lo colé', '{f} ya está colado'],
@@ -202,6 +202,8 @@ const spanish: PhraseLanguage = {
         return depths(bounds);
       case 'temp':
         return temperatures(bounds);
+      case 'share':
+        return shares();
       default:
         throw new Error(`The Spanish phrase book knows no gap {${name}}.`);
     }

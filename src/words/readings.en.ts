@@ -1,9 +1,10 @@
-// How a weight, a depth or a temperature is said in English, kept to what the bounds allow.
+// How a weight, a depth, a temperature or "at half" is said in English; numbers are kept to what the bounds allow.
 
 import { numberWords } from './numbers.en.ts';
 import type { Filling } from './pattern.ts';
 import { KG_PER_OUNCE, M_PER_INCH, toFahrenheit } from './quantities.ts';
 import type { Interval, NumberBounds } from '../kitchen/ports.ts';
+import { shareNames, SHARES, type Share } from '../kitchen/shares.ts';
 
 const KG_PER_POUND = 16 * KG_PER_OUNCE;
 
@@ -41,6 +42,28 @@ export function temperatures({ units, tempC }: NumberBounds): Filling[] {
         )
       : steps(tempC, 1).flatMap((c): Said[] => hundreds(c, c));
   return said.map(([words, tempCSaid]) => ({ words: `${words} degrees`, slots: { tempC: tempCSaid } }));
+}
+
+const shareWords: Record<Share, readonly string[]> = {
+  threeQuarters: ['three quarters'],
+  twoThirds: ['two thirds'],
+  half: ['half'],
+  third: ['a third', 'one third'],
+  quarter: ['a quarter', 'one quarter'],
+};
+
+/** What there is left of its height at the start. */
+export function shares(): Filling[] {
+  return shareNames.flatMap((share) => saidAs(shareWords[share], SHARES[share]));
+}
+
+/** The same, told by what is gone. */
+export function sharesGone(): Filling[] {
+  return shareNames.flatMap((share) => saidAs(shareWords[share], 1 - SHARES[share]));
+}
+
+function saidAs(forms: readonly string[], fractionOfStart: number): Filling[] {
+  return forms.map((words) => ({ words, slots: { fractionOfStart } }));
 }
 
 type Said = [words: string, value: number];

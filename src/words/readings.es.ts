@@ -1,6 +1,7 @@
-// How a weight, a depth or a temperature is said in Spanish, kept to what the bounds allow.
+// How a weight, a depth, a temperature or "a la mitad" is said in Spanish; numbers are kept to what the bounds allow.
 
 import type { Interval, NumberBounds } from '../kitchen/ports.ts';
+import { shareNames, SHARES, type Share } from '../kitchen/shares.ts';
 import type { Filling } from './pattern.ts';
 import { KG_PER_OUNCE, M_PER_INCH, toFahrenheit } from './quantities.ts';
 import { spanishQuantities as say } from './quantities.es.ts';
@@ -27,6 +28,19 @@ export function temperatures({ units, tempC }: NumberBounds): Filling[] {
         )
       : steps(tempC, 1);
   return degrees.map((c) => ({ words: say.tempC(c, units), slots: { tempC: c } }));
+}
+
+const shareWords: Record<Share, string> = {
+  threeQuarters: 'tres cuartos',
+  twoThirds: 'dos tercios',
+  half: 'la mitad',
+  third: 'un tercio',
+  quarter: 'un cuarto',
+};
+
+/** What there is left of its height at the start. */
+export function shares(): Filling[] {
+  return shareNames.map((share) => ({ words: shareWords[share], slots: { fractionOfStart: SHARES[share] } }));
 }
 
 /** The whole multiples of the step within the interval. */

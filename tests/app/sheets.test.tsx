@@ -47,7 +47,12 @@ describe('a reading', () => {
   test('each says what it would tell before it is taken, and where it tells nothing nothing is said', () => {
     const foretold = {
       leftMinutes: { low: 8.2, likely: 19, high: 31.6 },
-      by: { massKg: { spanMinutes: 5.6 }, depthM: 'little' as const, tempC: null },
+      by: {
+        massKg: { spanMinutes: 5.6 },
+        depthM: 'little' as const,
+        tempC: null,
+        fractionOfStart: 'little' as const,
+      },
     };
     const html = renderToStaticMarkup(
       <ReadingSheet {...sheet} title="A reading" settings={settings} foretold={foretold} />,
@@ -58,6 +63,9 @@ describe('a reading', () => {
       /Depth on the spoon handle<span[^>]*>Tells little now: weigh the pot, or dip later\./,
     );
     expect(html).toMatch(/Temperature<\/span>/);
+    expect(html).toMatch(/By eye: of its height at the start, there is left<span[^>]*>Tells little now\./);
+    for (const share of ['Three quarters', 'Two thirds', 'Half', 'A third', 'A quarter'])
+      expect(html).toContain(`<span>${share}</span>`);
   });
 });
 

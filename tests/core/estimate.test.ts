@@ -129,9 +129,23 @@ describe('a reading', () => {
     const byWeight = withReading(fresh, { massKg }, at(15));
     const depthM = (depthNow(byWeight, at(15))?.likely ?? 0) * (massKg / massNow(byWeight, at(15)).likely);
     const byDepth = withReading(fresh, { depthM }, at(15));
-    const byShare = withReading(fresh, { fractionOfStart: massKg / plan.startMassKg }, at(15));
+    const startDepthM = depthNow(fresh, START)!.likely;
+    const byShare = withReading(fresh, { fractionOfStart: depthM / startDepthM }, at(15));
     for (const e of [byDepth, byShare])
       expect(massNow(e, at(15)).likely / massNow(byWeight, at(15)).likely).toBeCloseTo(1, 1);
+  });
+
+  it('by eye tells less than one on a scale: "at half" of a pot that should be higher shortens what is left', () => {
+    const atHalf = withReading(fresh, { fractionOfStart: 0.5 }, at(20));
+    const [before, after] = [remainingMinutes(fresh, at(20)), remainingMinutes(atHalf, at(20))];
+    expect(after.likely).toBeLessThan(before.likely);
+    expect(width(after)).toBeLessThan(width(before));
+    const massKg = massNow(atHalf, at(20)).likely;
+    expect(width(after)).toBeGreaterThan(
+      width(remainingMinutes(withReading(fresh, { massKg }, at(20)), at(20))),
+    );
+    // Half as high is more than half as heavy: the solids have stayed.
+    expect(atHalf.readings[0]!.massKg).toBeGreaterThan(0.5 * fresh.startMassKg);
   });
 
   it('of the finishing temperature says that a jam is all but done', () => {

@@ -99,9 +99,8 @@ describe('a command heard plainly', () => {
   });
 
   it('takes a reading that has any measure', () => {
-    expect(
-      new Talk([open('reading.taken', 'b1')]).hear('reading.taken', { depthM: 0.05 }).acts(),
-    ).toHaveLength(1);
+    for (const slots of [{ massKg: 2 }, { depthM: 0.05 }, { tempC: 104 }, { fractionOfStart: 0.5 }])
+      expect(new Talk([open('reading.taken', 'b1')]).hear('reading.taken', slots).acts()).toHaveLength(1);
   });
 });
 

@@ -1,11 +1,13 @@
-// Takes what the cook measured in the pot: weight, depth or temperature, in the cook's own units.
+// Takes what the cook measured in the pot, in the cook's own units: weight, depth or temperature, or a look at it.
 
 import { useState } from 'react';
 import type { Message } from '../../../machines/kitchen/effects.ts';
 import type { Foretold } from '../../kitchen/view.ts';
 import type { Answer, AppProps } from '../actions.ts';
+import { shareNames, SHARES, type Share } from '../../kitchen/shares.ts';
 import { readDepthM, readMassKg, readTempC, type Read } from '../plan/entry.ts';
 import { lowerFirst } from '../../kitchen/lowerFirst.ts';
+import { Pick as PickOne } from './Pick.tsx';
 import { Sheet } from './Sheet.tsx';
 
 interface ReadingSheetProps extends Pick<AppProps, 'catalogue' | 'settings'> {
@@ -19,6 +21,7 @@ interface ReadingSheetProps extends Pick<AppProps, 'catalogue' | 'settings'> {
 export function ReadingSheet(props: ReadingSheetProps) {
   const { title, foretold, catalogue, settings, onAnswer, onClose } = props;
   const [typed, setTyped] = useState({ mass: '', depth: '', temp: '' });
+  const [share, setShare] = useState<Share | 'unknown'>('unknown');
   const [asked, setAsked] = useState(false);
   const word = (key: string) => catalogue.text({ key });
   const read = {
@@ -26,7 +29,7 @@ export function ReadingSheet(props: ReadingSheetProps) {
     depth: readOrNothing(typed.depth, readDepthM, settings.units),
     temp: readOrNothing(typed.temp, readTempC, settings.units),
   };
-  const answer = toAnswer(read);
+  const answer = toAnswer(read, share);
   const wrong = Object.values(read).some((one) => one !== null && !one.ok);
   const send = (event: React.FormEvent) => {
     event.preventDefault();
@@ -49,6 +52,15 @@ export function ReadingSheet(props: ReadingSheetProps) {
             onChange={(value) => setTyped({ ...typed, [what]: value })}
           />
         ))}
+        <PickOne
+          name="share"
+          under="screen.reading"
+          values={['unknown', ...shareNames]}
+          now={share}
+          word={word}
+          onPick={setShare}
+          tells={foretold && tellsOf('share', foretold, catalogue)}
+        />
         {asked && !answer && !wrong && <p className="trouble">{word('screen.reading.none')}</p>}
         <button type="submit" className="choice main">
           <span className="choice-label">{word('screen.count.done')}</span>
@@ -68,16 +80,20 @@ function readOrNothing(
   return text.trim() === '' ? null : read(text, units);
 }
 
-function toAnswer(read: { mass: MaybeRead; depth: MaybeRead; temp: MaybeRead }): Answer | null {
+function toAnswer(
+  read: { mass: MaybeRead; depth: MaybeRead; temp: MaybeRead },
+  share: Share | 'unknown',
+): Answer | null {
   const reading = {
     ...(read.mass?.ok ? { massKg: read.mass.value } : {}),
     ...(read.depth?.ok ? { depthM: read.depth.value } : {}),
     ...(read.temp?.ok ? { tempC: read.temp.value } : {}),
+    ...(share === 'unknown' ? {} : { fractionOfStart: SHARES[share] }),
   };
   return Object.keys(reading).length === 0 ? null : { kind: 'reading', ...reading };
 }
 
-const measures = { mass: 'massKg', depth: 'depthM', temp: 'tempC' } as const;
+const measures = { mass: 'massKg', depth: 'depthM', temp: 'tempC', share: 'fractionOfStart' } as const;
 
 const leftNow = ({ leftMinutes: { low, high } }: Foretold): Message => ({
   key: 'screen.reading.left',

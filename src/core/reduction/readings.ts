@@ -14,13 +14,14 @@ export interface Reading {
   massKg?: number;
   depthM?: number;
   tempC?: number;
-  /** Mass now over mass at the start: 0.5 for "it is at half". */
+  /** Height in the pot now over its height at the start, as the eye judges it: 0.5 for "it is at half". */
   fractionOfStart?: number;
 }
 
 /** Standard deviations of readings in a home kitchen: a scale to 5 g and what sticks to the spoon, a spoon handle to
- *  2 mm, a dial to half a degree. Common practice, no source. */
-const SD = { massFraction: 0.006, depthM: 0.002, tempC: 0.6, fraction: 0.04 } as const;
+ *  2 mm, a dial to half a degree; a share of the height at the start as the eye has it, and rounded to such words as
+ *  "two thirds". Common practice, no source. */
+const SD = { massFraction: 0.006, depthM: 0.002, tempC: 0.6, fraction: 0.06 } as const;
 
 const ofMass: Gradient = [0, 0, 0, 1];
 
@@ -44,7 +45,7 @@ export function isFarOff(e: Estimate, reading: Reading, at: number): boolean {
 }
 
 /** One thing that can be read of a pot. */
-export type Measure = 'massKg' | 'depthM' | 'tempC';
+export type Measure = keyof Reading;
 
 /** Minutes that would be left after a reading at this instant which finds just what is believed: how far a reading
  *  narrows the range does not hang on what it finds, unless it is far off. Null where it can tell nothing: a depth in
@@ -59,6 +60,7 @@ function believed(now: Estimate, measure: Measure): number {
   const massKg = now.belief.mean[MASS];
   if (measure === 'massKg') return massKg;
   if (measure === 'depthM') return depthOfM(now, massKg);
+  if (measure === 'fractionOfStart') return depthOfM(now, massKg) / depthOfM(now, now.startMassKg);
   const solidsPct = (now.targetSolubleSolidsPct * Math.exp(now.belief.mean[LOG_TARGET])) / massKg;
   return boilsAtC(now.pressurePa) + spreadRiseC(now.pressurePa, solidsPct, now.product);
 }
@@ -67,9 +69,11 @@ function believed(now: Estimate, measure: Measure): number {
 function massesRead(now: Estimate, { massKg, depthM, fractionOfStart }: Reading) {
   const read: [massKg: number, sdKg: number][] = [];
   if (massKg !== undefined) read.push([massKg, SD.massFraction * massKg]);
-  if (depthM !== undefined) read.push(massOfDepth(now, depthM));
-  if (fractionOfStart !== undefined)
-    read.push([fractionOfStart * now.startMassKg, SD.fraction * now.startMassKg]);
+  if (depthM !== undefined) read.push(massOfDepth(now, depthM, SD.depthM));
+  if (fractionOfStart !== undefined) {
+    const startDepthM = depthOfM(now, now.startMassKg);
+    read.push(massOfDepth(now, fractionOfStart * startDepthM, SD.fraction * startDepthM));
+  }
   return read;
 }
 
@@ -86,13 +90,13 @@ function weighed(e: Estimate, massKg: number, sdKg: number): Estimate {
   return { ...e, belief: possible({ ...e, belief }) };
 }
 
-/** Mass of a depth in this pot, and how far off a spoon handle can be. */
-function massOfDepth(e: Estimate, depthM: number): [massKg: number, sdKg: number] {
+/** Mass of a depth in this pot, and how far off it can be. Of two depths the pot's width falls out. */
+function massOfDepth(e: Estimate, depthM: number, sdM: number): [massKg: number, sdKg: number] {
   const areaM2 = bottomM2(e.simmer.potDiameterM);
   // The density hangs on the mass that is sought: three rounds settle it.
   let massKg = e.belief.mean[MASS];
   for (let i = 0; i < 3; i++) massKg *= depthM / depthOfM(e, massKg);
-  return [massKg, SD.depthM * areaM2 * 1000 * kgPerLAt(e, massKg)];
+  return [massKg, sdM * areaM2 * 1000 * kgPerLAt(e, massKg)];
 }
 
 /** A thermometer reads the solids: little in a thin mash, much near a jam's end. */

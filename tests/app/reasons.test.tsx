@@ -122,6 +122,8 @@ describe('what else the cook knows', () => {
       keep: 'shelf',
       pot: { diameterM: 0.28, emptyMassKg: 1.5 },
       alsoJars: ['pint'],
+      liquid: { massKg: 3.25, solubleSolidsPct: 11.5 },
+      jarsPerLoad: 5,
       measured: { fruitSolubleSolidsPct: 15.5, preparedMassKg: 2.2, waterBoilsC: 98.5, fruitPH: 3.3 },
       prices: { fruitPerKg: 2, lidEach: 0.25 },
     }),
@@ -141,7 +143,7 @@ describe('what else the cook knows', () => {
 
   test('stands in its fields, in the units of the cook', () => {
     expect(valuesIn('metric')).toEqual(
-      expect.arrayContaining(['15.5', '98.5', '3.3', '2', '0.25', '200', '500']),
+      expect.arrayContaining(['15.5', '98.5', '3.3', '2', '0.25', '200', '500', '3', '250', '11.5', '5']),
     );
     // 98.5 C is 209.3 F; 2 a kilogram is 0.9072 a pound.
     expect(valuesIn('us')).toEqual(expect.arrayContaining(['15.5', '209.3', '3.3', '0.9072', '0.25']));
@@ -156,6 +158,8 @@ describe('what else the cook knows', () => {
       expect.arrayContaining(['Cost', 'On the scale with the pot', 'In the jars you have', 'Estimated pH']),
     );
     expect(figures.every(({ why }) => why !== undefined)).toBe(true);
+    expect(figures).toContainEqual(expect.objectContaining({ label: 'Your liquid', value: '3.25 kg' }));
+    expect(figures.find(({ label }) => label === 'Canner')?.value).toContain('loads of up to 5');
   });
 });
 

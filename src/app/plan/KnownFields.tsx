@@ -1,4 +1,5 @@
-// What else the cook knows: measurements that override the tables, the pot's own weight, other jars, prices.
+// What else the cook knows: measurements that override the tables, liquid that goes in, the pot's own weight, the canner,
+// other jars, prices.
 
 import type { BatchRequest } from '../../core/request.ts';
 import type { JarSize } from '../../core/types.ts';
@@ -36,6 +37,7 @@ export function KnownFields(props: InputsProps) {
     <details className="known" open={Object.keys(draft.rest).length > 0}>
       <summary>{word('screen.plan.known')}</summary>
       <MeasuredFields {...props} />
+      <LiquidFields {...props} />
       <StoveFields {...props} />
       <PriceFields {...props} />
       {troubles.other && (
@@ -89,12 +91,39 @@ function MeasuredFields({ draft, onChange, settings, catalogue }: InputsProps) {
   );
 }
 
+/** What the cook pours in besides: water, or a juice whose solids count. */
+function LiquidFields({ draft, onChange, settings, catalogue }: InputsProps) {
+  const field = fieldWords(catalogue, 'screen.plan.known');
+  const { liquid } = draft.rest;
+  const set = (next: Rest['liquid']) => onChange({ ...draft, rest: withPart(draft.rest, 'liquid', next) });
+  return (
+    <>
+      <MassField
+        {...field('liquid')}
+        value={liquid?.massKg ?? null}
+        units={settings.units}
+        onChange={(massKg) => set(massKg ? { solubleSolidsPct: 0, ...liquid, massKg } : undefined)}
+      />
+      {liquid && (
+        <NumberField
+          {...field('liquidSolids')}
+          value={liquid.solubleSolidsPct}
+          unit="%"
+          read={readNumber}
+          write={(pct) => trim(pct, 1)}
+          onChange={(pct) => set({ ...liquid, solubleSolidsPct: pct ?? 0 })}
+        />
+      )}
+    </>
+  );
+}
+
 const SIZES: readonly JarSize[] = ['quarter-pint', 'half-pint', 'pint', 'quart'];
 
 function StoveFields({ draft, onChange, settings, catalogue }: InputsProps) {
   const field = fieldWords(catalogue, 'screen.plan.known');
   const word = (key: string) => catalogue.text({ key });
-  const { pot, burnerKind, alsoJars } = draft.rest;
+  const { pot, burnerKind, alsoJars, jarsPerLoad } = draft.rest;
   const set = <K extends keyof Rest>(part: K, value: Rest[K] | undefined) =>
     onChange({ ...draft, rest: withPart(draft.rest, part, value) });
   const others = SIZES.filter((size) => size !== draft.jar);
@@ -121,6 +150,14 @@ function StoveFields({ draft, onChange, settings, catalogue }: InputsProps) {
         value={alsoJars?.find((size) => size !== draft.jar) ?? 'no'}
         word={(size) => word(size === 'no' ? 'screen.plan.known.noOthers' : `screen.plan.jar.${size}`)}
         onChange={(size) => set('alsoJars', size === 'no' ? undefined : [size])}
+      />
+      <NumberField
+        {...field('jarsPerLoad')}
+        value={jarsPerLoad ?? null}
+        unit=""
+        read={readNumber}
+        write={(jars) => trim(jars, 0)}
+        onChange={(jars) => set('jarsPerLoad', jars ?? undefined)}
       />
     </>
   );

@@ -23,7 +23,7 @@ export interface Draft {
   solidsPct: number | null;
   potDiameterM: number | null;
   burnerW: number | null;
-  /** What came with a link or a file and has no field of its own; kept, so that nothing is lost. */
+  /** What else the cook knows, as the request has it; what came with a link and has no field is kept, so that nothing is lost. */
   rest: Pick<BatchRequest, 'liquid' | 'measured' | 'alsoJars' | 'jarsPerLoad' | 'prices' | 'learned'> & {
     pot?: Omit<NonNullable<BatchRequest['pot']>, 'diameterM'>;
     burnerKind?: NonNullable<BatchRequest['burner']>['kind'];

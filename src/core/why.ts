@@ -16,8 +16,9 @@ import { feet, thousands } from './process.ts';
 import type { BatchRequest } from './request.ts';
 import type { BatchPlan, Why, WhyKey } from './types.ts';
 
-/** To the gram: a cook's own unit is made of it, and must come to the same as the figure beside it. */
-const kg = (mass: number): string => `${mass.toFixed(3)} kg`;
+/** To a hundredth of a gram: the screen makes the cook's own unit of it, and must come to the figure beside it, also
+ *  where a gram decides the last place. */
+const kg = (mass: number): string => `${mass.toFixed(5)} kg`;
 const pct = (share: number): string => `${share.toFixed(1)} %`;
 
 const own = 'what you entered';

@@ -16,7 +16,9 @@ export function poundsAndOunces(kg: number): { lb: number; oz: number } {
   return { lb, oz: (halfOunces - lb * OZ_PER_LB * 2) / 2 };
 }
 
-export function sayMass(kg: number, units: Units): string {
+export function sayMass(exactKg: number, units: Units): string {
+  // As the calculator's sentences have it (`core/why.ts`): the same weight is then rounded alike wherever it stands.
+  const kg = Number(exactKg.toFixed(5));
   if (units === 'metric') return kg >= 1 ? `${trim(kg, 2)} kg` : `${Math.round(kg * 1000)} g`;
   const { lb, oz } = poundsAndOunces(kg);
   // A pinch of acid is weighed on a letter scale: half ounces would call it nothing.

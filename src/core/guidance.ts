@@ -44,6 +44,7 @@ const rows = {
   tooStiff: [g.commonPractice],
   grainy: [g.commonPractice],
   blendHot: [g.hotBlending],
+  jarBroke: [g.commonPractice, g.thermalShock],
   whyBreak: [g.thermalShock],
   dishwasher: [g.notRecommended],
   oven: [g.notRecommended],

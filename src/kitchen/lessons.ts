@@ -179,6 +179,7 @@ const sightOfQuestion: Readonly<Partial<Record<string, SightId>>> = {
   howDone: 'plateHeld',
   notSet: 'plateRunny',
   blendHot: 'ventedBlender',
+  jarBroke: 'hotJars',
   whyBreak: 'hotJars',
   chippedRim: 'nickedRim',
   howFull: 'headspace',

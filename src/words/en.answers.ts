@@ -116,6 +116,9 @@ export const answerWords: Record<Key, string> = {
     'Let it cool a little and start slow, for steam throws a closed lid off. A stick blender in the pot is safer: keep its head under.',
 
   // The jars.
+  'ask.jarBroke': 'Out with that jar and all its fruit. Mind the glass.',
+  'ask.jarBroke.more':
+    'A splinter in fruit is not seen, so nothing of it is saved. Wipe the place, look into the other jars, and fill them hot.',
   'ask.whyBreak': 'Hot met cold. Hot fruit, hot jars, hot water.',
   'ask.whyBreak.more':
     'Glass also breaks on the bare floor of the canner, or where it has a nick. If it breaks, leave it till the end and mind the pieces.',

@@ -52,6 +52,8 @@ export const englishQuestions: Forms<QuestionId> = {
   blendHot: ['can i blend it hot', 'is the blender safe', 'how do i blend it'],
 
   // The jars.
+  // Told of a jar in the canner it is an event, and that is dearer: only where none stands there is it a question.
+  jarBroke: ['a jar (broke|cracked|burst)', 'there is [broken] glass in it', 'what do i do with broken glass'],
   whyBreak: ['why did a jar break', 'why do jars (break|crack)', 'what if a jar breaks', 'how do i keep jars from breaking'],
   dishwasher: ['can i use (a|the) dishwasher', 'can i (heat|process) jars in the dishwasher', 'is the dishwasher enough'],
   oven: ['can i use the oven', 'can i (heat|process|boil) jars in the oven', 'can i do it in the oven'],

@@ -15,6 +15,7 @@ describe('a question', () => {
     ['can i use less sugar', 'lessSugar'],
     ['it smells burnt', 'burntSmell'],
     ['it foams over', 'foamsOver'],
+    ['a jar broke', 'jarBroke'],
     ['why did a jar break', 'whyBreak'],
     ['a lid buckled', 'buckled'],
     ['can i double this', 'double'],

@@ -4,7 +4,8 @@ import type { Told } from './colourBlind.ts';
 import type { Contrast } from './contrast.ts';
 import type { Rain } from './droplets.ts';
 import type { Keys } from './keyboard.ts';
-import { quantile, sayInteraction, slowestFirst, type Paint, type Shift } from './paint.ts';
+import { quantile, sayInteraction, slowestFirst, type Paint } from './paint.ts';
+import type { Shift } from './presses.ts';
 import type { TableRow } from './table.ts';
 
 export function contrastRows({ words, least, leastBig, faults }: Contrast): TableRow[] {
@@ -67,7 +68,7 @@ const STILL = 0.001;
 /** A press that asks for another screen gets one: the next pot, or the state after the step that was done. */
 const asksForAnother = ({ byPress, after }: Shift) => byPress && /^(Arrow|Enter|touch)/.test(after);
 
-export function paintRows({ interactions, shifts }: Paint, load: number): TableRow[] {
+export function paintRows({ interactions, shifts, ofNothing }: Paint, load: number): TableRow[] {
   const ms = interactions.map((one) => one.ms);
   const worst = Math.max(0, ...ms);
   const slow = slowestFirst(interactions).filter((one) => one.ms > ROUNDED_MS);
@@ -82,6 +83,12 @@ export function paintRows({ interactions, shifts }: Paint, load: number): TableR
       faults: slow.map(sayInteraction),
     },
     {
+      what: 'the same presses on an empty page with one button',
+      must: 'the machine itself: nothing is held to it',
+      measured: sayNothing(ofNothing),
+      faults: [],
+    },
+    {
       what: 'layout shift that no press asked for',
       must: `< ${STILL}`,
       measured: `${sum(others).toFixed(4)}; within half a second of a press that turns to another pot or does a step ${sum(own).toFixed(4)}, most ${Math.max(0, ...own.map(({ value }) => value)).toFixed(4)}`,
@@ -93,4 +100,10 @@ export function paintRows({ interactions, shifts }: Paint, load: number): TableR
             ),
     },
   ];
+}
+
+function sayNothing({ presses, interactions }: Paint['ofNothing']): string {
+  const ms = interactions.map((one) => one.ms);
+  const over = ms.filter((one) => one > ROUNDED_MS).length;
+  return `half ${quantile(ms, 0.5)} ms, 98 in 100 ${quantile(ms, 0.98)} ms, worst ${Math.max(0, ...ms)} ms; ${over} over ${PAINT_MS} ms; ${ms.length} of ${presses} of 16 ms or more`;
 }

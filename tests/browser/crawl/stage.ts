@@ -78,12 +78,14 @@ async function openBrowser(executablePath: string, profile: string, text: number
   });
 }
 
+/** A machine that is busy elsewhere is slow, and no fault of the page. */
+const PATIENCE_MS = 180_000;
+
 const usual = { units: 'us', theme: 'system', hand: 'right', letterKeys: true };
 
 async function openStage(context: BrowserContext, url: string, voice: boolean): Promise<Stage> {
   const page = context.pages()[0] ?? (await context.newPage());
-  // A machine that is busy elsewhere is slow, and no fault of the page.
-  page.setDefaultTimeout(180_000);
+  page.setDefaultTimeout(PATIENCE_MS);
   // The runner's compiler wraps functions in this name; the page that receives them does not know it.
   await page.addInitScript('globalThis.__name = (f) => f');
   await page.addInitScript(LATER);
@@ -105,7 +107,7 @@ async function openStage(context: BrowserContext, url: string, voice: boolean): 
         settings: { ...usual, language, speech: { verbosity } },
       });
       await page.goto(url + path);
-      await page.waitForSelector('main');
+      await untilThere(page, 'main');
       await page.evaluate(() => document.fonts.ready);
       if (kitchen) await begin(page, kitchen);
       if (kitchen && fewWords) await halfAMinuteLater(page);
@@ -120,6 +122,18 @@ async function openStage(context: BrowserContext, url: string, voice: boolean): 
     close: () => context.close(),
   };
   return stage;
+}
+
+/**
+ * Asked of the page time and again: the driver's own way to wait for something leaves listeners there, which every touch
+ * then meets, and where paint is measured they cost it milliseconds.
+ */
+async function untilThere(page: Page, selector: string): Promise<void> {
+  const stands = (one: string) => document.querySelector(one) !== null;
+  for (const begun = Date.now(); !(await page.evaluate(stands, selector));) {
+    if (Date.now() - begun > PATIENCE_MS) throw new Error(`${selector} never came to stand there.`);
+    await page.waitForTimeout(20);
+  }
 }
 
 /** By the wall clock of what is said and shown alone: the kitchen's own clock stays where it is. The next beat draws it. */
@@ -143,7 +157,7 @@ function savedNow(kitchen: SavedKitchen): { lines: string[]; seen: string | null
 
 /** A first key, as a cook would, so that the page may speak; then the look at who is asked for, and the question. */
 async function begin(page: Page, { looksAt, asks }: SavedKitchen): Promise<void> {
-  await page.waitForSelector('main.stove');
+  await untilThere(page, 'main.stove');
   // The page asks for a touch only once it knows that it may not sound: a key that came before it is pressed again.
   for (let patience = 60; patience > 0; patience--) {
     await page.keyboard.press('Shift');
@@ -160,7 +174,7 @@ async function begin(page: Page, { looksAt, asks }: SavedKitchen): Promise<void>
     // The page paints its answer to the key first, and turns then.
     await page.waitForTimeout(100);
   }
-  if (asks) await page.waitForSelector('.answers', { timeout: 60_000 });
+  if (asks) await untilThere(page, '.answers');
 }
 
 // --- What runs in the page ---

@@ -12,7 +12,7 @@ import { CountSheet } from './sheets/CountSheet.tsx';
 import { HelpSheet } from './sheets/HelpSheet.tsx';
 import { JarSheet } from './sheets/JarSheet.tsx';
 import { MicrophoneSheet } from './sheets/MicrophoneSheet.tsx';
-import { MoreSheet } from './sheets/MoreSheet.tsx';
+import { MoreInWaiting } from './sheets/MoreSheet.tsx';
 import { SeeSheet } from './sheets/SeeSheet.tsx';
 import { ReadingSheet } from './sheets/ReadingSheet.tsx';
 import { SettingsSheet } from './sheets/SettingsSheet.tsx';
@@ -75,14 +75,20 @@ export function App(props: AppProps) {
       <p className="armed" role="status">
         {armed && props.catalogue.text({ key: 'screen.twice.what', params: { what: armed } })}
       </p>
-      <OpenSheet
-        {...props}
-        subject={subject}
-        open={open}
-        setOpen={setOpen}
-        choose={choose}
-        toPlan={() => setPage('plan')}
-      />
+      {cooking && (
+        <MoreInWaiting
+          {...props}
+          open={open === 'more'}
+          subject={subject}
+          onChoose={choose}
+          onClose={() => setOpen(null)}
+          onGo={(where) => {
+            if (where === 'plan') setPage('plan');
+            setOpen(where === 'plan' ? null : where);
+          }}
+        />
+      )}
+      <OpenSheet {...props} subject={subject} open={open} setOpen={setOpen} />
     </>
   );
 }
@@ -100,29 +106,18 @@ interface OpenSheetProps extends AppProps {
   subject: Subject | null;
   open: Open;
   setOpen: (open: Open) => void;
-  choose: (choice: Choice) => void;
-  toPlan: () => void;
 }
 
 function OpenSheet(props: OpenSheetProps) {
-  const { open, setOpen, subject, toPlan } = props;
+  const { open, setOpen, subject } = props;
   const close = () => setOpen(null);
-  if (open === null) return null;
+  if (open === null || open === 'more') return null;
   if (open === 'settings')
     return <SettingsSheet {...props} onClose={close} onMicrophone={() => setOpen('microphone')} />;
   if (open === 'microphone') return <MicrophoneSheet {...props} onClose={close} />;
   if (open === 'evening') return <EveningSheet {...props} onClose={close} />;
   if (open === 'help') return <HelpSheet {...props} onClose={close} />;
   if (open === 'see') return subject && <SeeSheet {...props} subject={subject} onClose={close} />;
-  if (open === 'more') {
-    const go = (where: 'plan' | 'evening' | 'settings' | 'help') => {
-      if (where === 'plan') toPlan();
-      setOpen(where === 'plan' ? null : where);
-    };
-    return (
-      subject && <MoreSheet {...props} subject={subject} onChoose={props.choose} onClose={close} onGo={go} />
-    );
-  }
   const answer = (given: Answer) => {
     props.actions.choose(open, given);
     close();

@@ -71,12 +71,13 @@ describe('a reading', () => {
 
 describe('More', () => {
   afterEach(() => vi.unstubAllGlobals());
-  const html = () => {
+  const html = (open = true) => {
     const view = states['simmering'];
     const subject = view && subjectOf(view);
     if (!subject) throw new Error('Nothing simmers.');
     return renderToStaticMarkup(
       <MoreSheet
+        open={open}
         {...sheet}
         view={view}
         actions={actions}
@@ -98,5 +99,11 @@ describe('More', () => {
     expect(first.match(/<p\b/g)).toHaveLength(1);
     expect(first.match(/<button\b/g)).toHaveLength(1);
     expect(first.length).toBeLessThan(whole.length / 10);
+  });
+
+  test('until it is asked for its head waits, in the same words, as a dialog that is not open', () => {
+    vi.stubGlobal('window', {});
+    expect(html(true)).toMatch(/^<dialog open=""/);
+    expect(html(false)).toBe(html(true).replace(' open=""', ''));
   });
 });

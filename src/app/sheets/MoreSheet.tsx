@@ -1,5 +1,6 @@
 // The rest on demand: every open choice with its words, what to look for, the numbers to aim at, and the way elsewhere.
 
+import { memo, startTransition, useEffect, useState } from 'react';
 import type { Choice, KitchenView } from '../../kitchen/view.ts';
 import type { AppProps } from '../actions.ts';
 import { choicesOf } from '../stove/StoveScreen.tsx';
@@ -12,9 +13,12 @@ import { RunningPlot } from '../drawings/RunningPlot.tsx';
 import { AimTable } from './AimTable.tsx';
 import { SeeIt } from './SeeIt.tsx';
 import { Sheet } from './Sheet.tsx';
+import { whenIdle } from '../whenIdle.ts';
 import { useLater } from './useLater.ts';
 
 interface MoreSheetProps extends Pick<AppProps, 'view' | 'actions' | 'settings' | 'catalogue'> {
+  /** Until then its head waits, out of sight. */
+  open: boolean;
   subject: Subject;
   onChoose: (choice: Choice) => void;
   onClose: () => void;
@@ -22,6 +26,7 @@ interface MoreSheetProps extends Pick<AppProps, 'view' | 'actions' | 'settings' 
 }
 
 export function MoreSheet({
+  open,
   view,
   actions,
   settings,
@@ -33,24 +38,54 @@ export function MoreSheet({
 }: MoreSheetProps) {
   const word = (key: string) => catalogue.text({ key });
   const thing = subject.kind === 'batch' ? subject.batch : subject.canner;
-  const later = useLater();
   return (
-    <Sheet title={word('screen.more')} closeLabel={word('screen.close')} tall onClose={onClose}>
+    <Sheet
+      title={word('screen.more')}
+      closeLabel={word('screen.close')}
+      tall
+      waiting={!open}
+      onClose={onClose}
+    >
       <p className="lead">{catalogue.text(thing.doing)}</p>
-      {later && (
-        <Rest
-          onChoose={onChoose}
-          view={view}
-          actions={actions}
-          settings={settings}
-          catalogue={catalogue}
-          subject={subject}
-          onGo={onGo}
-        />
+      {open && (
+        <OncePainted>
+          <Rest
+            onChoose={onChoose}
+            view={view}
+            actions={actions}
+            settings={settings}
+            catalogue={catalogue}
+            subject={subject}
+            onGo={onGo}
+          />
+        </OncePainted>
       )}
     </Sheet>
   );
 }
+
+function OncePainted({ children }: { children: React.ReactNode }) {
+  return useLater() ? children : null;
+}
+
+/**
+ * More, whose head is drawn once the page has nothing to do and waits out of sight: to draw, style and lay it out for
+ * the first time was most of what the press cost. What waits is not drawn again with the kitchen, but when it opens.
+ */
+export function MoreInWaiting(props: MoreSheetProps) {
+  const { open } = props;
+  const [wasOpen, setWasOpen] = useState(open);
+  const [drawn, setDrawn] = useState(open);
+  if (wasOpen !== open) {
+    // One that has been opened is taken down when it closes; a fresh one waits in its place.
+    setWasOpen(open);
+    setDrawn(open);
+  }
+  useEffect(() => (drawn ? undefined : whenIdle(() => startTransition(() => setDrawn(true)))), [drawn]);
+  return drawn && <More {...props} />;
+}
+
+const More = memo(MoreSheet, (before, now) => !before.open && !now.open);
 
 /**
  * What is said of it more closely, what can be done, and all below: once the sheet is seen. A sentence said for the
@@ -64,7 +99,7 @@ function Rest({
   subject,
   onChoose,
   onGo,
-}: Omit<MoreSheetProps, 'onClose'>) {
+}: Omit<MoreSheetProps, 'open' | 'onClose'>) {
   const word = (key: string) => catalogue.text({ key });
   const batch = subject.kind === 'batch' ? subject.batch : null;
   const { warning } = subject.kind === 'batch' ? subject.batch : subject.canner;

@@ -8,18 +8,20 @@ interface SheetProps {
   closeLabel: string;
   /** As high as a sheet can be from the beginning: what follows its head a moment later moves nothing. */
   tall?: boolean;
+  /** Drawn and laid out before it is asked for, and not seen: opening it then costs its paint alone. */
+  waiting?: boolean;
   onClose: () => void;
   children: React.ReactNode;
 }
 
-export function Sheet({ title, closeLabel, tall, onClose, children }: SheetProps) {
+export function Sheet({ title, closeLabel, tall, waiting = false, onClose, children }: SheetProps) {
   const ref = useRef<HTMLDialogElement>(null);
   const id = useId();
-  useModal(ref, onClose);
+  useModal(ref, !waiting, onClose);
   return (
     <dialog
       ref={ref}
-      open
+      open={!waiting}
       className={tall ? 'sheet tall' : 'sheet'}
       aria-labelledby={id}
       onCancel={(event) => {
@@ -53,12 +55,13 @@ function putAway(dialog: HTMLDialogElement | null): void {
  * Seen first, and modal a moment after: to make all behind it inert styles and lays out the whole page, which is a
  * third of what opening costs. Escape counts from the first moment.
  */
-function useModal(ref: React.RefObject<HTMLDialogElement | null>, onClose: () => void): void {
+function useModal(ref: React.RefObject<HTMLDialogElement | null>, open: boolean, onClose: () => void): void {
   const close = useRef(onClose);
   useEffect(() => {
     close.current = onClose;
   });
   useEffect(() => {
+    if (!open) return;
     const early = (event: KeyboardEvent) => event.key === 'Escape' && close.current();
     window.addEventListener('keydown', early);
     const settled = () => window.removeEventListener('keydown', early);
@@ -73,5 +76,5 @@ function useModal(ref: React.RefObject<HTMLDialogElement | null>, onClose: () =>
       settled();
       callOff();
     };
-  }, [ref]);
+  }, [ref, open]);
 }

@@ -104,7 +104,7 @@ async function choicesIn(page: Page): Promise<Offered[]> {
     })),
   );
   await page.keyboard.press('Escape');
-  await page.waitForFunction(() => !document.querySelector('dialog'));
+  await page.waitForFunction(() => !document.querySelector('dialog:is([open], [hidden])'));
   return offered;
 }
 

@@ -45,7 +45,7 @@ export function inPage(): void {
   const all = (selector: string, within: ParentNode = document) => [
     ...within.querySelectorAll<HTMLElement>(selector),
   ];
-  const sheet = () => document.querySelector<HTMLDialogElement>('dialog.sheet');
+  const sheet = () => document.querySelector<HTMLDialogElement>('dialog:is([open], [hidden])');
 
   /** A guarded button wants a second press, as from a screen reader or a key. */
   async function press(button: HTMLElement): Promise<void> {

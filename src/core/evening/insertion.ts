@@ -8,6 +8,8 @@
 import type { Lag, Project } from '../schedule/types.ts';
 import { LIMIT_PRICE, Ties } from './ties.ts';
 
+type PricedLag = Lag & { pricePerUnit: number };
+
 /** Below this it is only a pot kept hot for nothing. */
 const IDLE_PRICE = 0.5;
 
@@ -35,6 +37,9 @@ export class Insertion {
   private readonly ties: Ties;
   private readonly horizon: number;
   readonly project: Project;
+  private readonly priced: readonly PricedLag[];
+  /** How much of each resource is taken in each unit of time; filled anew for each order. */
+  private readonly use: readonly Int16Array[];
   private floors: ReadonlyMap<number, number> = NO_FLOORS;
 
   constructor(project: Project) {
@@ -44,6 +49,10 @@ export class Insertion {
     const given = project.activities.map((one) => Math.max(one.earliestStart ?? 0, one.fixedStart ?? 0));
     const work = project.activities.reduce((sum, { duration }) => sum + duration, 0);
     this.horizon = Math.ceil(2 * work + 60 + Math.max(0, ...given, ...away));
+    this.priced = project.lags.flatMap((lag) =>
+      lag.pricePerUnit === undefined ? [] : [{ ...lag, pricePerUnit: lag.pricePerUnit }],
+    );
+    this.use = project.resources.map(() => new Int16Array(this.horizon));
   }
 
   get hasDues(): boolean {
@@ -61,7 +70,8 @@ export class Insertion {
   ): Placement | null {
     this.floors = floors ?? NO_FLOORS;
     const starts = Array.from({ length: this.project.activities.length }, () => -1);
-    const use = this.project.resources.map(() => new Int16Array(this.horizon));
+    const { use } = this;
+    for (const row of use) row.fill(0);
     this.project.resources.forEach(({ absences }, resource) =>
       absences?.forEach(({ from, to, amount }) => this.fillUse(use, resource, from, to, amount)),
     );
@@ -82,7 +92,7 @@ export class Insertion {
   private placeAfterWhatComesFirst(
     i: number,
     starts: number[],
-    use: Int16Array[],
+    use: readonly Int16Array[],
     asked: Set<number>,
   ): boolean {
     const part = this.ties.parts[i] ?? [];
@@ -97,26 +107,29 @@ export class Insertion {
     return this.placePart(part, starts, use);
   }
 
-  private placePart(part: readonly number[], starts: number[], use: Int16Array[]): boolean {
+  private placePart(part: readonly number[], starts: number[], use: readonly Int16Array[]): boolean {
     const floor = new Map<number, number>();
     const movable = part.filter((i) => (starts[i] ?? -1) < 0);
+    let from = 0;
     for (let tries = 0; tries < TRIES_PER_PART; tries++) {
-      let again = false;
       const elastic = tries >= TRIES_PER_PART / 2;
-      for (const i of movable) {
+      let at = from;
+      for (; at < movable.length; at++) {
+        const i = movable[at] ?? 0;
         const start = this.firstPlace(i, Math.max(floor.get(i) ?? 0, this.earliest(i, starts)), use);
         if (start === null) return false;
         const tooLate = this.tooLate(i, start, starts, elastic);
         if (tooLate === 'never') return false;
         if (tooLate) {
           floor.set(tooLate.other, (starts[tooLate.other] ?? 0) + tooLate.by);
-          again = true;
+          // What was placed before it would find the same place again.
+          from = Math.max(0, movable.indexOf(tooLate.other));
           break;
         }
         this.put(i, start, starts, use, 1);
       }
-      if (!again) return true;
-      for (const i of movable) if ((starts[i] ?? -1) >= 0) this.take(i, starts, use);
+      if (at === movable.length) return true;
+      for (let taken = from; taken < at; taken++) this.take(movable[taken] ?? 0, starts, use);
     }
     return false;
   }
@@ -175,7 +188,7 @@ export class Insertion {
     return null;
   }
 
-  private put(i: number, start: number, starts: number[], use: Int16Array[], sign: 1 | -1): void {
+  private put(i: number, start: number, starts: number[], use: readonly Int16Array[], sign: 1 | -1): void {
     const activity = this.project.activities[i];
     if (!activity) return;
     starts[i] = sign === 1 ? start : -1;
@@ -183,25 +196,26 @@ export class Insertion {
       this.fillUse(use, resource, start, start + activity.duration, sign * amount);
   }
 
-  private take(i: number, starts: number[], use: Int16Array[]): void {
+  private take(i: number, starts: number[], use: readonly Int16Array[]): void {
     this.put(i, starts[i] ?? 0, starts, use, -1);
   }
 
-  private fillUse(use: Int16Array[], resource: number, from: number, to: number, amount: number): void {
+  private fillUse(
+    use: readonly Int16Array[],
+    resource: number,
+    from: number,
+    to: number,
+    amount: number,
+  ): void {
     const row = use[resource];
     if (!row) return;
     for (let t = Math.max(0, from); t < Math.min(to, this.horizon); t++) row[t] = (row[t] ?? 0) + amount;
   }
 
   /** A pot that would only be kept hot is put on later instead. */
-  private closeGaps(starts: number[], use: Int16Array[]): void {
-    for (const { from, to, distance, pricePerUnit } of this.project.lags) {
-      if (
-        pricePerUnit === undefined ||
-        pricePerUnit > IDLE_PRICE ||
-        this.project.activities[to]?.fixedStart !== undefined
-      )
-        continue;
+  private closeGaps(starts: number[], use: readonly Int16Array[]): void {
+    for (const { from, to, distance, pricePerUnit } of this.priced) {
+      if (pricePerUnit > IDLE_PRICE || this.project.activities[to]?.fixedStart !== undefined) continue;
       if (this.floors.has(to)) continue; // told already
       const was = starts[to] ?? 0;
       const wanted = (starts[from] ?? 0) + distance;
@@ -221,19 +235,20 @@ export class Insertion {
   }
 
   private measured(starts: number[]): Placement {
-    const makespan = Math.max(
-      0,
-      ...starts.map((start, i) => start + (this.project.activities[i]?.duration ?? 0)),
-    );
-    const late = (lag: Lag): number =>
-      Math.max(0, (starts[lag.from] ?? 0) + lag.distance - (starts[lag.to] ?? 0));
-    const priced = this.project.lags.reduce((sum, lag) => sum + (lag.pricePerUnit ?? 0) * late(lag), 0);
-    const weights = this.project.startWeights ?? [];
-    const dawdling = starts.reduce((sum, start, i) => sum + (weights[i] ?? 0) * start, 0);
-    const stretched = this.project.lags.reduce(
-      (sum, lag) => sum + ((lag.pricePerUnit ?? 0) >= LIMIT_PRICE ? late(lag) : 0),
-      0,
-    );
-    return { starts, makespan, cost: makespan + priced + dawdling, late: stretched };
+    const { activities, startWeights } = this.project;
+    let makespan = 0;
+    let dawdling = 0;
+    for (const [i, start] of starts.entries()) {
+      makespan = Math.max(makespan, start + (activities[i]?.duration ?? 0));
+      dawdling += (startWeights?.[i] ?? 0) * start;
+    }
+    let priced = 0;
+    let late = 0;
+    for (const { from, to, distance, pricePerUnit } of this.priced) {
+      const by = Math.max(0, (starts[from] ?? 0) + distance - (starts[to] ?? 0));
+      priced += pricePerUnit * by;
+      if (pricePerUnit >= LIMIT_PRICE) late += by;
+    }
+    return { starts, makespan, cost: makespan + priced + dawdling, late };
   }
 }

@@ -26,6 +26,9 @@ export interface Found {
   proven: boolean;
 }
 
+/** The place of an act whose batch an order does not name. */
+const LAST = 99;
+
 const HOT_STEPS = new Set(['skim', 'strain', 'blend', 'spoon', 'cool', 'judge', 'reduce']);
 
 const isHot = ({ pieces: [first] }: Act, { hot }: Model): boolean =>
@@ -54,13 +57,11 @@ interface Attempt {
 }
 
 /**
- * A batch order in the ways worth trying: jars that wait in or for a canner, what is hot already, then batch after
- * batch; and where something is hot, the lifting put off by more and more.
+ * Spells out a batch order in the ways worth trying: jars that wait in or for a canner, what is hot already, then batch
+ * after batch; and where something is hot, the lifting put off by more and more. What does not depend on the order is
+ * worked out once, for orders are tried by the dozen.
  */
-function spelled(order: readonly string[], model: Model, hasDues: boolean): Attempt[] {
-  const rank = new Map(order.map((batch, i) => [batch, i]));
-  const rankOf = ({ pieces: [first] }: Act): number =>
-    Math.min(99, ...(first?.batches.map((batch) => rank.get(batch) ?? 99) ?? []));
+function speller(model: Model, hasDues: boolean): (order: readonly string[]) => Attempt[] {
   const loading = new Set(
     model.acts.flatMap(({ pieces: [first] }) =>
       first?.step === 'load' && model.jarsWaiting.has(first.id) ? [first.canner] : [],
@@ -68,22 +69,33 @@ function spelled(order: readonly string[], model: Model, hasDues: boolean): Atte
   );
   /** Filled jars wait for what is in their canner; another canner's can wait for them. */
   const inTheWay = ({ canner }: Piece): boolean => loading.size === 0 || loading.has(canner);
-  const urgency = (act: Act): number => {
+  const urgencyOf = (act: Act): number => {
     const [first] = act.pieces;
     if (first && model.jarsWaiting.has(first.id)) return first.step === 'load' ? 1 : inTheWay(first) ? 0 : 2;
     return isHot(act, model) ? 3 : 4;
   };
-  const keys = model.acts.map((act, i) => [urgency(act), rankOf(act), i] as const);
-  const sorted = keys.toSorted((a, b) => a[0] - b[0] || a[1] - b[1] || a[2] - b[2]);
-  const acts = sorted.map(([, , i]) => i);
-  const lifting = sorted.filter(([urgent]) => urgent === 0 || urgent === 2).map(([, , i]) => i);
-  const contested = lifting.length > 0 && sorted.some(([urgent]) => urgent === 3);
-  const ways = (contested ? PUT_OFF : [0]).map((minutes): Attempt => ({
-    order: acts,
-    floors: new Map(lifting.map((act) => [act, servedIn(act, model) + minutes * PER_MIN])),
-    before: 'musts',
-  }));
-  return hasDues ? [...ways, ...ways.map((way): Attempt => ({ ...way, before: 'dues' }))] : ways;
+  const urgency = model.acts.map(urgencyOf);
+  const served = urgency.map((urgent, i) => (urgent === 0 || urgent === 2 ? servedIn(i, model) : 0));
+  const batches = model.acts.map(({ pieces: [first] }) => first?.batches ?? []);
+  const count = model.acts.length;
+  return (order) => {
+    const place = new Map(order.map((batch, i) => [batch, i]));
+    /** Urgency, then the batch's place, then the act's own number, as one number: sorted without comparing by hand. */
+    const keys = Float64Array.from(urgency, (urgent, i) => {
+      let rank = LAST;
+      for (const batch of batches[i] ?? []) rank = Math.min(rank, place.get(batch) ?? LAST);
+      return (urgent * (LAST + 1) + rank) * count + i;
+    });
+    const acts = Array.from(keys.sort(), (key) => key % count);
+    const lifting = acts.filter((i) => urgency[i] === 0 || urgency[i] === 2);
+    const contested = lifting.length > 0 && urgency.includes(3);
+    const ways = (contested ? PUT_OFF : [0]).map((minutes): Attempt => ({
+      order: acts,
+      floors: new Map(lifting.map((act) => [act, (served[act] ?? 0) + minutes * PER_MIN])),
+      before: 'musts',
+    }));
+    return hasDues ? [...ways, ...ways.map((way): Attempt => ({ ...way, before: 'dues' }))] : ways;
+  };
 }
 
 /** Ways to change an order a little: one batch moved to another place. */
@@ -119,6 +131,7 @@ export function bestOrder(
   effort: EveningEffort,
 ): Found | null {
   const insertion = new Insertion(model.project);
+  const spelled = speller(model, insertion.hasDues);
   const until = effort.now() + effort.budgetMs;
   const { uniform } = lots(effort.seed);
   const tried = new Set<string>();
@@ -128,7 +141,7 @@ export function bestOrder(
     if (tried.has(name)) return false;
     tried.add(name);
     let won = false;
-    for (const { order: acts, floors, before } of spelled(order, model, insertion.hasDues)) {
+    for (const { order: acts, floors, before } of spelled(order)) {
       const placement = insertion.place(acts, floors, before);
       if (!placement || (best && placement.cost >= best.placement.cost - 1e-9)) continue;
       best = { placement, order, by: 'own', proven: false };
@@ -174,7 +187,7 @@ export function keptTo(
     }),
   );
   let best: Found | null = null;
-  for (const { order: acts, floors, before } of spelled(order, model, insertion.hasDues)) {
+  for (const { order: acts, floors, before } of speller(model, insertion.hasDues)(order)) {
     const placement = insertion.place(acts, new Map([...stays, ...floors]), before);
     if (placement && (!best || placement.cost < best.placement.cost))
       best = { placement, order, by: 'own', proven: false };

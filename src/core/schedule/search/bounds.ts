@@ -8,10 +8,10 @@
  * is at least v"; its denial is (s ^ 1, 1 - v).
  */
 
-/** An atom list, flat: signed variable, value, signed variable, value... */
-export type Atoms = number[];
+import type { AtomList } from './atomList.ts';
 
-export type Clause = { atoms: Atoms; liveliness: number; levels: number };
+/** `atoms`: signed variable, value, signed variable, value... */
+export type Clause = { atoms: number[]; liveliness: number; levels: number };
 
 /** Why an atom was added; `payload` names the lag or the note. */
 export const BECAUSE = { decided: 0, clause: 1, lag: 2, lagCannotHold: 3, note: 4, stretched: 5 } as const;
@@ -137,12 +137,13 @@ export class Bounds {
   }
 
   /** Writes a reason down; what it returns goes to `raise`. */
-  note(atoms: Atoms, count = atoms.length): number {
+  note({ items, length }: AtomList): number {
     const start = this.notesLength;
-    if (start + count + 1 > this.notes.length) this.notes = widened(this.notes, start + count + 1);
-    this.notes[start] = count;
-    for (let i = 0; i < count; i++) this.notes[start + 1 + i] = atoms[i]!;
-    this.notesLength = start + count + 1;
+    if (start + length + 1 > this.notes.length) this.notes = widened(this.notes, start + length + 1);
+    const { notes } = this;
+    notes[start] = length;
+    for (let i = 0; i < length; i++) notes[start + 1 + i] = items[i]!;
+    this.notesLength = start + length + 1;
     return reasonOf(BECAUSE.note, start);
   }
 

@@ -61,10 +61,10 @@ export class Clauses {
         from[kept] = from[i]!;
         clauses[kept++] = clauses[i]!;
       }
-      from.length = clauses.length = kept;
+      if (kept < clauses.length) from.length = clauses.length = kept;
       return false;
     }
-    from.length = clauses.length = kept;
+    if (kept < clauses.length) from.length = clauses.length = kept;
     return true;
   }
 

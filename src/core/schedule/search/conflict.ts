@@ -4,12 +4,15 @@
  * 1999, with lazily widened bounds as in Feydy & Stuckey 2009).
  */
 
-import { BECAUSE, type Atoms, type Bounds, type Clause, kindOf, payloadOf } from './bounds.ts';
+import { AtomList } from './atomList.ts';
+import { BECAUSE, type Bounds, type Clause, kindOf, payloadOf } from './bounds.ts';
 import type { Lags } from './lags.ts';
 
 export type Lesson = { clause: Clause; backTo: number };
 
 const MOST_NESTED = 12;
+const GREATEST = 2 ** 31 - 1;
+const LEAST = -GREATEST;
 
 export class Conflict {
   private readonly bounds: Bounds;
@@ -20,7 +23,13 @@ export class Conflict {
   /** By line of the trail: is it part of the reason, and which value is needed of it. */
   private involved = new Uint8Array(1024);
   private needed = new Int32Array(1024);
+  /** By line: the last lesson that asked whether a claim of it says nothing new, up to which value it does, and from which on not. */
+  private askedBy = new Int32Array(1024);
+  private impliedTo = new Int32Array(1024);
+  private notImpliedFrom = new Int32Array(1024);
+  private lessons = 0;
   private lower: number[] = [];
+  private readonly scratches: AtomList[] = [];
   private atLastDepth = 0;
   private depth = 0;
 
@@ -42,9 +51,14 @@ export class Conflict {
     if (this.involved.length < bounds.signed.length) {
       this.involved = new Uint8Array(bounds.signed.length);
       this.needed = new Int32Array(bounds.signed.length);
+      this.askedBy = new Int32Array(bounds.signed.length);
+      this.impliedTo = new Int32Array(bounds.signed.length);
+      this.notImpliedFrom = new Int32Array(bounds.signed.length);
     }
+    this.lessons++;
     const { signed, value, reason, clause } = bounds.clash;
-    const atoms: Atoms = [signed ^ 1, 1 - value];
+    const atoms = this.scratch(0);
+    atoms.add(signed ^ 1, 1 - value);
     this.explain(reason, clause, value, bounds.length, atoms);
     this.depth = this.deepest(atoms);
     if (this.depth === 0) return null;
@@ -58,20 +72,27 @@ export class Conflict {
     return lesson;
   }
 
-  private deepest(atoms: Atoms): number {
+  /** An empty list for reasons asked for at so many removes. */
+  private scratch(nested: number): AtomList {
+    const list = (this.scratches[nested] ??= new AtomList());
+    list.clear();
+    return list;
+  }
+
+  private deepest({ items, length }: AtomList): number {
     let depth = 0;
-    for (let i = 0; i < atoms.length; i += 2) {
-      const line = this.bounds.lineOf(atoms[i]!, atoms[i + 1]!);
+    for (let i = 0; i < length; i += 2) {
+      const line = this.bounds.lineOf(items[i]!, items[i + 1]!);
       if (line >= 0) depth = Math.max(depth, this.bounds.depthAt[line]!);
     }
     return depth;
   }
 
-  private involve(atoms: Atoms): void {
+  private involve({ items, length }: AtomList): void {
     const { bounds, involved, needed } = this;
-    for (let i = 0; i < atoms.length; i += 2) {
-      const value = atoms[i + 1]!;
-      const line = bounds.lineOf(atoms[i]!, value);
+    for (let i = 0; i < length; i += 2) {
+      const value = items[i + 1]!;
+      const line = bounds.lineOf(items[i]!, value);
       if (line < 0 || bounds.depthAt[line] === 0) continue;
       if (involved[line]) {
         if (needed[line]! < value) needed[line] = value;
@@ -79,7 +100,7 @@ export class Conflict {
       }
       involved[line] = 1;
       needed[line] = value;
-      this.onInvolved(atoms[i]! >> 1);
+      this.onInvolved(items[i]! >> 1);
       if (bounds.depthAt[line] === this.depth) this.atLastDepth++;
       else this.lower.push(line);
     }
@@ -88,19 +109,18 @@ export class Conflict {
   /** Replaces claims of the last depth by their reasons until only one is left; returns its line. */
   private walkBack(): number {
     const { bounds } = this;
-    const atoms: Atoms = [];
     for (let line = bounds.length - 1; ; line--) {
       if (!this.involved[line] || bounds.depthAt[line] !== this.depth) continue;
       if (this.atLastDepth === 1) return line;
       this.involved[line] = 0;
       this.atLastDepth--;
-      atoms.length = 0;
+      const atoms = this.scratch(0);
       this.explain(bounds.reason[line]!, bounds.clause[line]!, this.needed[line]!, line, atoms);
       this.involve(atoms);
     }
   }
 
-  private explain(reason: number, clause: Clause | null, value: number, line: number, into: Atoms): void {
+  private explain(reason: number, clause: Clause | null, value: number, line: number, into: AtomList): void {
     const payload = payloadOf(reason);
     switch (kindOf(reason)) {
       case BECAUSE.clause:
@@ -113,23 +133,24 @@ export class Conflict {
         return this.lags.explainDenial(payload, line, into);
       case BECAUSE.note: {
         const { notes } = this.bounds;
-        for (let i = 1; i <= notes[payload]!; i++) into.push(notes[payload + i]!);
+        const end = payload + notes[payload]!;
+        for (let i = payload + 1; i < end; i += 2) into.add(notes[i]!, notes[i + 1]!);
         return;
       }
     }
   }
 
-  private explainByClause(clause: Clause, into: Atoms): void {
+  private explainByClause(clause: Clause, into: AtomList): void {
     this.onUsed(clause);
     const { atoms } = clause;
-    for (let i = 2; i < atoms.length; i += 2) into.push(atoms[i]! ^ 1, 1 - atoms[i + 1]!);
+    for (let i = 2; i < atoms.length; i += 2) into.add(atoms[i]! ^ 1, 1 - atoms[i + 1]!);
   }
 
   private lessonFrom(line: number): Lesson {
     const { bounds } = this;
     const kept = this.strongest().filter((each) => !this.isImplied(each, this.needed[each]!));
     kept.sort((a, b) => bounds.depthAt[b]! - bounds.depthAt[a]!);
-    const atoms: Atoms = [];
+    const atoms: number[] = [];
     for (const each of [line, ...kept]) atoms.push(bounds.signed[each]! ^ 1, 1 - this.needed[each]!);
     const depths = new Set(kept.map((each) => bounds.depthAt[each]));
     const backTo = kept.length > 0 ? bounds.depthAt[kept[0]!]! : 0;
@@ -150,16 +171,30 @@ export class Conflict {
 
   /** A claim whose own reasons are all part of the lesson says nothing new. */
   private isImplied(line: number, value: number, nested = 0): boolean {
+    if (kindOf(this.bounds.reason[line]!) === BECAUSE.decided || nested > MOST_NESTED) return false;
+    if (this.askedBy[line] !== this.lessons) {
+      this.askedBy[line] = this.lessons;
+      this.impliedTo[line] = LEAST;
+      this.notImpliedFrom[line] = GREATEST;
+    }
+    if (value <= this.impliedTo[line]!) return true;
+    if (value >= this.notImpliedFrom[line]!) return false;
+    const isImplied = this.areReasonsKnown(line, value, nested);
+    if (isImplied) this.impliedTo[line] = value;
+    else this.notImpliedFrom[line] = value;
+    return isImplied;
+  }
+
+  private areReasonsKnown(line: number, value: number, nested: number): boolean {
     const { bounds } = this;
-    const reason = bounds.reason[line]!;
-    if (kindOf(reason) === BECAUSE.decided || nested > MOST_NESTED) return false;
-    const atoms: Atoms = [];
-    this.explain(reason, bounds.clause[line]!, value, line, atoms);
-    for (let i = 0; i < atoms.length; i += 2) {
-      const at = bounds.lineOf(atoms[i]!, atoms[i + 1]!);
+    const atoms = this.scratch(nested);
+    this.explain(bounds.reason[line]!, bounds.clause[line]!, value, line, atoms);
+    const { items, length } = atoms;
+    for (let i = 0; i < length; i += 2) {
+      const at = bounds.lineOf(items[i]!, items[i + 1]!);
       if (at < 0 || bounds.depthAt[at] === 0) continue;
-      if (this.involved[at] && this.needed[at]! >= atoms[i + 1]!) continue;
-      if (!this.isImplied(at, atoms[i + 1]!, nested + 1)) return false;
+      if (this.involved[at] && this.needed[at]! >= items[i + 1]!) continue;
+      if (!this.isImplied(at, items[i + 1]!, nested + 1)) return false;
     }
     return true;
   }

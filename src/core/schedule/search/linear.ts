@@ -2,7 +2,8 @@
  * A sum that may not exceed a limit: the cost, and how far a lag stretches.
  */
 
-import { type Atoms, type Bounds } from './bounds.ts';
+import { AtomList } from './atomList.ts';
+import type { Bounds } from './bounds.ts';
 import type { Rule } from './engine.ts';
 
 /** `factor` > 0 times a signed variable. */
@@ -14,6 +15,7 @@ export class Linear implements Rule {
   private readonly bounds: Bounds;
   private readonly terms: readonly Term[];
   private readonly limit: number;
+  private readonly reason = new AtomList();
 
   constructor(bounds: Bounds, terms: readonly Term[], limit: number) {
     this.bounds = bounds;
@@ -38,15 +40,15 @@ export class Linear implements Rule {
 
   /** The least values of the others, each lowered by what is more than enough: small terms drop out first. */
   private explain(except: number, spare: number): number {
-    const { bounds } = this;
-    const atoms: Atoms = [];
+    const { bounds, reason } = this;
+    reason.clear();
     for (const { signed, factor } of this.terms) {
       if (signed === except || bounds.newest[signed]! < 0) continue;
       const value = bounds.least[signed]!;
       const lowered = Math.max(bounds.leastBefore(signed, 0), value - Math.floor(spare / factor));
       spare -= factor * (value - lowered);
-      if (bounds.lineOf(signed, lowered) >= 0) atoms.push(signed, lowered);
+      if (bounds.lineOf(signed, lowered) >= 0) reason.add(signed, lowered);
     }
-    return bounds.note(atoms);
+    return bounds.note(reason);
   }
 }

@@ -4,7 +4,8 @@
  * are those of Schutt, Feydy, Stuckey & Wallace 2011, one instant at a time).
  */
 
-import { type Atoms, type Bounds } from './bounds.ts';
+import { AtomList } from './atomList.ts';
+import type { Bounds } from './bounds.ts';
 import type { Rule } from './engine.ts';
 
 export type Use = { variable: number; duration: number; amount: number };
@@ -26,6 +27,8 @@ export class Timetable implements Rule {
   /** Where the load or the capacity changes, and the load by how much. */
   private readonly changedAt: Int32Array;
   private readonly changedBy: Int32Array;
+
+  private readonly reason = new AtomList();
 
   constructor(bounds: Bounds, uses: readonly Use[], steps: readonly Step[]) {
     this.bounds = bounds;
@@ -146,13 +149,14 @@ export class Timetable implements Rule {
 
   /** Those that must run at an instant leave no room for `use`, which would run there otherwise. */
   private explain(use: Use, instant: number, capacity: number, signed: number, value: number): number {
-    const atoms: Atoms = [signed, value];
-    this.collect(instant, capacity - use.amount, atoms, use);
-    return this.bounds.note(atoms);
+    this.reason.clear();
+    this.reason.add(signed, value);
+    this.collect(instant, capacity - use.amount, use);
+    return this.bounds.note(this.reason);
   }
 
   /** Just enough of those that must run at an instant to exceed what is free. */
-  private collect(instant: number, free: number, into: Atoms, except?: Use): void {
+  private collect(instant: number, free: number, except?: Use): void {
     const { least } = this.bounds;
     let load = 0;
     for (const use of this.uses) {
@@ -160,18 +164,20 @@ export class Timetable implements Rule {
       const later = 2 * use.variable + 1;
       if (use === except || -least[later]! > instant) continue;
       if (least[later - 1]! + use.duration <= instant) continue;
-      into.push(later - 1, instant - use.duration + 1, later, -instant);
+      this.reason.add(later - 1, instant - use.duration + 1);
+      this.reason.add(later, -instant);
       load += use.amount;
     }
   }
 
   private failAt(instant: number, capacity: number): boolean {
-    const atoms: Atoms = [];
-    this.collect(instant, capacity, atoms);
-    const signed = atoms[0]!;
-    const value = atoms[1]!;
-    atoms.splice(0, 2);
+    const { reason } = this;
+    reason.clear();
+    this.collect(instant, capacity);
+    const signed = reason.items[0]!;
+    const value = reason.items[1]!;
+    reason.drop(0);
     // The first of them cannot run there, for the others do: raise what is already denied.
-    return this.bounds.raise(signed ^ 1, 1 - value, this.bounds.note(atoms));
+    return this.bounds.raise(signed ^ 1, 1 - value, this.bounds.note(reason));
   }
 }

@@ -1,6 +1,7 @@
 // `npm run kitchens -- --n 200 --ms 4000`: what our own search finds in 100 ms beside what the constraint solver finds
 // in so much time, for the same kitchen, before the evening and from the middle of it on. `--middle` from the middle
-// alone, `--zero` before it alone; `--trusting` asks nobody where ours is proven, and beside the solver our own search in fifteen times the time.
+// alone, `--zero` before it alone; `--trusting` asks nobody where ours is proven, and beside the solver our own search
+// in fifteen times the time.
 
 import { existsSync, readFileSync } from 'node:fs';
 import {
@@ -10,6 +11,7 @@ import {
   type EveningProgress,
 } from '../../src/core/evening/index.ts';
 import type { Project } from '../../src/core/schedule/index.ts';
+import { warmUp } from '../../src/kitchen/evening/warmUp.ts';
 import { solve } from '../../src/solver/solver.ts';
 import { hat } from '../../src/stove/index.ts';
 import { faultsIn } from '../schedule/checker.ts';
@@ -102,20 +104,8 @@ const seed = flag('seed', 40_000);
 const solverMs = flag('ms', 4000);
 const isTrusting = process.argv.includes('--trusting');
 const [fromZero, fromMiddle] = [!process.argv.includes('--middle'), !process.argv.includes('--zero')];
-/**
- * A page plans anew all evening in one worker, so that its code has been translated long before the middle: two kitchens
- * of another seed are searched first and not counted.
- */
-const WARMING_SEED = 1;
-for (let i = 0; i < 2; i++) {
-  const request = drawEvening(hat(WARMING_SEED + i), { batches: 5, canners: 2 });
-  questionOf(planThatFits(request, countedEffort(WARMING_SEED + i, 60, 0)), { tasks: {} }).own({
-    budgetMs: 5 * OWN_MS,
-    now: processorMs,
-    seed: 1,
-    evenings: 0,
-  });
-}
+/** Every planner of the page warms up like this before it is asked. */
+for (const _ of warmUp(processorMs));
 
 const zero: Found[] = [];
 const middle: Found[] = [];

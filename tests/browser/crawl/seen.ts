@@ -82,9 +82,14 @@ function inPage(): Seen {
     bars.some(({ bar, y, h }) => !bar.contains(element) && box.y + box.h > y && box.y < y + h);
   const isHidden = (element: Element, box: Box) => isScrolledOut(element, box) || isUnderBar(element, box);
 
+  /** A page longer than the glass is scrolled to it first, and back: below its edge nothing is met. */
   const isOnTop = (element: Element): boolean => {
+    const { scrollX: left, scrollY: top } = window;
     const { x, y, w, h } = boxOf(element);
-    const met = document.elementFromPoint(x + w / 2, y + h / 2);
+    const isBeyond = y + h / 2 < 0 || y + h / 2 >= innerHeight;
+    if (isBeyond) scrollBy({ top: y + h / 2 - innerHeight / 2, behavior: 'instant' });
+    const met = document.elementFromPoint(x + w / 2, boxOf(element).y + h / 2);
+    if (isBeyond) scrollTo({ left, top, behavior: 'instant' });
     return met !== null && element.contains(met);
   };
 

@@ -27,6 +27,9 @@ export const DEVICES: readonly Device[] = [
   { name: 'tablet', width: 820, height: 1180, ...TABLET },
   { name: 'tablet on its side', width: 1180, height: 820, ...TABLET },
   { name: 'desktop', width: 1440, height: 900, ...DESKTOP },
+  // The lowest of both kinds that are still in many kitchens: chosen by hand, no source.
+  { name: 'tablet on its side, small', width: 1024, height: 768, ...TABLET },
+  { name: 'laptop', width: 1366, height: 768, ...DESKTOP },
 ];
 
 export type Theme = 'dark' | 'bright';

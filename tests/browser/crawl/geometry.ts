@@ -105,7 +105,7 @@ function reach(target: Target, { page }: Seen, { device, hand }: Look): number {
   const y = clamp(corner.y, target.y + half, target.y + target.h - half);
   const across = Math.abs(corner.x - x);
   const up = Math.max(0, corner.y - y);
-  const far = device.name.startsWith('tablet') ? Math.min(across, up) : Math.hypot(across, up);
+  const far = device.propped ? Math.min(across, up) : Math.hypot(across, up);
   return far / device.pxPerMm;
 }
 

@@ -10,6 +10,8 @@ export interface Device {
   leastBigPx: number;
   /** Worked by a thumb; a desktop has a mouse and keys. */
   thumb: boolean;
+  /** Stands by itself, so that a hand can come to it from below or from the side; a phone lies in the hand. */
+  propped: boolean;
 }
 
 /**
@@ -17,9 +19,9 @@ export interface Device {
  * millimetre (154 to the inch), 103 px on a tablet 5.16 (131 to the inch). A desktop screen has 96 to the inch
  * (CSS's own reference pixel); it is held to the tablet's 103 px all the same.
  */
-const PHONE = { pxPerMm: 121 / 19.95, leastBigPx: 121, thumb: true };
-const TABLET = { pxPerMm: 103 / 19.95, leastBigPx: 103, thumb: true };
-const DESKTOP = { pxPerMm: 96 / 25.4, leastBigPx: 103, thumb: false };
+const PHONE = { pxPerMm: 121 / 19.95, leastBigPx: 121, thumb: true, propped: false };
+const TABLET = { pxPerMm: 103 / 19.95, leastBigPx: 103, thumb: true, propped: true };
+const DESKTOP = { pxPerMm: 96 / 25.4, leastBigPx: 103, thumb: false, propped: true };
 
 export const DEVICES: readonly Device[] = [
   { name: 'phone', width: 390, height: 844, ...PHONE },

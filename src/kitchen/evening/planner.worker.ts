@@ -1,7 +1,6 @@
 // Plans off the main thread. Of several questions that came while it thought, the newest alone is answered.
 
 import { answerTo, type Answered, type Ask, type Part } from './planner.ts';
-import { warmUp } from './warmUp.ts';
 
 export interface Question {
   ask: Ask;
@@ -20,11 +19,18 @@ const PAUSE_MS = 40;
 let newest = 0;
 let isAsked = false;
 
-const warming = warmUp(() => performance.now());
-function warmOn(): void {
-  if (!isAsked && !warming.next().done) setTimeout(warmOn, PAUSE_MS);
+/** Loaded when it is wanted, for it brings the calculator with it, which no question needs here. */
+async function warm(): Promise<void> {
+  const { warmUp } = await import('./warmUp.ts');
+  const warming = warmUp(() => performance.now());
+  const on = (): void => {
+    if (!isAsked && !warming.next().done) setTimeout(on, PAUSE_MS);
+  };
+  on();
 }
-setTimeout(warmOn, WARM_AFTER_MS);
+setTimeout(() => {
+  if (!isAsked) void warm();
+}, WARM_AFTER_MS);
 
 self.addEventListener('message', ({ data: { ask, part } }: MessageEvent<Question>) => {
   newest = ask.id;

@@ -164,7 +164,21 @@ async function act(stage: Stage, index: number, { guarded }: Offered): Promise<b
       asked += 1;
     }
   }
-  return false;
+  return wasRefused(page);
+}
+
+/** Where nothing sounds, a sentence makes way for the next at once: the account of what was said has it still. */
+async function wasRefused(page: Page): Promise<boolean> {
+  if (await page.evaluate(() => document.querySelector('dialog[open]') !== null)) return false;
+  await page.keyboard.press('m');
+  await page.waitForSelector('dialog[open] .ways');
+  const summary = page.locator('dialog[open] summary', {
+    hasText: catalogue.text({ key: 'screen.more.talked' }),
+  });
+  await summary.focus();
+  await page.keyboard.press('Enter');
+  const said = await page.locator('dialog[open] details', { has: summary }).textContent();
+  return REFUSALS.some((refusal) => said?.includes(refusal));
 }
 
 /** A number where one is wanted; then the button that says it is right, or the first that answers. */

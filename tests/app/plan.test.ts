@@ -184,7 +184,9 @@ test('no sentence of a plan in pounds speaks of kilograms', () => {
 });
 
 test('the sum under a figure comes to the figure', () => {
-  for (const fruitMassKg of [0.9, 2.27, 2.722, 3.3, 4.309]) {
+  // By steps of no round size, so that now and then a gram decides the last place.
+  const weights = Array.from({ length: 200 }, (_, i) => 0.9 + 0.037 * i);
+  for (const fruitMassKg of [...weights, 2.27, 2.722, 3.3, 4.309]) {
     const plan = planBatch(
       batchRequestSchema.parse({
         fruit: 'peach',
@@ -203,6 +205,8 @@ test('the sum under a figure comes to the figure', () => {
       );
       expect(by('screen.plan.startMass')?.value).not.toBe('');
       expect(by('screen.plan.boilAway')?.why?.how).toContain(`${by('screen.plan.startMass')?.value} x`);
+      expect(by('screen.plan.targetMass')?.why?.how).toContain(`= ${by('screen.plan.targetMass')?.value}`);
+      expect(by('screen.plan.sugar')?.why?.how).toContain(`${by('screen.plan.sugar')?.value} to`);
       const [chance] = /\d+/.exec(by('screen.plan.ready')?.also ?? '') ?? [];
       expect(by('screen.plan.ready')?.why?.says).toContain(`all ${chance} times`);
     }

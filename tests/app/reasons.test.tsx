@@ -94,22 +94,6 @@ describe.each(Object.entries(plans))('the page of %s', (_, asked) => {
   });
 });
 
-test.each(['us', 'metric'] as const)('a sum comes to the figure beside it, in %s', (units) => {
-  for (let fruitMassKg = 1; fruitMassKg < 9; fruitMassKg += 0.037) {
-    const plan = planOf({ ...damson, fruit: 'apple', product: 'butter', fruitMassKg });
-    const figures = figureGroups(plan, units, catalogue).flatMap((group) => group.figures);
-    const named = (label: string) => {
-      const { value, why } = figures.find((figure) => figure.label === label)!;
-      return { value, ...why! };
-    };
-    const { how } = named('The pot’s contents weigh');
-    expect(how).toContain(`${named('Everything together').value} x`);
-    expect(how).toContain(`= ${named('The pot’s contents weigh').value}`);
-    expect(named('Sugar').how).toContain(`${named('Sugar').value} to`);
-    expect(named('Must boil away').says).toContain(named('Must boil away').value);
-  }
-});
-
 describe('the bounds beside the fields', () => {
   const drawn = (draft: Draft) =>
     renderToStaticMarkup(

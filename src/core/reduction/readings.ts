@@ -93,7 +93,8 @@ function weighed(e: Estimate, massKg: number, sdKg: number): Estimate {
 /** Mass of a depth in this pot, and how far off it can be. Of two depths the pot's width falls out. */
 function massOfDepth(e: Estimate, depthM: number, sdM: number): [massKg: number, sdKg: number] {
   const areaM2 = bottomM2(e.simmer.potDiameterM);
-  // The density hangs on the mass that is sought: three rounds settle it.
+  // The density hangs on the mass that is sought: three rounds settle it to half a part in
+  // a hundred, far within what a spoon or an eye tells.
   let massKg = e.belief.mean[MASS];
   for (let i = 0; i < 3; i++) massKg *= depthM / depthOfM(e, massKg);
   return [massKg, sdM * areaM2 * 1000 * kgPerLAt(e, massKg)];

@@ -12,7 +12,7 @@ export interface Reply {
   plan: Answered;
 }
 
-/** The page opens first; and between two stretches of warming up others have their turn. */
+/** The page opens first; and between two stretches of warming up others have their turn. Chosen by hand, no source. */
 const WARM_AFTER_MS = 2000;
 const PAUSE_MS = 40;
 

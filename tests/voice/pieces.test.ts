@@ -11,7 +11,7 @@ const VOICES = ['a woman', 'a man', 'a child'];
 const LEVELS = [null, 5];
 const OUTCOMES = ['correct', 'correct', 'correct', 'asked', 'missed', 'wrong', 'asked wrong'] as const;
 const clips = Array.from({ length: 50 }, (_, i) => ({ id: `sentence ${i}`, i }));
-const corpus: Corpus = { side: 'test', clips: clips.length, open: 2708, levels: LEVELS, voices: VOICES };
+const corpus: Corpus = { list: 'test', clips: clips.length, open: 2708, levels: LEVELS, voices: VOICES };
 const trialsOn = ({ id, i }: { id: string; i: number }): Tried[] =>
   LEVELS.map((snrDb, level) => ({
     id,

@@ -1,13 +1,15 @@
-// Measures the ear on the corpus and prints the table: `npm run bench:voice -- [--side test|tuning] [--per 2] [--each 1] [--levels quiet,10] [--voices NAME,NAME] [--keep FILE] [--piece 0 --of 16] [--minutes N] [--together FOLDER [--voices NAME,NAME]]`.
+// Measures the ear on the corpus and prints the table: `npm run bench:voice -- [--side test|tuning] [--per 2] [--each 1] [--levels quiet,10] [--voices NAME,NAME] [--said FILE] [--keep FILE] [--piece 0 --of 16] [--minutes N] [--together FOLDER [--voices NAME,NAME]]`.
 
+import { readFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { fused } from '../../../src/voice/fused.ts';
-import { clips } from './clips.ts';
+import { clipOf, clips } from './clips.ts';
 import { untilItEnds } from './ending.ts';
 import { foundIn, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
-import { endangers, outcomeOf, trialsOf, type Trial } from './measure.ts';
+import { outcomeOf, triedIn, trialsOf, type Trial } from './measure.ts';
 import { tableOf } from './table.ts';
 import { HEARD_IN_TRAINING, voices, type Side } from './voices.ts';
 
@@ -20,6 +22,8 @@ const { values } = parseArgs({
     each: { type: 'string', default: '1' },
     levels: { type: 'string', default: 'quiet,20,10,5,0' },
     voices: { type: 'string' },
+    /** Sentences of the book, one a line: each by every voice of the side, instead of those drawn. */
+    said: { type: 'string' },
     keep: { type: 'string' },
     piece: { type: 'string', default: '0' },
     of: { type: 'string', default: '1' },
@@ -44,9 +48,15 @@ const meaning = (words: string): string => {
 };
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
 const speakers = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
-const all = clips(side, book, speakers, Number(values.per), Number(values.each));
+const all = values.said
+  ? sentencesIn(values.said).flatMap((words) =>
+      speakers
+        .filter((voice) => voice.side === side)
+        .map((voice) => clipOf({ kind: 'command', words }, voice)),
+    )
+  : clips(side, book, speakers, Number(values.per), Number(values.each));
 const corpus: Corpus = {
-  side,
+  list: values.said ? `${side} side, ${basename(values.said)}` : `${side} side`,
   clips: all.length,
   open: book.length,
   levels,
@@ -60,7 +70,7 @@ await trialsOf(
   () => book,
   (trial) => {
     const { clip, hearings } = trial;
-    const one = { ...triedIn(trial), stretches: stretchesOf(trial) };
+    const one = { ...triedIn(trial, outcomeOf(trial, meaning)), stretches: stretchesOf(trial) };
     tried.push(one);
     keep(one);
     if (one.outcome === 'wrong' || (one.outcome === 'missed' && one.snrDb === null))
@@ -77,18 +87,11 @@ await trialsOf(
 );
 console.log(tableOf(corpus, tried));
 
-function triedIn(trial: Trial): Tried {
-  const { clip, snrDb, hearings } = trial;
-  const outcome = outcomeOf(trial, meaning);
-  return {
-    id: clip.id,
-    kind: clip.kind,
-    voice: clip.voice.name,
-    snrDb,
-    outcome,
-    unsafe: endangers(trial, outcome),
-    waitsMs: hearings.map(({ ms }) => ms),
-  };
+function sentencesIn(file: string): string[] {
+  const sentences = readFileSync(file, 'utf8').trim().split('\n');
+  const stranger = sentences.find((words) => !byWords.has(words));
+  if (stranger !== undefined) throw new Error(`"${stranger}" is not in the book.`);
+  return sentences;
 }
 
 /** For fitting: the evidence of each stretch and whether its sentence is the one said. */

@@ -5,11 +5,11 @@ import { join } from 'node:path';
 import { chance, seedOf } from './chance.ts';
 import type { Clip } from './clips.ts';
 import type { Outcome } from './measure.ts';
-import type { Side } from './voices.ts';
 
 /** The corpus that a trial is one of: only pieces of the same one make a table. */
 export interface Corpus {
-  side: Side;
+  /** What was said: a side of the corpus, or a list by its name. */
+  list: string;
   clips: number;
   /** How many sentences were open. */
   open: number;

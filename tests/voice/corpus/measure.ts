@@ -8,6 +8,7 @@ import { openListener } from '../../../src/voice/openListener.ts';
 import { readEarFiles } from '../../../src/serve/earFiles.ts';
 import { seedOf } from './chance.ts';
 import type { Clip } from './clips.ts';
+import type { Tried } from './found.ts';
 import { inKitchen } from './kitchen.ts';
 
 export interface Trial {
@@ -64,4 +65,18 @@ export function endangers({ hearings }: Trial, outcome: Outcome): boolean {
       (hearing) => hearing.kind === 'heard' && consequenceOf(hearing.understood.command) === 'safety',
     )
   );
+}
+
+/** What is written down of a trial. */
+export function triedIn(trial: Trial, outcome: Outcome): Tried {
+  const { clip, snrDb, hearings } = trial;
+  return {
+    id: clip.id,
+    kind: clip.kind,
+    voice: clip.voice.name,
+    snrDb,
+    outcome,
+    unsafe: endangers(trial, outcome),
+    waitsMs: hearings.map(({ ms }) => ms),
+  };
 }

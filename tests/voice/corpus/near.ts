@@ -1,6 +1,6 @@
 // How often the ear acts on what only comes near to a matter of a jar's safety, said by every voice that no training heard:
 //
-//   npm run bench:near -- [--list first|unseen|third|fourth|parts|tuning|test] [--levels quiet,8] [--voices NAME,NAME] [--every 1]
+//   npm run bench:near -- [--list first|unseen|third|fourth|parts|tuning|test] [--levels quiet,8] [--voices NAME,NAME] [--every 1] [--keep FILE] [--piece 0 --of 16] [--minutes N] [--together FOLDER [--voices NAME,NAME]]
 //
 // `fourth` are the sentences that nothing was chosen by; `tuning` and `test` are what safety really hangs on, by the
 // voices of that side: what it costs. All sentences of the book are open, as they never are in a kitchen.
@@ -10,7 +10,9 @@ import { parseArgs } from 'node:util';
 import { consequenceOf } from '../../../machines/dialogue/commands.ts';
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { clipOf, type Clip } from './clips.ts';
-import { endangers, outcomeOf, trialsOf, type Trial } from './measure.ts';
+import { untilItEnds } from './ending.ts';
+import { foundIn, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
+import { outcomeOf, triedIn, trialsOf } from './measure.ts';
 import {
   graveNearMisses,
   graveNearMissesFourth,
@@ -27,12 +29,23 @@ const { values } = parseArgs({
     voices: { type: 'string' },
     /** Every second, third ... saying only. */
     every: { type: 'string', default: '1' },
+    keep: { type: 'string' },
+    piece: { type: 'string', default: '0' },
+    of: { type: 'string', default: '1' },
+    minutes: { type: 'string', default: 'Infinity' },
+    together: { type: 'string' },
   },
 });
+const named = values.voices?.split(',');
+if (values.together) {
+  const { corpus, trials } = foundIn(values.together);
+  console.log(sumOf(corpus, trials));
+  process.exit(0);
+}
+
 const book = allPhrases(['damson', 'pear', 'crab apple']);
 const meanings = new Map(book.map(({ words, command, slots }) => [words, JSON.stringify([command, slots])]));
 const meaning = (words: string): string => meanings.get(words) ?? '';
-const named = values.voices?.split(',');
 const unheard = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
 /** Of a command with more ways than this, as with numbers, so many. */
@@ -66,28 +79,44 @@ const speakers = unheard.filter(({ side }) => kind === 'near' || side === values
 const clips = said
   .flatMap((words) => speakers.map((voice) => clipOf({ kind, words }, voice)))
   .filter((_, index) => index % Number(values.every) === 0);
-
-const trials: { trial: Trial; outcome: ReturnType<typeof outcomeOf> }[] = [];
+const corpus: Corpus = {
+  list: values.list,
+  clips: clips.length,
+  open: book.length,
+  levels,
+  voices: speakers.map(({ name }) => name),
+};
+const keep = keeperIn(values.keep, corpus);
+const tried: Tried[] = [];
 await trialsOf(
-  clips,
+  untilItEnds(pieceOf(clips, Number(values.piece), Number(values.of)), values.minutes),
   levels,
   () => book,
   (trial) => {
-    const outcome = outcomeOf(trial, meaning);
-    trials.push({ trial, outcome });
-    if (outcome === (kind === 'near' ? 'quiet' : 'correct')) return;
+    const one = triedIn(trial, outcomeOf(trial, meaning));
+    tried.push(one);
+    keep(one);
+    if (one.outcome === (kind === 'near' ? 'quiet' : 'correct')) return;
     const heard = trial.hearings.flatMap((h) =>
       h.kind === 'nothing' ? [] : [`${h.kind} ${h.words} ${h.confidence.toFixed(2)}`],
     );
-    const grave = endangers(trial, outcome) ? 'SAFETY ' : '';
-    console.error(`${grave}${outcome} ${trial.snrDb ?? 'quiet'} ${trial.clip.id} -> ${heard.join(' / ')}`);
+    console.error(
+      `${one.unsafe ? 'SAFETY ' : ''}${one.outcome} ${one.snrDb ?? 'quiet'} ${one.id} -> ${heard.join(' / ')}`,
+    );
   },
 );
-const count = (wanted: string) => trials.filter(({ outcome }) => outcome === wanted).length;
-const unsafe = trials.filter(({ trial, outcome }) => endangers(trial, outcome)).length;
-console.log(
-  `${values.list}: ${trials.length} sayings, ${said.length} sentences, ${speakers.length} voices: acted on ` +
-    (kind === 'near' ? '' : `rightly ${count('correct')}, asked back ${count('asked')}, `) +
+console.log(sumOf(corpus, tried));
+
+function sumOf({ list, clips: clipsOf, levels: at, voices: all }: Corpus, found: readonly Tried[]): string {
+  const of = found.filter(({ voice }) => named?.includes(voice) ?? true);
+  const count = (wanted: string) => of.filter(({ outcome }) => outcome === wanted).length;
+  const unsafe = of.filter((one) => one.unsafe).length;
+  return (
+    `${list}: ${of.length} of ${clipsOf * at.length} sayings, ${(named ?? all).length} voices: acted on ` +
+    (of.some((one) => one.kind === 'command')
+      ? `rightly ${count('correct')}, asked back ${count('asked')}, `
+      : '') +
     `wrongly ${count('wrong')}, ${unsafe} of them a matter of safety; asked back wrongly ${count('asked wrong')}, ` +
-    `not taken for anything ${count('missed') + count('quiet')}`,
-);
+    `not taken for anything ${count('missed') + count('quiet')}`
+  );
+}

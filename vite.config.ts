@@ -8,6 +8,7 @@ import { sourcesFingerprint, STAMP } from './src/serve/fresh.mjs';
 
 const root = import.meta.dirname;
 const MIB = 2 ** 20;
+const SOLVER = 'assets/cp_sat_runtime-*.wasm';
 
 /** Leaves in the built page what it was built from, so that `npm start` knows when to build again. */
 function rememberSources(): Plugin {
@@ -22,6 +23,33 @@ function rememberSources(): Plugin {
     },
     generateBundle() {
       this.emitFile({ type: 'asset', fileName: STAMP, source });
+    },
+  };
+}
+
+/**
+ * Takes from the solver's runtime what this page cannot or need not have: the pool of threads, which needs an isolated
+ * page and outlives the worker that made it (one thread is all that is asked for), and code written at run time, which
+ * the page's policy forbids and only calls that are not used here would need.
+ */
+function solverAlone(): Plugin {
+  const taken: [from: RegExp, to: string][] = [
+    [/var pthreadPoolSize=4;/, 'var pthreadPoolSize=0;'],
+    [/allocateUnusedWorker\(\)\{.*?\},getNewWorker\(\)/s, 'allocateUnusedWorker(){},getNewWorker()'],
+    [
+      /return new Function\(args1,invokerFnBody\)/,
+      'return()=>()=>{throw new Error("This call was left out.")}',
+    ],
+  ];
+  return {
+    name: 'solver-alone',
+    enforce: 'pre',
+    transform(code, id) {
+      if (!/or-tools-wasm.*cp_sat_runtime\.js$/.test(id)) return null;
+      return taken.reduce((rest, [from, to]) => {
+        if (!from.test(rest)) throw new Error(`The solver's runtime has no ${from.source} any more.`);
+        return rest.replace(from, to);
+      }, code);
     },
   };
 }
@@ -47,7 +75,15 @@ const offline = VitePWA({
   workbox: {
     // Everything: the ear, the mouth and every sound must be there when the network is not.
     globPatterns: ['**/*'],
-    globIgnores: ['sw.js', 'workbox-*.js', '**/*.map'],
+    // All but the solver, which most cooks never need: it is kept once it has been fetched.
+    globIgnores: ['sw.js', 'workbox-*.js', '**/*.map', SOLVER],
+    runtimeCaching: [
+      {
+        urlPattern: /\/assets\/cp_sat_runtime-.*\.wasm$/,
+        handler: 'CacheFirst',
+        options: { cacheName: 'solver', expiration: { maxEntries: 1 } },
+      },
+    ],
     maximumFileSizeToCacheInBytes: 64 * MIB,
     navigateFallback: '/index.html',
     cleanupOutdatedCaches: true,
@@ -57,11 +93,11 @@ const offline = VitePWA({
 
 export default defineConfig({
   root: 'src',
-  plugins: [react(), offline, rememberSources()],
+  plugins: [react(), solverAlone(), offline, rememberSources()],
   build: { outDir: '../dist', emptyOutDir: true, target: 'es2022' },
   // The recogniser's package pulls this polyfill into its worker, where it breaks; every browser we serve has the real one.
   resolve: { alias: { 'blob-polyfill': `${root}/src/voice/nativeBlob.ts` } },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [solverAlone()] },
   test: {
     root,
     maxWorkers: '100%', // left alone, two cores would be used as one

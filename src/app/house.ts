@@ -22,6 +22,9 @@ import type { Preferences } from './preferences.ts';
 import { inItsOwnTask } from './inItsOwnTask.ts';
 import { openPacing, type Pacing } from './rehearsal/pacing.ts';
 import { tieMouthToEar } from './speaking.ts';
+import { isCapable } from '../solver/capable.ts';
+import { openProver } from '../solver/openProver.ts';
+import { openQuiet } from './quiet.ts';
 import { eveningPreference } from './evening/preference.ts';
 import type { Which } from './which.ts';
 
@@ -74,6 +77,14 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     speaker: () => speakersOf(settings().speech).bundled,
     settings: { language: settings().language },
   });
+  const quiet = openQuiet({
+    ear,
+    mouth,
+    after(ms, call) {
+      const timer = setTimeout(call, ms);
+      return () => clearTimeout(timer);
+    },
+  });
   const tongue = () => tongueOf(settings());
   const catalogue = () => tongue().catalogue;
   const word = (key: string) => catalogue().text({ key });
@@ -97,7 +108,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
       tabs.post(entry);
       for (const listener of entryListeners) listener(entry);
     },
-    planner: openPlanner(),
+    planner: openPlanner(isCapable(navigator, WebAssembly) ? openProver({ leave: quiet }) : undefined),
     later: inItsOwnTask(),
     eveningSettings: eveningPreference.now,
     setAway: (away) => eveningPreference.change({ away }),

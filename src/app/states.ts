@@ -2,7 +2,14 @@
 
 import type { KitchenView } from '../kitchen/view.ts';
 
-export function showStates({ now, batches, canners, caption }: KitchenView): void {
+/** Who made the evening's plan, and how many minutes it may be over the best, where that is proven. */
+function provenOf(evening: KitchenView['evening']): string {
+  if (!evening) return '';
+  const { by, within } = evening.plan;
+  return within === null ? by : `${by}, within ${within}`;
+}
+
+export function showStates({ now, batches, canners, caption, evening }: KitchenView): void {
   const states = [
     ...batches.map(({ name, state }) => [name, state]),
     ...canners.map(({ state }) => ['canner', state]),
@@ -16,6 +23,7 @@ export function showStates({ now, batches, canners, caption }: KitchenView): voi
   const simmer = batches.flatMap(({ clock }) => (clock?.kind === 'about' ? [clock.until.likely] : []))[0];
   shown['clockUntil'] = until === undefined ? '' : String(Math.round(until));
   shown['saying'] = caption?.speaking ? caption.text : '';
+  shown['planBy'] = provenOf(evening);
   shown['now'] = String(Math.round(now));
   shown['simmerUntil'] = simmer === undefined ? '' : String(Math.round(simmer));
 }

@@ -5,7 +5,7 @@ import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 
 import { type Project, type Schedule, schedule } from '../core/schedule/index.ts';
-import { solve } from '../solver/solver.ts';
+import { solve } from '../solver/inNode.ts';
 import { readInstance } from './instances/read.ts';
 
 const USAGE = `Name one or more files: npm run schedule -- FILE... [--own] [--ms 10000]

@@ -1,61 +1,149 @@
-// The scheduling problem in the constraint solver's words.
-
-import { CpModel, type IntVar } from 'or-tools-wasm/cp-sat';
+// The scheduling problem in the constraint solver's words, which are messages of OR-Tools' cp_model.proto (version 9).
 
 import type { Problem } from '../core/schedule/index.ts';
+import { Writer } from './wire.ts';
 
 export interface SolverModel {
-  model: CpModel;
-  starts: IntVar[];
+  /** A CpModelProto. Its first variables are the starts, in order. */
+  bytes: Uint8Array;
   /** The objective counts whole parts: this many to a unit of cost. */
   scale: number;
 }
+
+/** Fields of the messages used here, as cp_model.proto numbers them. */
+const MODEL = { variables: 2, constraints: 3, objective: 4, hint: 6 };
+const VARIABLE = { domain: 2 };
+const CONSTRAINT = { linear: 12, interval: 19, noOverlap: 20, cumulative: 22 };
+const LINEAR = { vars: 1, coefficients: 2, domain: 3 };
+const EXPRESSION = { vars: 1, coefficients: 2, offset: 3 };
+const INTERVAL = { start: 4, end: 5, size: 6 };
+const NO_OVERLAP = { intervals: 1 };
+const CUMULATIVE = { capacity: 1, intervals: 2, demands: 3 };
+const OBJECTIVE = { vars: 1, coefficients: 4 };
+const HINT = { vars: 1, values: 2 };
+
+/** A sum of variables, each with a whole coefficient. */
+type Terms = readonly (readonly [variable: number, coefficient: number])[];
+
+class Model {
+  readonly #variables: Writer[] = [];
+  readonly #constraints: Writer[] = [];
+
+  variable(from: number, to: number): number {
+    return this.#variables.push(new Writer().wholes(VARIABLE.domain, [from, to])) - 1;
+  }
+
+  /** The sum lies within these. */
+  linear(terms: Terms, from: number, to: number): void {
+    this.#constrain(
+      CONSTRAINT.linear,
+      new Writer()
+        .wholes(LINEAR.vars, terms.map(first))
+        .wholes(LINEAR.coefficients, terms.map(second))
+        .wholes(LINEAR.domain, [from, to]),
+    );
+  }
+
+  /** From what `begin` comes to, for so long. */
+  interval(begin: Terms, offset: number, size: number): number {
+    return this.#constrain(
+      CONSTRAINT.interval,
+      new Writer()
+        .message(INTERVAL.start, expression(begin, offset))
+        .message(INTERVAL.end, expression(begin, offset + size))
+        .message(INTERVAL.size, expression([], size)),
+    );
+  }
+
+  noOverlap(intervals: readonly number[]): void {
+    this.#constrain(CONSTRAINT.noOverlap, new Writer().wholes(NO_OVERLAP.intervals, intervals));
+  }
+
+  cumulative(intervals: readonly number[], demands: readonly number[], capacity: number): void {
+    const message = new Writer()
+      .message(CUMULATIVE.capacity, expression([], capacity))
+      .wholes(CUMULATIVE.intervals, intervals);
+    for (const demand of demands) message.message(CUMULATIVE.demands, expression([], demand));
+    this.#constrain(CONSTRAINT.cumulative, message);
+  }
+
+  /** The message: this sum is to be least, and these values of the first variables are a good guess. */
+  leastOf(terms: Terms, hint: readonly number[] | undefined): Uint8Array {
+    const message = new Writer();
+    for (const variable of this.#variables) message.message(MODEL.variables, variable);
+    for (const constraint of this.#constraints) message.message(MODEL.constraints, constraint);
+    message.message(
+      MODEL.objective,
+      new Writer().wholes(OBJECTIVE.vars, terms.map(first)).wholes(OBJECTIVE.coefficients, terms.map(second)),
+    );
+    if (hint)
+      message.message(
+        MODEL.hint,
+        new Writer()
+          .wholes(
+            HINT.vars,
+            hint.map((_, variable) => variable),
+          )
+          .wholes(HINT.values, hint),
+      );
+    return message.bytes;
+  }
+
+  #constrain(kind: number, body: Writer): number {
+    return this.#constraints.push(new Writer().message(kind, body)) - 1;
+  }
+}
+
+const first = ([variable]: Terms[number]): number => variable;
+const second = ([, coefficient]: Terms[number]): number => coefficient;
+
+const expression = (terms: Terms, offset: number): Writer =>
+  new Writer()
+    .wholes(EXPRESSION.vars, terms.map(first))
+    .wholes(EXPRESSION.coefficients, terms.map(second))
+    .whole(EXPRESSION.offset, offset);
 
 /** Null when some activity has no time left to start in: there is no schedule. */
 export function solverModel(problem: Problem, hint: readonly number[] | undefined): SolverModel | null {
   const { count, earliest, latest, horizon, project } = problem;
   if (earliest.some((from, i) => from > latest[i]!)) return null;
-  const model = new CpModel();
-  const starts = earliest.map((from, i) => model.newIntVar(from, latest[i]!, `start ${i}`));
-  hint?.forEach((start, i) => model.addHint(starts[i]!, start));
-  for (const { from, to, distance } of problem.hard)
-    model.addLinearConstraint(starts[to]!.minus(starts[from]!), distance, 4 * horizon);
-  const end = model.newIntVar(0, horizon, 'end');
-  for (let i = 0; i < count; i++)
-    model.addLinearConstraint(end.minus(starts[i]!), project.activities[i]!.duration, 4 * horizon);
-  addResources(model, problem, starts);
+  const model = new Model();
+  for (let i = 0; i < count; i++) model.variable(earliest[i]!, latest[i]!);
+  const apart = (from: number, to: number, ...more: Terms): Terms =>
+    from === to ? more : [[to, 1], [from, -1], ...more];
+  for (const { from, to, distance } of problem.hard) model.linear(apart(from, to), distance, 4 * horizon);
+  const end = model.variable(0, horizon);
+  for (let i = 0; i < count; i++) model.linear(apart(i, end), project.activities[i]!.duration, 4 * horizon);
+  addResources(model, problem);
   const scale = scaleOf(problem);
-  let cost = end.times(scale);
+  const cost: [number, number][] = [[end, scale]];
   for (const { from, to, distance, pricePerUnit } of problem.soft) {
-    const stretch = model.newIntVar(0, 4 * horizon, 'stretch');
-    model.addLinearConstraint(starts[to]!.minus(starts[from]!).plus(stretch), distance, 8 * horizon);
-    cost = cost.plus(stretch.times(Math.round(pricePerUnit * scale)));
+    const stretch = model.variable(0, 4 * horizon);
+    model.linear(apart(from, to, [stretch, 1]), distance, 8 * horizon);
+    cost.push([stretch, Math.round(pricePerUnit * scale)]);
   }
   project.startWeights?.forEach((weight, i) => {
-    if (weight !== 0) cost = cost.plus(starts[i]!.times(Math.round(weight * scale)));
+    if (weight !== 0) cost.push([i, Math.round(weight * scale)]);
   });
-  model.minimize(cost);
-  return { model, starts, scale };
+  return { bytes: model.leastOf(cost, hint), scale };
 }
 
 /** What is away is an interval of its own that always runs. */
-function addResources(model: CpModel, { resources, horizon }: Problem, starts: readonly IntVar[]): void {
+function addResources(model: Model, { resources, horizon }: Problem): void {
   for (const { uses, steps } of resources) {
     if (uses.length === 0) continue;
     const most = Math.max(...steps.map(({ capacity }) => capacity));
-    const intervals = uses.map(({ variable, duration }) =>
-      model.newFixedSizeIntervalVar(starts[variable]!, duration),
-    );
+    const intervals = uses.map(({ variable, duration }) => model.interval([[variable, 1]], 0, duration));
     const demands = uses.map(({ amount }) => amount);
     steps.forEach(({ from, capacity }, i) => {
       const begin = Math.max(0, from);
       const size = Math.min(steps[i + 1]?.from ?? horizon, horizon) - begin;
       if (capacity === most || size <= 0) return;
-      intervals.push(model.newFixedSizeIntervalVar(model.newConstant(begin), size));
+      intervals.push(model.interval([], begin, size));
       demands.push(most - capacity);
     });
-    if (demands.every((amount) => amount === most)) model.addNoOverlap(intervals);
-    else model.addCumulative(intervals, demands, most);
+    if (demands.every((amount) => amount === most)) model.noOverlap(intervals);
+    else model.cumulative(intervals, demands, most);
   }
 }
 

@@ -70,9 +70,10 @@ export const eveningWords = {
 
   'screen.evening.title': 'The evening',
   'screen.evening.finish': 'Over at about {likely}, between {low} and {high}.',
-  'screen.evening.by.own': 'Planned here, quickly.',
-  'screen.evening.by.solver': 'Planned by the solver.',
-  'screen.evening.by.proven': 'No shorter plan exists for these times.',
+  'screen.evening.by.own': 'The best found so far by our own search.',
+  'screen.evening.by.solver': 'The best found so far by the solver.',
+  'screen.evening.by.within': 'Proven: for these times no plan is better by more than {minutes, number} min.',
+  'screen.evening.by.proven': 'Proven: for these times no sooner plan exists.',
   'screen.evening.print': 'Print it',
   'screen.evening.none':
     'No plan fits what is on the stove. Put right below what you have; each pot goes on by its own clock.',

@@ -76,9 +76,10 @@ export const eveningWords = {
 
   'screen.evening.title': 'La tarde',
   'screen.evening.finish': 'Fin hacia las {likely}, entre {low} y {high}.',
-  'screen.evening.by.own': 'Planeado aquí, con rapidez.',
-  'screen.evening.by.solver': 'Planeado por el optimizador.',
-  'screen.evening.by.proven': 'No hay plan más corto para estos tiempos.',
+  'screen.evening.by.own': 'El mejor hasta ahora, por búsqueda propia.',
+  'screen.evening.by.solver': 'El mejor hasta ahora, por el optimizador.',
+  'screen.evening.by.within': 'Demostrado: con estos tiempos ningún plan gana más de {minutes, number} min.',
+  'screen.evening.by.proven': 'Demostrado: con estos tiempos no hay plan más temprano.',
   'screen.evening.print': 'Imprimirlo',
   'screen.evening.none':
     'Ningún plan cabe con lo que hay al fuego. Corrija abajo lo que tiene; cada olla sigue con su reloj.',

@@ -12,7 +12,7 @@ import {
 } from '../../src/core/evening/index.ts';
 import type { Project } from '../../src/core/schedule/index.ts';
 import { warmUp } from '../../src/kitchen/evening/warmUp.ts';
-import { solve } from '../../src/solver/solver.ts';
+import { solve } from '../../src/solver/inNode.ts';
 import { hat } from '../../src/stove/index.ts';
 import { faultsIn } from '../schedule/checker.ts';
 import { byThePlanUntil, countedEffort } from './cooks.ts';

@@ -6,11 +6,19 @@ import { arrange, goesToCanner, shareFits } from './loads.ts';
 import { judge } from './judge.ts';
 import { crowdedNow, lateIn } from './broken.ts';
 import { modelOf } from './model.ts';
-import { type Caution, type Model, type Situation } from './situation.ts';
+import { PER_MIN, type Caution, type Model, type Situation } from './situation.ts';
 import { paceOf, type Pace } from './pace.ts';
 import { workOf } from './pieces.ts';
 import { rings, rowsOf, tasksOf } from './read.ts';
-import { bestOrder, better, improved, keptTo, neighbours, type EveningEffort, type Found } from './search.ts';
+import {
+  bestOrder,
+  foundAt,
+  improved,
+  keptTo,
+  neighbours,
+  type EveningEffort,
+  type Found,
+} from './search.ts';
 import type { Schedule } from '../schedule/types.ts';
 import type { Choice, EveningPlan, EveningProgress, EveningRequest, EveningTask, Standing } from './types.ts';
 
@@ -163,22 +171,55 @@ function bestFound(
   return improved(model, found, order, { ...effort, budgetMs: (1 - ORDERS_SHARE) * effort.budgetMs });
 }
 
-/** What another scheduler may be asked, what our own finds in so much time, and the plan that an answer makes. */
+/** Units of cost as whole minutes, not told too few. */
+const withinOf = (units: number): number => Math.max(0, Math.ceil(units / PER_MIN - 1e-6));
+
+/** The same plan, no better one being worth a change; null where less is known of it than before. */
+function judgedBy(plan: EveningPlan, units: number): EveningPlan | null {
+  const within = withinOf(units);
+  return plan.within !== null && plan.within <= within ? null : { ...plan, within, proven: within === 0 };
+}
+
+/**
+ * What another scheduler may be asked, what stands, what our own finds in so much time, and the plan that an answer
+ * makes of the one that stands; null where it is no news.
+ */
 export function questionOf(
   plan: EveningPlan,
   progress: EveningProgress = NOTHING_YET,
 ): {
   model: Model;
+  standing: Found | null;
   own: (effort: EveningEffort) => Found | null;
-  planFrom: (answer: Schedule, effort: EveningEffort) => EveningPlan;
+  planFrom: (answer: Schedule, effort: EveningEffort) => EveningPlan | null;
 } {
   const option = optionOf(plan.request, plan.choice, progress, plan.madeAt);
-  const own = bestOrder(option.model, [plan.order], { budgetMs: 0, now: () => 0, seed: 1 });
+  const { model } = option;
+  const isAnswered = plan.starts.length === model.project.activities.length;
+  const standing = isAnswered ? foundAt(model, plan.starts, plan) : null;
   return {
-    model: option.model,
-    own: (effort) => bestFound(option.model, [plan.order, ...firstOrders(plan.request)], effort),
-    planFrom: (answer, effort) =>
-      told({ ...option, found: better(option.model, own, plan.order, answer) }, effort),
+    model,
+    standing,
+    own: (effort) => bestFound(model, [plan.order, ...firstOrders(plan.request)], effort),
+    planFrom(answer, effort) {
+      if (answer.kind === 'none') return null;
+      const cost = standing?.placement.cost ?? Infinity;
+      const wins = cost - answer.cost;
+      // Once the cook has begun, a better plan must be worth a word, as any other.
+      const before = answer.proven ? 1e-6 : PER_MIN;
+      const least = Object.keys(progress.tasks).length > 0 ? STAY : before;
+      if (wins < least) return judgedBy(plan, cost - answer.lowerBound);
+      const fresh = told(
+        { ...option, found: foundAt(model, answer.starts, { ...answer, order: plan.order }) },
+        effort,
+      );
+      const tooMany = fresh.feasible ? [] : plan.advice.filter(({ kind }) => kind === 'tooMany');
+      return {
+        ...fresh,
+        advice: [...tooMany, ...fresh.advice],
+        within: withinOf(answer.cost - answer.lowerBound),
+      };
+    },
   };
 }
 
@@ -195,9 +236,11 @@ function empty(request: EveningRequest, now: number): EveningPlan {
     pace: { factor: request.pace ?? 1, logSd: 0 },
     by: 'own',
     proven: false,
+    within: null,
     madeAt: now,
     order: request.batches.map(({ id }) => id),
     choice: { shared: [], canners: {} },
+    starts: [],
   };
 }
 
@@ -230,8 +273,10 @@ function told(option: Option, effort: EveningEffort): EveningPlan {
     pace,
     by: found.by,
     proven: found.proven,
+    within: found.proven ? 0 : null,
     order: found.order,
     choice,
+    starts: found.placement.starts,
   };
   return { ...plan, advice: [...crowdedNow(situation), ...lateIn(bare, situation), ...adviceOf(plan)] };
 }

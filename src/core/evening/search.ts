@@ -1,7 +1,7 @@
 // Which batch goes first? Orders are tried by insertion until the time is up, then the scheduler
 // itself is asked from the best of them.
 
-import { schedule } from '../schedule/index.ts';
+import { costOf, makespanOf, schedule } from '../schedule/index.ts';
 import type { Effort, Schedule } from '../schedule/types.ts';
 import { lots } from './chance.ts';
 import { Insertion, type Before, type Placement } from './insertion.ts';
@@ -209,29 +209,34 @@ export function improved(
 }
 
 /** The better of what was found and what a scheduler answers. */
-export function better(
-  model: Model,
-  found: Found | null,
-  order: readonly string[],
-  answer: Schedule,
-): Found | null {
+function better(model: Model, found: Found | null, order: readonly string[], answer: Schedule): Found | null {
   if (answer.kind === 'none') return found;
   if (found && answer.cost >= found.placement.cost - 1e-6) {
     const proven = answer.proven || answer.lowerBound >= found.placement.cost - 1e-6;
     return { ...found, proven, by: answer.by };
   }
-  const { starts, makespan, cost } = answer;
-  const late = model.project.lags.reduce(
+  return foundAt(model, answer.starts, { ...answer, order });
+}
+
+/** These starts, found to be a plan by somebody. */
+export function foundAt(
+  model: Model,
+  starts: readonly number[],
+  { order, by, proven }: Omit<Found, 'placement'>,
+): Found {
+  const { project } = model;
+  const late = project.lags.reduce(
     (sum, lag) =>
       (lag.pricePerUnit ?? 0) >= LIMIT_PRICE
         ? sum + Math.max(0, (starts[lag.from] ?? 0) + lag.distance - (starts[lag.to] ?? 0))
         : sum,
     0,
   );
-  return {
-    placement: { starts: [...starts], makespan, cost, late },
-    order,
-    by: answer.by,
-    proven: answer.proven,
+  const placement = {
+    starts: [...starts],
+    makespan: makespanOf(project, starts),
+    cost: costOf(project, starts),
+    late,
   };
+  return { placement, order, by, proven };
 }

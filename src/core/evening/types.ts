@@ -186,11 +186,15 @@ export interface EveningPlan {
   /** Who found it, and whether nothing better exists for the durations it reckons with. */
   by: 'own' | 'solver';
   proven: boolean;
+  /** Proven: no plan is better by more than so many minutes. Null: nobody knows. */
+  within: number | null;
   /** The minute at which it was made. */
   madeAt: number;
   /** What it stands on, for the next plan to begin from: who goes first, who shares a load, whose jars go where. */
   order: readonly string[];
   choice: Choice;
+  /** Its answer to the scheduler's own question, which another scheduler may go on from; empty where there is none. */
+  starts: readonly number[];
 }
 
 /** What of an earlier plan the next one begins from. */

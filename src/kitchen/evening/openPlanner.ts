@@ -2,17 +2,21 @@
 
 import { answerTo, type Answer, type Answered, type Ask, type Planner } from './planner.ts';
 import type { Question, Reply } from './planner.worker.ts';
+import type { Prover } from './prover.ts';
+import { Settled } from './settled.ts';
 
-export function openPlanner(): Planner {
+/** `prover` left out: our own search has the last word. */
+export function openPlanner(prover?: Prover): Planner {
   try {
-    return inWorkers();
+    return inWorkers(prover);
   } catch {
     return onThisThread(); // no module workers: an old browser plans by the quick answer alone
   }
 }
 
 /** One answers at once and one thinks: a new question need not wait until the last has been thought through. */
-function inWorkers(): Planner {
+function inWorkers(prover: Prover | undefined): Planner {
+  const settled = new Settled();
   const [quick, thinking] = [openWorker(), openWorker()];
   let listener: (answer: Answer) => void = () => {};
   let asked: Ask | null = null;
@@ -22,12 +26,21 @@ function inWorkers(): Planner {
     listener({ id, plan: whole(plan, asked), last });
     return id === asked.id;
   };
+  const prove = (plan: Answered, ask: Ask): void => {
+    if (!prover || plan.proven || plan.tasks.length === 0 || ask.request.batches.length < 2) return;
+    prover.ask({ plan: whole(plan, ask), progress: ask.progress, seed: ask.seed }, (better) => {
+      settled.keep(ask, better);
+      answers({ id: ask.id, plan: better }, true);
+    });
+  };
   quick.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
     // What the first answer tells may bring the next question; then there is nothing to think about in this one.
     if (answers(data, false) && asked)
       thinking.postMessage({ ask: asked, part: 'better' } satisfies Question);
   });
-  thinking.addEventListener('message', ({ data }: MessageEvent<Reply>) => answers(data, true));
+  thinking.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
+    if (answers(data, true) && asked) prove(data.plan, asked);
+  });
   for (const worker of [quick, thinking])
     worker.addEventListener('error', () => {
       fallback ??= onThisThread();
@@ -37,13 +50,17 @@ function inWorkers(): Planner {
   return {
     ask(ask) {
       asked = ask;
-      if (fallback) fallback.ask(ask);
+      prover?.drop();
+      const known = settled.answerTo(ask);
+      if (known) queueMicrotask(() => answers({ id: ask.id, plan: known }, true));
+      else if (fallback) fallback.ask(ask);
       else quick.postMessage({ ask, part: 'first' } satisfies Question);
     },
     onAnswer: (next) => (listener = next),
     close() {
       quick.terminate();
       thinking.terminate();
+      prover?.close();
     },
   };
 }

@@ -1,0 +1,63 @@
+// Is nobody speaking, and has nobody for a while? Then the processor is free for what can wait.
+
+import type { Ear } from '../kitchen/ports.ts';
+import type { SpeakingMouth } from '../sound/mouth.ts';
+
+/** From the last sound of either side on, ms: whoever pauses for less is still speaking. */
+const QUIET_AFTER_MS = 3_000;
+
+export interface Quiet {
+  readonly granted: boolean;
+  onChange(listener: () => void): void;
+}
+
+export interface QuietParts {
+  ear: Pick<Ear, 'onState'>;
+  mouth: Pick<SpeakingMouth, 'onSpeaking'>;
+  /** Calls back once, after so many ms, unless it is told not to. */
+  after: (ms: number, call: () => void) => () => void;
+}
+
+export function openQuiet({ ear, mouth, after }: QuietParts): Quiet {
+  const listeners = new Set<() => void>();
+  let [heard, speaks, granted] = [false, false, false];
+  let cancel: (() => void) | null = null;
+
+  function set(now: boolean): void {
+    if (now === granted) return;
+    granted = now;
+    for (const listener of listeners) listener();
+  }
+
+  function look(): void {
+    if (heard || speaks) {
+      cancel?.();
+      cancel = null;
+      set(false);
+    } else if (!granted) {
+      cancel ??= after(QUIET_AFTER_MS, () => {
+        cancel = null;
+        set(true);
+      });
+    }
+  }
+
+  ear.onState((state) => {
+    const now =
+      state.kind === 'loading' || (state.kind === 'listening' && (state.speech || state.called === true));
+    if (now === heard) return;
+    heard = now;
+    look();
+  });
+  mouth.onSpeaking((on) => {
+    speaks = on;
+    look();
+  });
+  look();
+  return {
+    get granted() {
+      return granted;
+    },
+    onChange: (listener) => void listeners.add(listener),
+  };
+}

@@ -14,14 +14,14 @@ let stage: Stage;
 const fetched: string[] = [];
 const workers = { opened: 0, open: 0 };
 
-/** Three batches, and nobody has begun: our own search seldom proves that plan. */
-function threeBatches(): SavedKitchen {
+/** Four batches, and nobody has begun: our own search does not prove that plan. */
+function fourBatches(): SavedKitchen {
   const [first] = everyKitchen().filter(({ away, asks }) => !away && asks === null);
   if (!first) throw new Error('There is no kitchen to begin from.');
-  const three = among(first, 3);
+  const four = among(first, 4);
   return {
-    ...three,
-    events: three.events.filter(({ type }) => ['batch.planned', 'canner.set'].includes(type)),
+    ...four,
+    events: four.events.filter(({ type }) => ['batch.planned', 'canner.set'].includes(type)),
   };
 }
 
@@ -48,7 +48,7 @@ afterAll(() => theatre.close());
 
 test('one batch fetches nothing of the solver', async () => {
   await stage.open(
-    { ...among(threeBatches(), 1), events: threeBatches().events.slice(0, 1) },
+    { ...among(fourBatches(), 1), events: fourBatches().events.slice(0, 1) },
     { fewWords: true },
   );
   await stage.page.waitForTimeout(5_000);
@@ -57,7 +57,7 @@ test('one batch fetches nothing of the solver', async () => {
 
 test('several are proven in the quiet; who speaks ends it, and it goes on in the quiet after', async () => {
   const { page } = stage;
-  await stage.open(threeBatches(), { fewWords: true });
+  await stage.open(fourBatches(), { fewWords: true });
   await expect.poll(() => workers.open, { timeout: QUIET_MS }).toBe(1);
   await page.keyboard.press('l');
   await expect.poll(() => workers.open, { timeout: 6_000 }).toBe(0);
@@ -70,7 +70,7 @@ test('several are proven in the quiet; who speaks ends it, and it goes on in the
 test('where it cannot be fetched the plan stands, and says whose it is', async () => {
   const { page } = stage;
   await page.route(/cp_sat/, (route) => route.abort());
-  await stage.open(threeBatches(), { fewWords: true });
+  await stage.open(fourBatches(), { fewWords: true });
   await expect.poll(() => workers.open, { timeout: QUIET_MS }).toBe(1);
   await expect.poll(() => workers.open, { timeout: 6_000 }).toBe(0);
   expect(await planBy(page)).toBe('own');

@@ -57,6 +57,10 @@ export const eveningWords = {
   'evening.plan.line':
     '{soon, select, true {Now} other {At {time}}}{canner, select, only {} first { the first canner} second { the second canner} other { the {names}}}: {step}.',
   'evening.plan.over': 'Over at about {time}.',
+  'evening.plan.by.own': 'The best found so far by our own search.',
+  'evening.plan.by.solver': 'The best found so far by the solver.',
+  'evening.plan.by.within': 'Proven: for these times no plan saves more than {minutes}.',
+  'evening.plan.by.proven': 'Proven: for these times no better plan exists.',
   'evening.plan.alone': 'One batch, no plan needed. It tells you step by step.',
   'evening.away.noted': 'You are away from {from} to {to}. The plan keeps clear of it.',
   'evening.away.over': 'Good. You are here, the plan counts on you.',
@@ -70,10 +74,6 @@ export const eveningWords = {
 
   'screen.evening.title': 'The evening',
   'screen.evening.finish': 'Over at about {likely}, between {low} and {high}.',
-  'screen.evening.by.own': 'The best found so far by our own search.',
-  'screen.evening.by.solver': 'The best found so far by the solver.',
-  'screen.evening.by.within': 'Proven: for these times no plan is better by more than {minutes, number} min.',
-  'screen.evening.by.proven': 'Proven: for these times no sooner plan exists.',
   'screen.evening.print': 'Print it',
   'screen.evening.none':
     'No plan fits what is on the stove. Put right below what you have; each pot goes on by its own clock.',

@@ -63,6 +63,10 @@ export const eveningWords = {
   'evening.plan.line':
     '{soon, select, true {Ahora} other {A las {time}}}{canner, select, only {} first { la primera olla} second { la segunda olla} other { {names}}}: {step}.',
   'evening.plan.over': 'Fin hacia las {time}.',
+  'evening.plan.by.own': 'El mejor hasta ahora, por búsqueda propia.',
+  'evening.plan.by.solver': 'El mejor hasta ahora, por el optimizador.',
+  'evening.plan.by.within': 'Demostrado: con estos tiempos ningún plan ahorra más de {minutes}.',
+  'evening.plan.by.proven': 'Demostrado: con estos tiempos no hay plan mejor.',
   'evening.plan.alone': 'Con una tanda no hace falta plan. Va paso a paso.',
   'evening.away.noted': 'Usted no está de {from} a {to}. El plan lo tiene en cuenta.',
   'evening.away.over': 'Bien. Usted está aquí, el plan cuenta con usted.',
@@ -76,10 +80,6 @@ export const eveningWords = {
 
   'screen.evening.title': 'La tarde',
   'screen.evening.finish': 'Fin hacia las {likely}, entre {low} y {high}.',
-  'screen.evening.by.own': 'El mejor hasta ahora, por búsqueda propia.',
-  'screen.evening.by.solver': 'El mejor hasta ahora, por el optimizador.',
-  'screen.evening.by.within': 'Demostrado: con estos tiempos ningún plan gana más de {minutes, number} min.',
-  'screen.evening.by.proven': 'Demostrado: con estos tiempos no hay plan más temprano.',
   'screen.evening.print': 'Imprimirlo',
   'screen.evening.none':
     'Ningún plan cabe con lo que hay al fuego. Corrija abajo lo que tiene; cada olla sigue con su reloj.',

@@ -1,6 +1,7 @@
 // Is the plan that is spoken the plan that is shown, and can a cook say that they leave and are back?
 
 import { beforeEach, expect, test, vi } from 'vitest';
+import { proofWords } from '../../src/kitchen/evening/planWords.ts';
 import { timeOfPlan } from '../../src/kitchen/evening/times.ts';
 import { usualEvening, type EveningSettings } from '../../src/kitchen/evening/settings.ts';
 import type { LiveKitchen } from '../../src/kitchen/live.ts';
@@ -87,7 +88,30 @@ test('what is spoken of the plan is what is shown: the same calls at the same ti
     from = place + 1;
   }
   expect(answer).toContain(`about ${timeOfPlan(plan.request, plan.finish.likely)}`);
+  expect(answer.trimEnd().endsWith(createCatalogue('en', 'us').text(proofWords(plan)))).toBe(true);
 });
+
+test.each([
+  [{ proven: false, within: null, by: 'own' }, /by our own search/, /búsqueda propia/],
+  [{ proven: false, within: null, by: 'solver' }, /by the solver/, /por el optimizador/],
+  [
+    { proven: true, within: 0, by: 'own' },
+    /^Proven:.* no better plan exists/,
+    /^Demostrado:.* no hay plan mejor/,
+  ],
+  [
+    { proven: false, within: 4, by: 'own' },
+    /^Proven:.*more than four minutes/,
+    /^Demostrado:.*más de cuatro minutos/,
+  ],
+  [{ proven: false, within: 90, by: 'own' }, /by our own search/, /búsqueda propia/],
+] as const)(
+  'of the plan %o it is told whose it is and how good, in both languages',
+  (plan, english, spanish) => {
+    expect(createCatalogue('en', 'us').text(proofWords(plan))).toMatch(english);
+    expect(createCatalogue('es', 'us').text(proofWords(plan))).toMatch(spanish);
+  },
+);
 
 test('"I leave at five for half an hour" keeps the hands free then, and "I am here again" takes it back', async () => {
   const answer = await answered('i leave at five for half an hour');

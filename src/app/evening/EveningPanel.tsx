@@ -1,17 +1,15 @@
 // The evening's plan to sit down with: what to start when and why, the picture of it, what the cook has for it.
 
 import { useSyncExternalStore } from 'react';
-import type { EveningPlan } from '../../core/evening/types.ts';
 import type { AppProps } from '../actions.ts';
 import { cannerWord } from '../cannerLabel.ts';
 import type { AgendaLine } from '../../kitchen/evening/agenda.ts';
+import { proofWords } from '../../kitchen/evening/planWords.ts';
 import type { EveningSettings } from '../../kitchen/evening/settings.ts';
 import { useBox } from '../stove/useBox.ts';
 import { timeOfPlan } from '../../kitchen/evening/times.ts';
 import { Timeline } from './Timeline.tsx';
 import { eveningPreference } from './preference.ts';
-
-type Word = (key: string, params?: Record<string, string | number>) => string;
 
 type EveningPanelProps = Pick<AppProps, 'view' | 'catalogue'>;
 
@@ -21,7 +19,7 @@ export function EveningPanel({ view, catalogue, headed = true }: EveningPanelPro
   const [ref, box] = useBox<HTMLDivElement>('evening');
   if (!evening) return null;
   const { plan, advice, agenda } = evening;
-  const word: Word = (key, params = {}) => catalogue.text({ key, params });
+  const word = (key: string, params: Record<string, string | number> = {}) => catalogue.text({ key, params });
   if (plan.tasks.length === 0)
     return (
       <section className="evening" aria-label={word('screen.evening.title')}>
@@ -55,7 +53,7 @@ export function EveningPanel({ view, catalogue, headed = true }: EveningPanelPro
       )}
       <p className="evening-finish">
         {word('screen.evening.finish', { likely: at(likely), low: at(low), high: at(high) })}{' '}
-        <span className="evening-by">{byWords(plan, word)}</span>
+        <span className="evening-by">{catalogue.text(proofWords(plan))}</span>
       </p>
       <div className="timeline-frame" ref={ref}>
         <Timeline evening={evening} now={view.now} catalogue={catalogue} width={Math.max(300, box.w)} />
@@ -68,17 +66,6 @@ export function EveningPanel({ view, catalogue, headed = true }: EveningPanelPro
       </p>
     </section>
   );
-}
-
-/** A proof that leaves more than this is none that a cook would care for. */
-const WORTH_SAYING_MINUTES = 15;
-
-/** Whose plan it is, and how good it is known to be. */
-function byWords({ proven, within, by }: EveningPlan, word: Word): string {
-  if (proven) return word('screen.evening.by.proven');
-  return within !== null && within <= WORTH_SAYING_MINUTES
-    ? word('screen.evening.by.within', { minutes: within })
-    : word(`screen.evening.by.${by}`);
 }
 
 function EveningInputs({ word }: { word: (key: string) => string }) {

@@ -1,6 +1,6 @@
-// "What is the plan": the agenda, line by line, and when it will be over.
+// "What is the plan": the agenda, line by line, when it will be over, and how good it is known to be.
 
-import type { Advice } from '../../core/evening/types.ts';
+import type { Advice, EveningPlan } from '../../core/evening/types.ts';
 import type { Message } from '../../../machines/kitchen/effects.ts';
 import { listed, type Speech } from './saying.ts';
 import type { EveningView } from './shownEvening.ts';
@@ -20,7 +20,22 @@ export function planWords(
       step: word({ key: `screen.evening.step.${step}` }).toLowerCase(),
     },
   }));
-  return [...lines, { key: 'evening.plan.over', params: { time: timeOf(plan.finish.likely) } }];
+  return [
+    ...lines,
+    { key: 'evening.plan.over', params: { time: timeOf(plan.finish.likely) } },
+    proofWords(plan),
+  ];
+}
+
+/** A proof that leaves more than this is none that a cook would care for. */
+const WORTH_SAYING_MINUTES = 15;
+
+/** Whose plan it is, and how good it is known to be: the same words shown and spoken. */
+export function proofWords({ proven, within, by }: Pick<EveningPlan, 'proven' | 'within' | 'by'>): Message {
+  if (proven) return { key: 'evening.plan.by.proven' };
+  return within !== null && within <= WORTH_SAYING_MINUTES
+    ? { key: 'evening.plan.by.within', params: { minutes: within } }
+    : { key: `evening.plan.by.${by}` };
 }
 
 /** Stands on the sheet for whoever looks; nobody need be called for it. */

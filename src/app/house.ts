@@ -77,14 +77,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     speaker: () => speakersOf(settings().speech).bundled,
     settings: { language: settings().language },
   });
-  const quiet = openQuiet({
-    ear,
-    mouth,
-    after(ms, call) {
-      const timer = setTimeout(call, ms);
-      return () => clearTimeout(timer);
-    },
-  });
+  const quiet = openQuiet({ ear, mouth, after });
   const tongue = () => tongueOf(settings());
   const catalogue = () => tongue().catalogue;
   const word = (key: string) => catalogue().text({ key });
@@ -108,7 +101,7 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
       tabs.post(entry);
       for (const listener of entryListeners) listener(entry);
     },
-    planner: openPlanner(isCapable(navigator, WebAssembly) ? openProver({ leave: quiet }) : undefined),
+    planner: openPlanner(isCapable(navigator, WebAssembly) ? openProver({ leave: quiet, after }) : undefined),
     later: inItsOwnTask(),
     eveningSettings: eveningPreference.now,
     setAway: (away) => eveningPreference.change({ away }),
@@ -211,6 +204,11 @@ export async function openHouse(which: Which, preferences: Preferences): Promise
     start,
     startIfAllowed,
   };
+}
+
+function after(ms: number, call: () => void): () => void {
+  const timer = setTimeout(call, ms);
+  return () => clearTimeout(timer);
 }
 
 /** A voice that was learnt on another network is not known: its cook is asked to read anew. */

@@ -1,4 +1,5 @@
-// Opens the prover in a worker of its own, when there is something to prove and the kitchen is quiet, and not before.
+// Opens the prover in a worker of its own, when there is something to prove and the kitchen has been quiet since it
+// was asked, and not before.
 
 import type { Answered } from '../kitchen/evening/planner.ts';
 import type { Claim, Prover } from '../kitchen/evening/prover.ts';
@@ -12,22 +13,40 @@ export interface Leave {
 
 export interface ProverParts {
   leave: Leave;
+  /** Calls back once, after so many ms, unless it is told not to. */
+  after: (ms: number, call: () => void) => () => void;
   openWorker?: () => Worker;
   /** Told once, where the solver does not run here; our own search goes on without it. */
   failed?: (why: string) => void;
 }
 
-export function openProver({ leave, openWorker = inAWorker, failed }: ProverParts): Prover {
+/**
+ * From a question, or from the end of a worker that was thinking, ms. One thing told is mostly followed by another; and
+ * a browser may need two seconds (seen in Chromium) until a worker that it ended lets go of its core.
+ */
+const CALM_MS = 3_000;
+
+export function openProver({ leave, after, openWorker = inAWorker, failed }: ProverParts): Prover {
   let asked: { claim: Claim; answer: (plan: Answered) => void } | null = null;
+  let stopWaiting: (() => void) | null = null;
   let worker: Worker | null = null;
   let module: WebAssembly.Module | null = null;
   let thinks = false;
   let runsHere = true;
 
+  function calm(): void {
+    stopWaiting?.();
+    stopWaiting = after(CALM_MS, () => {
+      stopWaiting = null;
+      look();
+    });
+  }
+
   /** It cannot be interrupted: its worker is ended, and what was asked is asked again of another. */
   function breakOff(): void {
     worker?.terminate();
     worker = null;
+    if (thinks) calm();
     thinks = false;
   }
 
@@ -58,7 +77,7 @@ export function openProver({ leave, openWorker = inAWorker, failed }: ProverPart
 
   function look(): void {
     if (thinks && (!asked || !leave.granted)) breakOff();
-    if (thinks || !asked || !runsHere || !leave.granted) return;
+    if (thinks || stopWaiting || !asked || !runsHere || !leave.granted) return;
     thinks = true;
     try {
       worker ??= opened();
@@ -73,7 +92,7 @@ export function openProver({ leave, openWorker = inAWorker, failed }: ProverPart
     ask(claim, answer) {
       if (thinks) breakOff();
       asked = { claim, answer };
-      look();
+      calm();
     },
     drop() {
       asked = null;
@@ -82,6 +101,8 @@ export function openProver({ leave, openWorker = inAWorker, failed }: ProverPart
     close() {
       asked = null;
       breakOff();
+      stopWaiting?.();
+      stopWaiting = null;
     },
   };
 }

@@ -33,7 +33,13 @@ function opened() {
   let granted = false;
   let changed = () => {};
   const failed = vi.fn<(why: string) => void>();
+  let [clock, waiting] = [0, [] as { due: number; call: () => void }[]];
   const prover = openProver({
+    after(ms, call) {
+      const one = { due: clock + ms, call };
+      waiting.push(one);
+      return () => (waiting = waiting.filter((other) => other !== one));
+    },
     leave: {
       get granted() {
         return granted;
@@ -51,47 +57,77 @@ function opened() {
     granted = now;
     changed();
   };
-  return { prover, workers, quiet, failed };
+  const pass = (ms: number) => {
+    clock += ms;
+    const due = waiting.filter((one) => one.due <= clock);
+    waiting = waiting.filter((one) => one.due > clock);
+    for (const { call } of due) call();
+  };
+  return { prover, workers, quiet, pass, failed };
 }
 
 const claim = (seed: number) => ({ seed }) as Claim;
 const PLAN = { proven: true } as Extract<Reply, { kind: 'answer' }>['plan'];
 const MODULE = {} as WebAssembly.Module;
+/** Longer than anything here need be waited for. */
+const LONG_MS = 10_000;
+/** A browser lets a worker that it has ended go on for so long. */
+const GOES_ON_MS = 2_000;
 
 test('nothing is loaded before there is a question and quiet', () => {
-  const { prover, workers, quiet } = opened();
+  const { prover, workers, quiet, pass } = opened();
   quiet(true);
   quiet(false);
+  pass(LONG_MS);
   expect(workers).toHaveLength(0);
   prover.ask(claim(1), vi.fn<(plan: Answered) => void>());
+  pass(LONG_MS);
   expect(workers).toHaveLength(0);
   quiet(true);
   expect(workers[0]?.asked).toEqual([{ claim: claim(1), module: null }]);
 });
 
+test('what is asked in one breath with the last is not begun until nothing more comes', () => {
+  const { prover, workers, quiet, pass } = opened();
+  quiet(true);
+  for (let seed = 1; seed <= 5; seed++) {
+    prover.ask(claim(seed), vi.fn<(plan: Answered) => void>());
+    pass(GOES_ON_MS);
+    expect(workers).toHaveLength(0);
+    prover.drop();
+  }
+  prover.ask(claim(6), vi.fn<(plan: Answered) => void>());
+  pass(LONG_MS);
+  expect(workers.map(({ asked }) => asked)).toEqual([[{ claim: claim(6), module: null }]]);
+});
+
 test('an answer comes once, and the same worker takes the next question', () => {
-  const { prover, workers, quiet } = opened();
+  const { prover, workers, quiet, pass } = opened();
   quiet(true);
   const [first, second] = [vi.fn<(plan: Answered) => void>(), vi.fn<(plan: Answered) => void>()];
   prover.ask(claim(1), first);
+  pass(LONG_MS);
   workers[0]?.replies({ kind: 'answer', plan: PLAN });
   expect(first).toHaveBeenCalledExactlyOnceWith(PLAN);
   prover.ask(claim(2), second);
+  pass(LONG_MS);
   workers[0]?.replies({ kind: 'answer', plan: null });
   expect(second).not.toHaveBeenCalled();
   expect(workers).toHaveLength(1);
 });
 
 test('who speaks ends the worker at once; in the quiet after it the question is asked again, without compiling anew', () => {
-  const { prover, workers, quiet } = opened();
+  const { prover, workers, quiet, pass } = opened();
   quiet(true);
   const answer = vi.fn<(plan: Answered) => void>();
   prover.ask(claim(1), answer);
+  pass(LONG_MS);
   workers[0]?.replies({ kind: 'compiled', module: MODULE });
   quiet(false);
   expect(workers[0]?.ended).toBe(true);
   workers[0]?.replies({ kind: 'answer', plan: PLAN });
   expect(answer).not.toHaveBeenCalled();
+  pass(LONG_MS);
   quiet(true);
   expect(workers[1]?.asked).toEqual([{ claim: claim(1), module: MODULE }]);
   workers[1]?.replies({ kind: 'answer', plan: PLAN });
@@ -99,15 +135,42 @@ test('who speaks ends the worker at once; in the quiet after it the question is 
 });
 
 test('a new question, or none, breaks off the one in hand', () => {
-  const { prover, workers, quiet } = opened();
+  const { prover, workers, quiet, pass } = opened();
   quiet(true);
   const answer = vi.fn<(plan: Answered) => void>();
   prover.ask(claim(1), answer);
+  pass(LONG_MS);
   prover.ask(claim(2), answer);
+  expect(workers.map(({ ended }) => ended)).toEqual([true]);
+  pass(LONG_MS);
   expect(workers.map(({ ended }) => ended)).toEqual([true, false]);
   prover.drop();
   expect(workers.map(({ ended }) => ended)).toEqual([true, true]);
   expect(answer).not.toHaveBeenCalled();
+});
+
+test('no worker is opened beside one that was ended while it thought and may not have let go', () => {
+  const { prover, workers, quiet, pass } = opened();
+  quiet(true);
+  prover.ask(claim(1), vi.fn<(plan: Answered) => void>());
+  pass(LONG_MS);
+  quiet(false);
+  quiet(true);
+  pass(GOES_ON_MS);
+  expect(workers).toHaveLength(1);
+  pass(LONG_MS);
+  expect(workers).toHaveLength(2);
+});
+
+test('once it is closed nothing is opened any more', () => {
+  const { prover, workers, quiet, pass } = opened();
+  quiet(true);
+  prover.ask(claim(1), vi.fn<(plan: Answered) => void>());
+  pass(LONG_MS);
+  prover.ask(claim(2), vi.fn<(plan: Answered) => void>());
+  prover.close();
+  pass(LONG_MS);
+  expect(workers.map(({ ended }) => ended)).toEqual([true]);
 });
 
 test('where it does not run it is tried once and never again', () => {
@@ -115,11 +178,13 @@ test('where it does not run it is tried once and never again', () => {
     (worker: FakeWorker | undefined) => worker?.replies({ kind: 'failed', why: 'no memory' }),
     (worker: FakeWorker | undefined) => worker?.breaks('no memory'),
   ]) {
-    const { prover, workers, quiet, failed } = opened();
+    const { prover, workers, quiet, pass, failed } = opened();
     quiet(true);
     prover.ask(claim(1), vi.fn<(plan: Answered) => void>());
+    pass(LONG_MS);
     fails(workers[0]);
     prover.ask(claim(2), vi.fn<(plan: Answered) => void>());
+    pass(LONG_MS);
     expect(workers).toHaveLength(1);
     expect(failed).toHaveBeenCalledExactlyOnceWith('no memory');
   }

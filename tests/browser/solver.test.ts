@@ -1,5 +1,6 @@
 // The solver in the real page: fetched when there is something to prove, broken off when somebody speaks, and no loss where it does not run.
 
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Page } from 'playwright-core';
@@ -7,35 +8,60 @@ import { among, everyKitchen, type SavedKitchen } from './crawl/kitchens.ts';
 import { openTheatre, type Stage, type Theatre } from './crawl/stage.ts';
 
 const BUILT_PAGE = join(import.meta.dirname, '..', '..', 'dist');
-const QUIET_MS = 60_000;
+const PATIENCE_MS = 40_000;
+/** Of a solver that gives way; a browser makes one that does not after two seconds. */
+const GONE_WITHIN_MS = 1_000;
 
 let theatre: Theatre;
 let stage: Stage;
 const fetched: string[] = [];
 const workers = { opened: 0, open: 0 };
 
-/** Four batches, and nobody has begun: our own search does not prove that plan. */
-function fourBatches(): SavedKitchen {
+/** Nobody has begun. Of four batches our own search does not prove the plan. */
+function planned(batches: number): SavedKitchen {
   const [first] = everyKitchen().filter(({ away, asks }) => !away && asks === null);
   if (!first) throw new Error('There is no kitchen to begin from.');
-  const four = among(first, 4);
+  const many = among(first, batches);
   return {
-    ...four,
-    events: four.events.filter(({ type }) => ['batch.planned', 'canner.set'].includes(type)),
+    ...many,
+    events: many.events.filter(({ type }) => ['batch.planned', 'canner.set'].includes(type)),
   };
 }
 
 const planBy = (page: Page): Promise<string> =>
   page.evaluate(() => document.documentElement.dataset['planBy'] ?? '');
 
-const provenWithin = (page: Page): Promise<unknown> =>
-  page.waitForFunction(() => document.documentElement.dataset['planBy']?.includes('within'), undefined, {
-    timeout: QUIET_MS,
+/** Ends the greeting, and whatever else waits to be said: the solver waits for quiet. */
+async function hush(page: Page): Promise<void> {
+  const speaks = () => page.evaluate(() => document.documentElement.dataset['saying'] !== '');
+  for (let quiet = 0; quiet < 5;) {
+    if (await speaks()) await page.keyboard.press('q');
+    quiet = (await speaks()) ? 0 : quiet + 1;
+    await page.waitForTimeout(100);
+  }
+}
+
+/** Threads of workers in any page that runs now; no other browser runs beside this test. */
+function workerThreads(): number {
+  const inProcess = (pid: string): string[] =>
+    readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes('--type=renderer')
+      ? readdirSync(`/proc/${pid}/task`).map((thread) =>
+          readFileSync(`/proc/${pid}/task/${thread}/comm`, 'utf8').trim(),
+        )
+      : [];
+  const names = readdirSync('/proc').flatMap((pid) => {
+    try {
+      return /^\d+$/.test(pid) ? inProcess(pid) : [];
+    } catch {
+      return []; // ended while it was looked at
+    }
   });
+  return names.filter((name) => name.startsWith('DedicatedWorke')).length;
+}
 
 beforeAll(async () => {
   theatre = await openTheatre(BUILT_PAGE);
-  stage = await theatre.stage(100, true);
+  stage = await theatre.stage(100, { voice: true, solver: true });
   stage.page.on('request', (request) => fetched.push(request.url()));
   stage.page.on('worker', (worker) => {
     if (!worker.url().includes('solver')) return;
@@ -47,21 +73,24 @@ beforeAll(async () => {
 afterAll(() => theatre.close());
 
 test('one batch fetches nothing of the solver', async () => {
-  await stage.open(
-    { ...among(fourBatches(), 1), events: fourBatches().events.slice(0, 1) },
-    { fewWords: true },
-  );
-  await stage.page.waitForTimeout(5_000);
+  await stage.open({ ...planned(1) }, { fewWords: true });
+  await hush(stage.page);
+  await stage.page.waitForTimeout(4_000);
   expect(fetched.filter((url) => /solver|cp_sat/.test(url))).toEqual([]);
 });
 
-test('several are proven in the quiet; who speaks ends it, and it goes on in the quiet after', async () => {
+test('several are proven in the quiet; who speaks ends it at once, and it goes on in the quiet after', async () => {
   const { page } = stage;
-  await stage.open(fourBatches(), { fewWords: true });
-  await expect.poll(() => workers.open, { timeout: QUIET_MS }).toBe(1);
+  await stage.open(planned(4), { fewWords: true });
+  await hush(page);
+  await expect.poll(() => workers.open, { timeout: PATIENCE_MS }).toBe(1);
+  await page.waitForTimeout(1_000);
+  const threads = workerThreads();
   await page.keyboard.press('l');
-  await expect.poll(() => workers.open, { timeout: 6_000 }).toBe(0);
-  await provenWithin(page);
+  await expect.poll(() => workers.open, { timeout: 2_000, interval: 20 }).toBe(0);
+  await expect.poll(workerThreads, { timeout: GONE_WITHIN_MS, interval: 20 }).toBe(threads - 1);
+  await hush(page);
+  await expect.poll(() => planBy(page), { timeout: PATIENCE_MS }).toContain('within');
   expect(workers.opened).toBe(2);
   await page.locator('.short-open').click();
   expect(await page.locator('.evening-by').innerText()).toMatch(/^Proven: for these times no/);
@@ -70,8 +99,9 @@ test('several are proven in the quiet; who speaks ends it, and it goes on in the
 test('where it cannot be fetched the plan stands, and says whose it is', async () => {
   const { page } = stage;
   await page.route(/cp_sat/, (route) => route.abort());
-  await stage.open(fourBatches(), { fewWords: true });
-  await expect.poll(() => workers.open, { timeout: QUIET_MS }).toBe(1);
+  await stage.open(planned(4), { fewWords: true });
+  await hush(page);
+  await expect.poll(() => workers.opened, { timeout: PATIENCE_MS }).toBe(3);
   await expect.poll(() => workers.open, { timeout: 6_000 }).toBe(0);
   expect(await planBy(page)).toBe('own');
   await page.locator('.short-open').click();

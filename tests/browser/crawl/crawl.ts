@@ -308,7 +308,7 @@ async function paintAll(
   say: (what: string) => void,
 ): Promise<Paint> {
   say('measuring paint at a quarter of the speed');
-  const stage = await theatre.stage(100, true);
+  const stage = await theatre.stage(100, { voice: true, solver: true });
   const paint = noPaint();
   for (const [i, kitchen] of kitchens.filter((_, n) => n % 8 === 0).entries()) {
     const device = devices[i % devices.length];

@@ -32,9 +32,16 @@ export interface Opening {
   language?: 'en' | 'es';
 }
 
+/** What of the page is there beside what is seen. */
+export interface Parts {
+  /** Where time is measured. */
+  voice?: boolean;
+  solver?: boolean;
+}
+
 export interface Theatre {
-  /** A browser of its own, with the text size that its user set, per cent; with the page's voice where time is measured. */
-  stage(text?: Look['text'], voice?: boolean): Promise<Stage>;
+  /** A browser of its own, with the text size that its user set, per cent. */
+  stage(text?: Look['text'], parts?: Parts): Promise<Stage>;
   close(): Promise<void>;
 }
 
@@ -50,9 +57,9 @@ export async function openTheatre(folder: string): Promise<Theatre> {
   const stages: Stage[] = [];
   const url = `http://localhost:${server.port}`;
   return {
-    async stage(text = 100, voice = false) {
+    async stage(text = 100, parts = {}) {
       const profile = await mkdtemp(join(place, 'profile-'));
-      const stage = await openStage(await openBrowser(executablePath, profile, text), url, voice);
+      const stage = await openStage(await openBrowser(executablePath, profile, text), url, parts);
       stages.push(stage);
       return stage;
     },
@@ -78,20 +85,27 @@ async function openBrowser(executablePath: string, profile: string, text: number
   });
 }
 
+function leftOut({ voice = false, solver = false }: Parts): RegExp[] {
+  return [
+    /\.onnx$|ear\.worker/,
+    ...(voice ? [] : [/flite|ort-wasm|soundswallower/]),
+    ...(solver ? [] : [/cp_sat/]),
+  ];
+}
+
 /** A machine that is busy elsewhere is slow, and no fault of the page. */
 const PATIENCE_MS = 180_000;
 
 const usual = { units: 'us', theme: 'system', hand: 'right', letterKeys: true };
 
-async function openStage(context: BrowserContext, url: string, voice: boolean): Promise<Stage> {
+async function openStage(context: BrowserContext, url: string, parts: Parts): Promise<Stage> {
   const page = context.pages()[0] ?? (await context.newPage());
   page.setDefaultTimeout(PATIENCE_MS);
   // The runner's compiler wraps functions in this name; the page that receives them does not know it.
   await page.addInitScript('globalThis.__name = (f) => f');
   await page.addInitScript(LATER);
   // Ear and voice are not what is looked at here: without their models the page says so and goes on by touch and key.
-  const left = voice ? /\.onnx$|ear\.worker/ : /\.(wasm|onnx)$|flite|ear\.worker/;
-  await page.route(left, (route) => route.abort());
+  for (const left of leftOut(parts)) await page.route(left, (route) => route.abort());
   const devtools = await context.newCDPSession(page);
   const stage: Stage = {
     page,

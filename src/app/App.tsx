@@ -1,6 +1,6 @@
 // The whole page, pure from its props: the planning page to sit down with, or the cooking screen to glance at.
 
-import { memo, useCallback, useEffect, useMemo, useState } from 'react';
+import { memo, startTransition, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { TalkCommand } from '../../machines/dialogue/commands.ts';
 import type { Choice } from '../kitchen/view.ts';
 import type { AppProps, Answer } from './actions.ts';
@@ -13,6 +13,7 @@ import { HelpSheet } from './sheets/HelpSheet.tsx';
 import { JarSheet } from './sheets/JarSheet.tsx';
 import { MicrophoneSheet } from './sheets/MicrophoneSheet.tsx';
 import { MoreInWaiting } from './sheets/MoreSheet.tsx';
+import { seenFirst } from './sheets/seenFirst.ts';
 import { SeeSheet } from './sheets/SeeSheet.tsx';
 import { ReadingSheet } from './sheets/ReadingSheet.tsx';
 import { SettingsSheet } from './sheets/SettingsSheet.tsx';
@@ -39,14 +40,18 @@ export function App(props: AppProps) {
   const cooking = page === 'stove' && subject !== null;
   const { actions } = props;
   const choose = useMemo(() => chooser(actions, setOpen), [actions]);
-  const openMore = useCallback(() => setOpen('more'), []);
+  const more = useRef<HTMLDialogElement>(null);
+  const openMore = useCallback(() => {
+    const open = () => startTransition(() => setOpen('more'));
+    if (!seenFirst(more.current, open)) setOpen('more');
+  }, []);
   const openSee = useCallback(() => setOpen('see'), []);
   const openEvening = useCallback(() => setOpen('evening'), []);
   const [armed, setArmed] = useArmed();
   useKeys(
     cooking && open === null,
     settings.letterKeys,
-    useKeyActs(props, subject, choose, setOpen, setArmed),
+    useKeyActs(props, subject, choose, openMore, setOpen, setArmed),
   );
   useTalkKey(cooking && open === null, props.actions.call);
   return (
@@ -79,6 +84,7 @@ export function App(props: AppProps) {
         <MoreInWaiting
           {...props}
           open={open === 'more'}
+          dialog={more}
           subject={subject}
           onChoose={choose}
           onClose={() => setOpen(null)}
@@ -146,6 +152,7 @@ function useKeyActs(
   { view, actions, catalogue }: AppProps,
   subject: Subject | null,
   choose: (choice: Choice) => void,
+  openMore: () => void,
   setOpen: (open: Open) => void,
   arm: (what: string | null) => void,
 ) {
@@ -172,8 +179,9 @@ function useKeyActs(
       case 'main':
         return press(choices.find((choice) => choice.main));
       case 'more':
+        return openMore();
       case 'help':
-        return setOpen(act.kind);
+        return setOpen('help');
       case 'turn':
         return turn(view, subject, act.by, actions.focus);
     }

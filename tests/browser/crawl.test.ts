@@ -5,6 +5,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { noContrast, contrastOf } from './crawl/contrast.ts';
 import { hasLeft, noRain, rainOn, randomOf, wipe } from './crawl/droplets.ts';
 import { among, everyKitchen } from './crawl/kitchens.ts';
+import { isSlowAgain } from './crawl/paint.ts';
 import { Darkroom } from './crawl/pixels.ts';
 import { DEVICES, looksOf, type Look } from './crawl/sizes.ts';
 import { openTheatre, type Stage, type Theatre } from './crawl/stage.ts';
@@ -68,6 +69,46 @@ test('every word stands on what is painted around it at 7:1, clocks and actions 
     );
   expect(contrast.faults).toEqual([]);
   expect(contrast.words).toBeGreaterThan(10);
+});
+
+test('More is seen at its key, takes the keys from the screen behind, and Escape at once puts it away', async () => {
+  const [kitchen] = some;
+  const [phone] = DEVICES;
+  if (!kitchen || !phone) throw new Error('Nothing to press on.');
+  const { page } = stage;
+  await stage.open(kitchen);
+  await stage.turnTo({ device: phone, theme: 'dark', text: 100, hand: 'right' });
+  await page.waitForSelector('dialog.sheet', { state: 'attached' });
+  const seen = await page.evaluate(async () => {
+    const press = (key: string) =>
+      document.body.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
+    const dialogs = () => [...document.querySelectorAll<HTMLDialogElement>('dialog.sheet')];
+    const open = () => dialogs().filter((one) => one.open).length;
+    const steps: number[] = [];
+    press('m');
+    steps.push(open());
+    press('?'); // another sheet's key, at the screen that is out of sight
+    press('Escape');
+    steps.push(open());
+    await new Promise((done) => setTimeout(done, 600));
+    steps.push(open());
+    press('m');
+    await new Promise((done) => setTimeout(done, 600));
+    steps.push(open(), dialogs().filter((one) => one.matches(':modal')).length);
+    return steps;
+  });
+  expect(seen).toEqual([1, 0, 0, 1, 1]);
+  expect(await page.locator('dialog[open] .choice-list li').count()).toBeGreaterThan(0);
+  expect(await page.locator('dialog[open] .lead').first().isVisible()).toBe(true);
+  await page.keyboard.press('Escape');
+  await page.waitForTimeout(600);
+  expect(await page.locator('dialog[open]').count()).toBe(0);
+});
+
+test('a press that was slow once is a fault only if it is slow again', () => {
+  const press = (ms: number, ...again: number[]) =>
+    isSlowAgain({ what: 'm', ms, waitedMs: 0, workedMs: 0, again });
+  expect([press(48), press(56), press(56, 24, 64), press(200, 16, 48)]).toEqual([false, true, true, false]);
 });
 
 test('a hand that wipes across the glass leaves the page where it is', async () => {

@@ -19,6 +19,8 @@ import { useLater } from './useLater.ts';
 interface MoreSheetProps extends Pick<AppProps, 'view' | 'actions' | 'settings' | 'catalogue'> {
   /** Until then its head waits, out of sight. */
   open: boolean;
+  /** Where the press that opens it finds it. */
+  dialog?: React.RefObject<HTMLDialogElement | null>;
   subject: Subject;
   onChoose: (choice: Choice) => void;
   onClose: () => void;
@@ -27,6 +29,7 @@ interface MoreSheetProps extends Pick<AppProps, 'view' | 'actions' | 'settings' 
 
 export function MoreSheet({
   open,
+  dialog,
   view,
   actions,
   settings,
@@ -44,6 +47,7 @@ export function MoreSheet({
       closeLabel={word('screen.close')}
       tall
       waiting={!open}
+      {...(dialog && { dialog })}
       onClose={onClose}
     >
       <p className="lead">{catalogue.text(thing.doing)}</p>
@@ -99,7 +103,7 @@ function Rest({
   subject,
   onChoose,
   onGo,
-}: Omit<MoreSheetProps, 'open' | 'onClose'>) {
+}: Omit<MoreSheetProps, 'open' | 'dialog' | 'onClose'>) {
   const word = (key: string) => catalogue.text({ key });
   const batch = subject.kind === 'batch' ? subject.batch : null;
   const { warning } = subject.kind === 'batch' ? subject.batch : subject.canner;

@@ -1,6 +1,6 @@
 // A sheet laid over the screen: the rest on demand. Escape or its button puts it away; a drop beside it does not.
 
-import { startTransition, useEffect, useId, useRef } from 'react';
+import { startTransition, useEffect, useId, useLayoutEffect, useRef } from 'react';
 import { afterPaint } from '../afterPaint.ts';
 
 interface SheetProps {
@@ -10,14 +10,20 @@ interface SheetProps {
   tall?: boolean;
   /** Drawn and laid out before it is asked for, and not seen: opening it then costs its paint alone. */
   waiting?: boolean;
+  /** Where the one who opens it may find it. */
+  dialog?: React.RefObject<HTMLDialogElement | null>;
   onClose: () => void;
   children: React.ReactNode;
 }
 
-export function Sheet({ title, closeLabel, tall, waiting = false, onClose, children }: SheetProps) {
-  const ref = useRef<HTMLDialogElement>(null);
+export function Sheet({ title, closeLabel, tall, waiting = false, dialog, onClose, children }: SheetProps) {
+  const own = useRef<HTMLDialogElement>(null);
+  const ref = dialog ?? own;
   const id = useId();
   useModal(ref, !waiting, onClose);
+  useLayoutEffect(() => {
+    if (!waiting) ref.current?.removeAttribute('data-early');
+  }, [ref, waiting]);
   return (
     <dialog
       ref={ref}

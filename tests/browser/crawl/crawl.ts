@@ -11,7 +11,7 @@ import { nothing, rowsOf, type Found, type Told, type Walk } from './found.ts';
 import { among, everyKitchen, type SavedKitchen } from './kitchens.ts';
 import { keysOf, noKeys, type Keys } from './keyboard.ts';
 import { everyLeaf } from './pages.ts';
-import { noPaint, paintOf, sayInteraction, slowestFirst, type Paint } from './paint.ts';
+import { noPaint, paintOf, sayPress, slowestFirst, type Paint } from './paint.ts';
 import { Darkroom } from './pixels.ts';
 import { otherProducts } from './products.ts';
 import { paintRows } from './rows.ts';
@@ -321,6 +321,6 @@ async function paintAll(
       );
   }
   await stage.close();
-  for (const one of slowestFirst(paint.interactions).slice(0, SLOWEST)) say(sayInteraction(one));
+  for (const one of slowestFirst(paint.interactions).slice(0, SLOWEST)) say(sayPress(one));
   return paint;
 }

@@ -6,19 +6,32 @@ import { nowPressing, startWatching, stopWatching, type Interaction, type Shift 
 import type { Look } from './sizes.ts';
 import type { Stage } from './stage.ts';
 
+/** What was pressed where, and how long until the next paint, ms, in steps of 8 (the Event Timing API rounds so). */
+export interface Press extends Interaction {
+  /** The same press on the same screen, opened anew, twice: where the first was too slow. */
+  again: number[];
+}
+
 export interface Paint {
-  /** Each interaction: what was pressed where, and how long until the next paint, ms, in steps of 8 (the Event Timing API rounds so). */
-  interactions: Interaction[];
+  interactions: Press[];
   shifts: Shift[];
   /** As many presses on an empty page, of which those quicker than 16 ms are not reported. */
   ofNothing: { presses: number; interactions: Interaction[] };
 }
 
-export const sayInteraction = ({ what, ms, waitedMs, workedMs }: Interaction): string =>
-  `${ms} ms: ${what}; waited ${waitedMs.toFixed(0)} and worked ${workedMs.toFixed(0)} of them before the frame`;
+export const sayPress = ({ what, ms, waitedMs, workedMs, again }: Press): string =>
+  `${ms} ms${again.length > 0 ? `, again ${again.join(' and ')}` : ''}: ${what}; waited ${waitedMs.toFixed(0)} and worked ${workedMs.toFixed(0)} of them before the frame`;
 
-export const slowestFirst = (interactions: readonly Interaction[]): Interaction[] =>
-  interactions.toSorted((a, b) => b.ms - a.ms);
+export const slowestFirst = (presses: readonly Press[]): Press[] => presses.toSorted((a, b) => b.ms - a.ms);
+
+/** The Event Timing API rounds to the nearest 8 ms (W3C Event Timing, `duration`): 48 may be up to 52, and 56 is over 50. */
+const ROUNDED_MS = 48;
+
+export const isSlow = (ms: number): boolean => ms > ROUNDED_MS;
+
+/** The page's own slowness comes again; what another program took from it does not: the middle of three decides. */
+export const isSlowAgain = ({ ms, again }: Press): boolean =>
+  isSlow(ms) && (again.length === 0 || isSlow(quantile([ms, ...again], 0.5)));
 
 export const noPaint = (): Paint => ({
   interactions: [],
@@ -31,8 +44,31 @@ const SLOWER = 4;
 const SETTLED_MS = 2_000;
 const KEYS = ['ArrowRight', 'ArrowLeft', 'm', 'Escape', 'l', 'Enter'];
 
-/** Presses what a cook presses on one screen: opens and closes More, turns to the next pot, holds, and does the main step. */
+/** Times that a screen is gone through once more where a press was too slow. */
+const AGAIN = 2;
+
+/** Goes through one screen, and through it again where a press was too slow. */
 export async function paintOf(stage: Stage, kitchen: SavedKitchen, look: Look, paint: Paint): Promise<void> {
+  const first = noPaint();
+  await pressedOn(stage, kitchen, look, first);
+  const slow = first.interactions.filter(({ ms }) => isSlow(ms));
+  for (let n = 0; n < AGAIN && slow.length > 0; n++) {
+    const more = noPaint();
+    await pressedOn(stage, kitchen, look, more);
+    for (const press of slow)
+      press.again.push(more.interactions.find(({ what }) => what === press.what)?.ms ?? UNREPORTED_MS);
+  }
+  paint.interactions.push(...first.interactions);
+  paint.shifts.push(...first.shifts);
+  paint.ofNothing.presses += first.ofNothing.presses;
+  paint.ofNothing.interactions.push(...first.ofNothing.interactions);
+}
+
+/** One quicker than 16 ms is not reported. */
+const UNREPORTED_MS = 8;
+
+/** Presses what a cook presses on one screen: opens and closes More, turns to the next pot, holds, and does the main step. */
+async function pressedOn(stage: Stage, kitchen: SavedKitchen, look: Look, paint: Paint): Promise<void> {
   const { page } = stage;
   await stage.open(kitchen);
   await stage.turnTo(look);
@@ -49,7 +85,9 @@ export async function paintOf(stage: Stage, kitchen: SavedKitchen, look: Look, p
   await slowed(stage, 1);
   const seen = await page.evaluate(stopWatching);
   const where = `${kitchen.name}, ${look.device.name}`;
-  paint.interactions.push(...seen.interactions.map((one) => ({ ...one, what: `${one.what} (${where})` })));
+  paint.interactions.push(
+    ...seen.interactions.map((one) => ({ ...one, what: `${one.what} (${where})`, again: [] })),
+  );
   paint.shifts.push(...seen.shifts.map((shift) => ({ ...shift, after: `${shift.after} (${where})` })));
   await paintOfNothing(stage, paint);
 }

@@ -42,12 +42,17 @@ export interface MouthParts {
   own: (name: string | null, language: MouthSettings['language']) => Promise<Voice | null>;
   settings?: Partial<MouthSettings>;
   breathMs?: number;
+  /** How long a sentence stands on the screen that could not be said. */
+  standsMs?: ((words: string) => number) | undefined;
 }
 
 /** A sentence does not wait longer than this for a voice that is still loading. */
 const VOICE_PATIENCE_MS = 15_000;
 /** Between one thing said and the next: time to take it in, to answer, and to hear that another begins. Chosen by ear, no source. */
 const BREATH_MS = 550;
+/** As many letters and spaces as a voice says in a second (150 words of six a minute; common practice, no source). */
+const LETTERS_A_SECOND = 15;
+const standsAsLongAsItWouldSound = (words: string): number => (words.length / LETTERS_A_SECOND) * 1000;
 /** While the cook speaks over it, a quarter of the amplitude: 12 dB less, still to be followed. */
 const DUCKED = 0.25;
 
@@ -72,7 +77,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
   let turn: symbol | null = null;
   let ducked = false;
   let inDanger = false;
-  let endBreath: () => void = () => {};
+  let endWait: () => void = () => {};
 
   async function chooseVoice(): Promise<Voice> {
     const own = await parts.own(settings.speaker, settings.language);
@@ -112,6 +117,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
     const mine = Symbol('turn');
     turn = mine;
     const words = spoken(text);
+    const begun = performance.now();
     const chosen = await patiently((voice ??= chooseVoice()));
     let outcome = chosen === null ? 'failed' : await sayWith(chosen, words, mine);
     if (outcome === 'failed' && chosen !== null && chosen !== parts.bundled && chosen !== nobody) {
@@ -119,14 +125,19 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
       outcome = await sayWith(await voice, words, mine);
     }
     if (turn === mine) speaking.tell(null);
-    if (turn === mine && outcome === 'spoken' && !inDanger) await breath();
-    return outcome;
+    if (turn !== mine) return outcome === 'failed' ? 'cut' : outcome;
+    // What nobody hears can be read: it does not make way at once. In danger the alarm goes on.
+    const stands = (parts.standsMs ?? standsAsLongAsItWouldSound)(words) - (performance.now() - begun);
+    if (!inDanger) await wait(outcome === 'failed' ? stands : (parts.breathMs ?? BREATH_MS));
+    return turn !== mine && outcome === 'failed' ? 'cut' : outcome;
   }
 
-  function breath(): Promise<void> {
+  /** Until then, or until the turn is cut. */
+  function wait(ms: number): Promise<void> {
+    if (ms <= 0) return Promise.resolve();
     return new Promise((resolve) => {
-      const timer = setTimeout(() => endBreath(), parts.breathMs ?? BREATH_MS);
-      endBreath = () => {
+      const timer = setTimeout(() => endWait(), ms);
+      endWait = () => {
         clearTimeout(timer);
         resolve();
       };
@@ -157,7 +168,7 @@ export function createMouth(parts: MouthParts): SpeakingMouth {
   }
 
   function cut(): void {
-    endBreath();
+    endWait();
     saying?.cut();
     sounding?.stop();
     [turn, saying, sounding] = [null, null, null];

@@ -63,7 +63,15 @@ function setUp(change: Partial<MouthParts> = {}) {
     string
   >;
   const bundled = createBundledVoice(synthesiser, player);
-  const mouth = createMouth({ player, sounds, bundled, own: async () => null, breathMs: 0, ...change });
+  const mouth = createMouth({
+    player,
+    sounds,
+    bundled,
+    own: async () => null,
+    breathMs: 0,
+    standsMs: () => 0,
+    ...change,
+  });
   const states: MouthState[] = [];
   const speaking: boolean[] = [];
   mouth.onState((state) => states.push(state));
@@ -261,6 +269,40 @@ describe('a voice that never comes', () => {
     const outcome = say('One.');
     await vi.advanceTimersByTimeAsync(15_000);
     expect(await outcome).toBe('failed');
+  });
+});
+
+describe('what cannot be said', () => {
+  const muted = async (urgency: 'step' | 'danger', words = 'The plum has reached its weight.') => {
+    vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'performance'] });
+    const { mouth, synthesiser } = setUp({ standsMs: undefined });
+    synthesiser.works = false;
+    const over: string[] = [];
+    void mouth.speak({ id: 1, text: words, urgency }).then((outcome) => over.push(outcome));
+    await vi.advanceTimersByTimeAsync(0);
+    return { mouth, over };
+  };
+  afterEach(() => void vi.useRealTimers());
+
+  it('stands as long as it would have sounded, 32 letters about two seconds', async () => {
+    const { over } = await muted('step');
+    await vi.advanceTimersByTimeAsync(2000);
+    expect(over).toEqual([]);
+    await vi.advanceTimersByTimeAsync(200);
+    expect(over).toEqual(['failed']);
+  });
+
+  it('makes way at once when it is cut, and is then not taken for read', async () => {
+    const { mouth, over } = await muted('step');
+    await vi.advanceTimersByTimeAsync(500);
+    mouth.cut();
+    await vi.advanceTimersByTimeAsync(0);
+    expect(over).toEqual(['cut']);
+  });
+
+  it('holds up no alarm', async () => {
+    const { over } = await muted('danger');
+    expect(over).toEqual(['failed']);
   });
 });
 

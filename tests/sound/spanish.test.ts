@@ -55,6 +55,7 @@ function mouthWith(own: Voice | null) {
     own: async (_name, language) => (language === 'es' ? own : null),
     settings: { language: 'es' },
     breathMs: 0,
+    standsMs: () => 0,
   });
   mouth.onState((state) => states.push(state));
   return { mouth, bundled, states };

@@ -35,13 +35,16 @@ export function EveningPanel({ view, catalogue, headed = true }: EveningPanelPro
       {headed && <h2>{word('screen.evening.title')}</h2>}
       {agenda.length > 0 && (
         <ol className="evening-agenda">
-          {agenda.map((line) => (
-            <li key={line.id}>
-              <b>{at(line.at)}</b>
-              <span>{line.names.join(', ') || numberedCanner(line.canner, word)}</span>
-              <span className="next-step">{word(`screen.evening.step.${line.step}`)}</span>
-            </li>
-          ))}
+          {agenda.map((line) => {
+            const whose = line.names.join(', ') || numberedCanner(line.canner, word);
+            return (
+              <li key={line.id}>
+                <b>{at(line.at)}</b>
+                {whose && <span>{whose}</span>}
+                <span className="next-step">{word(`screen.evening.step.${line.step}`)}</span>
+              </li>
+            );
+          })}
         </ol>
       )}
       {advice.length > 0 && (

@@ -3,7 +3,7 @@
 
 import type { Answered } from '../kitchen/evening/planner.ts';
 import type { Claim, Prover } from '../kitchen/evening/prover.ts';
-import type { Question, Reply } from './solver.worker.ts';
+import type { Reply, Told } from './solver.worker.ts';
 
 /** Whether it may think now; called back when that changes. */
 export interface Leave {
@@ -20,18 +20,22 @@ export interface ProverParts {
   failed?: (why: string) => void;
 }
 
-/**
- * From a question, or from the end of a worker that was thinking, ms. One thing told is mostly followed by another; and
- * a browser may need two seconds (seen in Chromium) until a worker that it ended lets go of its core.
- */
+/** From the last question on, or since it had to be held, ms: one thing told is mostly followed by another. */
 const CALM_MS = 3_000;
 
+interface Asked {
+  claim: Claim;
+  answer: (plan: Answered) => void;
+}
+
 export function openProver({ leave, after, openWorker = inAWorker, failed }: ProverParts): Prover {
-  let asked: { claim: Claim; answer: (plan: Answered) => void } | null = null;
+  let asked: Asked | null = null;
+  /** What the worker thinks about, or is held over. */
+  let inHand: Asked | null = null;
+  let isHeld = false;
   let stopWaiting: (() => void) | null = null;
   let worker: Worker | null = null;
   let module: WebAssembly.Module | null = null;
-  let thinks = false;
   let runsHere = true;
 
   function calm(): void {
@@ -42,18 +46,32 @@ export function openProver({ leave, after, openWorker = inAWorker, failed }: Pro
     });
   }
 
-  /** It cannot be interrupted: its worker is ended, and what was asked is asked again of another. */
-  function breakOff(): void {
+  function hold(on: boolean): void {
+    if (!inHand || isHeld === on) return;
+    isHeld = on;
+    tell({ held: on });
+  }
+
+  function end(): void {
     worker?.terminate();
     worker = null;
-    if (thinks) calm();
-    thinks = false;
+    inHand = null;
+    isHeld = false;
   }
 
   function giveUp(why: string): void {
-    breakOff();
+    end();
     runsHere = false;
     failed?.(why);
+  }
+
+  function tell(told: Told): void {
+    try {
+      worker ??= opened();
+      worker.postMessage(told);
+    } catch (error) {
+      giveUp(String(error));
+    }
   }
 
   function opened(): Worker {
@@ -62,12 +80,7 @@ export function openProver({ leave, after, openWorker = inAWorker, failed }: Pro
       if (worker !== fresh) return;
       if (data.kind === 'compiled') module = data.module;
       else if (data.kind === 'failed') giveUp(data.why);
-      else {
-        thinks = false;
-        const done = asked;
-        asked = null;
-        if (data.plan) done?.answer(data.plan);
-      }
+      else answered(data.plan);
     });
     fresh.addEventListener('error', ({ message }) => {
       if (worker === fresh) giveUp(message);
@@ -75,24 +88,37 @@ export function openProver({ leave, after, openWorker = inAWorker, failed }: Pro
     return fresh;
   }
 
-  function look(): void {
-    if (thinks && (!asked || !leave.granted)) breakOff();
-    if (thinks || stopWaiting || !asked || !runsHere || !leave.granted) return;
-    thinks = true;
-    try {
-      worker ??= opened();
-      worker.postMessage({ claim: asked.claim, module } satisfies Question);
-    } catch (error) {
-      giveUp(String(error));
+  function answered(plan: Answered | null): void {
+    hold(false); // it was done before it heard of it
+    const done = inHand;
+    inHand = null;
+    if (done === asked) {
+      asked = null;
+      if (plan) done?.answer(plan);
     }
+    look();
+  }
+
+  /** To end a worker takes a while of a core, too: it is held at once, and ended when nobody waits for an answer. */
+  function look(): void {
+    if (inHand && !isHeld && (inHand !== asked || !leave.granted)) {
+      hold(true);
+      calm();
+    }
+    if (stopWaiting) return;
+    if (inHand && inHand !== asked) end();
+    if (!asked || !runsHere || !leave.granted) return;
+    if (inHand) return hold(false);
+    inHand = asked;
+    tell({ claim: asked.claim, module });
   }
 
   leave.onChange(look);
   return {
     ask(claim, answer) {
-      if (thinks) breakOff();
       asked = { claim, answer };
       calm();
+      look();
     },
     drop() {
       asked = null;
@@ -100,9 +126,9 @@ export function openProver({ leave, after, openWorker = inAWorker, failed }: Pro
     },
     close() {
       asked = null;
-      breakOff();
       stopWaiting?.();
       stopWaiting = null;
+      end();
     },
   };
 }

@@ -5,17 +5,19 @@ import type { Answered } from '../../src/kitchen/evening/planner.ts';
 import type { Claim } from '../../src/kitchen/evening/prover.ts';
 import { isCapable } from '../../src/solver/capable.ts';
 import { openProver } from '../../src/solver/openProver.ts';
-import type { Question, Reply } from '../../src/solver/solver.worker.ts';
+import type { Question, Reply, Told } from '../../src/solver/solver.worker.ts';
 
 class FakeWorker {
   readonly asked: Question[] = [];
+  held = false;
   ended = false;
   readonly #listeners = new Map<string, (event: object) => void>();
   addEventListener(type: string, listener: (event: object) => void): void {
     this.#listeners.set(type, listener);
   }
-  postMessage(question: Question): void {
-    this.asked.push(question);
+  postMessage(told: Told): void {
+    if ('held' in told) this.held = told.held;
+    else this.asked.push(told);
   }
   terminate(): void {
     this.ended = true;
@@ -71,8 +73,7 @@ const PLAN = { proven: true } as Extract<Reply, { kind: 'answer' }>['plan'];
 const MODULE = {} as WebAssembly.Module;
 /** Longer than anything here need be waited for. */
 const LONG_MS = 10_000;
-/** A browser lets a worker that it has ended go on for so long. */
-const GOES_ON_MS = 2_000;
+const SOON_MS = 2_000;
 
 test('nothing is loaded before there is a question and quiet', () => {
   const { prover, workers, quiet, pass } = opened();
@@ -92,7 +93,7 @@ test('what is asked in one breath with the last is not begun until nothing more 
   quiet(true);
   for (let seed = 1; seed <= 5; seed++) {
     prover.ask(claim(seed), vi.fn<(plan: Answered) => void>());
-    pass(GOES_ON_MS);
+    pass(SOON_MS);
     expect(workers).toHaveLength(0);
     prover.drop();
   }
@@ -116,50 +117,75 @@ test('an answer comes once, and the same worker takes the next question', () => 
   expect(workers).toHaveLength(1);
 });
 
-test('who speaks ends the worker at once; in the quiet after it the question is asked again, without compiling anew', () => {
+test('who speaks has it held at once; in the quiet after it goes on with the same', () => {
   const { prover, workers, quiet, pass } = opened();
   quiet(true);
   const answer = vi.fn<(plan: Answered) => void>();
   prover.ask(claim(1), answer);
   pass(LONG_MS);
-  workers[0]?.replies({ kind: 'compiled', module: MODULE });
   quiet(false);
-  expect(workers[0]?.ended).toBe(true);
-  workers[0]?.replies({ kind: 'answer', plan: PLAN });
-  expect(answer).not.toHaveBeenCalled();
+  expect(workers[0]?.held).toBe(true);
   pass(LONG_MS);
+  expect(workers[0]?.held).toBe(true);
   quiet(true);
-  expect(workers[1]?.asked).toEqual([{ claim: claim(1), module: MODULE }]);
-  workers[1]?.replies({ kind: 'answer', plan: PLAN });
+  expect(workers).toHaveLength(1);
+  expect(workers[0]).toMatchObject({ held: false, ended: false, asked: [{ claim: claim(1), module: null }] });
+  workers[0]?.replies({ kind: 'answer', plan: PLAN });
   expect(answer).toHaveBeenCalledExactlyOnceWith(PLAN);
 });
 
-test('a new question, or none, breaks off the one in hand', () => {
-  const { prover, workers, quiet, pass } = opened();
-  quiet(true);
-  const answer = vi.fn<(plan: Answered) => void>();
-  prover.ask(claim(1), answer);
-  pass(LONG_MS);
-  prover.ask(claim(2), answer);
-  expect(workers.map(({ ended }) => ended)).toEqual([true]);
-  pass(LONG_MS);
-  expect(workers.map(({ ended }) => ended)).toEqual([true, false]);
-  prover.drop();
-  expect(workers.map(({ ended }) => ended)).toEqual([true, true]);
-  expect(answer).not.toHaveBeenCalled();
-});
-
-test('no worker is opened beside one that was ended while it thought and may not have let go', () => {
+test('it goes on no sooner than a few seconds after it was held', () => {
   const { prover, workers, quiet, pass } = opened();
   quiet(true);
   prover.ask(claim(1), vi.fn<(plan: Answered) => void>());
   pass(LONG_MS);
   quiet(false);
   quiet(true);
-  pass(GOES_ON_MS);
-  expect(workers).toHaveLength(1);
+  pass(SOON_MS);
+  expect(workers[0]?.held).toBe(true);
   pass(LONG_MS);
-  expect(workers).toHaveLength(2);
+  expect(workers[0]?.held).toBe(false);
+});
+
+test('whatever happens has it held at once; it is ended once nobody waits for an answer, and the next does not compile anew', () => {
+  const { prover, workers, quiet, pass } = opened();
+  quiet(true);
+  const [first, second] = [vi.fn<(plan: Answered) => void>(), vi.fn<(plan: Answered) => void>()];
+  prover.ask(claim(1), first);
+  pass(LONG_MS);
+  workers[0]?.replies({ kind: 'compiled', module: MODULE });
+  prover.drop();
+  expect(workers[0]).toMatchObject({ held: true, ended: false });
+  prover.ask(claim(2), second);
+  pass(SOON_MS);
+  expect(workers).toHaveLength(1);
+  expect(workers[0]?.ended).toBe(false);
+  pass(LONG_MS);
+  expect(workers[0]?.ended).toBe(true);
+  expect(workers[1]?.asked).toEqual([{ claim: claim(2), module: MODULE }]);
+  workers[0]?.replies({ kind: 'answer', plan: PLAN });
+  expect(first).not.toHaveBeenCalled();
+  prover.drop();
+  pass(LONG_MS);
+  expect(workers.map(({ ended }) => ended)).toEqual([true, true]);
+  expect(second).not.toHaveBeenCalled();
+});
+
+test('an answer that comes as it is held is taken where it is still wanted, and the worker left free for the next', () => {
+  for (const isWanted of [true, false]) {
+    const { prover, workers, quiet, pass } = opened();
+    quiet(true);
+    const answer = vi.fn<(plan: Answered) => void>();
+    prover.ask(claim(1), answer);
+    pass(LONG_MS);
+    if (isWanted) quiet(false);
+    else prover.ask(claim(2), vi.fn<(plan: Answered) => void>());
+    workers[0]?.replies({ kind: 'answer', plan: PLAN });
+    expect(answer).toHaveBeenCalledTimes(isWanted ? 1 : 0);
+    expect(workers[0]?.held).toBe(false);
+    pass(LONG_MS);
+    expect(workers[0]?.asked).toHaveLength(isWanted ? 1 : 2);
+  }
 });
 
 test('once it is closed nothing is opened any more', () => {

@@ -1,6 +1,7 @@
 // Plans off the main thread. Of several questions that came while it thought, the newest alone is answered.
 
 import { answerTo, type Answered, type Ask, type Part } from './planner.ts';
+import { rehearse } from './rehearse.ts';
 
 export interface Question {
   ask: Ask;
@@ -16,18 +17,42 @@ export interface Reply {
 const WARM_AFTER_MS = 2000;
 const PAUSE_MS = 40;
 
+/** By then the better answer has come, and the processor is free. */
+const REHEARSE_AFTER_MS = 900;
+
 let newest = 0;
 let isAsked = false;
+let isRehearsed = false;
 
 /** Loaded when it is wanted, for it brings the calculator with it, which no question needs here. */
 async function warm(): Promise<void> {
   const { warmUp } = await import('./warmUp.ts');
-  const warming = warmUp(() => performance.now());
+  inStretches(
+    warmUp(() => performance.now()),
+    () => !isAsked,
+  );
+}
+
+function inStretches(work: Generator<void>, isWanted: () => boolean): void {
   const on = (): void => {
-    if (!isAsked && !warming.next().done) setTimeout(on, PAUSE_MS);
+    if (isWanted() && !work.next().done) setTimeout(on, PAUSE_MS);
   };
   on();
 }
+
+/** Once: whoever opens an evening under way asks at once, and the planner was never warmed up. */
+function rehearseAfter(ask: Ask, plan: Answered): void {
+  if (isRehearsed) return;
+  setTimeout(() => {
+    if (isRehearsed || newest !== ask.id) return;
+    isRehearsed = true;
+    inStretches(
+      rehearse(ask, plan, () => performance.now()),
+      () => newest === ask.id,
+    );
+  }, REHEARSE_AFTER_MS);
+}
+
 setTimeout(() => {
   if (!isAsked) void warm();
 }, WARM_AFTER_MS);
@@ -39,5 +64,6 @@ self.addEventListener('message', ({ data: { ask, part } }: MessageEvent<Question
     if (newest !== ask.id) return;
     const plan = answerTo(ask, part, () => performance.now());
     self.postMessage({ id: ask.id, plan } satisfies Reply);
+    if (part === 'first') rehearseAfter(ask, plan);
   }, 0);
 });

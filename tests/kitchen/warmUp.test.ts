@@ -1,8 +1,9 @@
 // What a planner does before it is asked: real planning, in stretches short enough for a question to come between.
 
-import { expect, test } from 'vitest';
-
+import { expect, test, vi } from 'vitest';
 import { warmUp } from '../../src/kitchen/evening/warmUp.ts';
+
+vi.setConfig({ testTimeout: 60_000 }); // it counts looks at a clock of its own, however long they take
 
 test('a planner that is not asked yet plans in stretches of about 40 ms, and then leaves off', () => {
   let at = 0;

@@ -219,7 +219,7 @@ export class Conversation {
       case 'speak.softer':
         return this.#grant(command.slice('speak.'.length) as Wish);
       case 'plan':
-        return this.#plan().forEach((line, i) => this.say(line, `plan-${i}`));
+        return this.#plan(whatNext(actor, word)).forEach((line, i) => this.say(line, `plan-${i}`));
       case 'cook.away':
         return this.say(this.#ports.evening()?.leave(slots) ?? NO_PLAN);
       case 'cook.here':
@@ -231,8 +231,10 @@ export class Conversation {
     }
   }
 
-  #plan(): Message[] {
-    return this.#ports.evening()?.spoken() ?? [NO_PLAN];
+  /** Where there is none, what comes next. */
+  #plan(next: Message): Message[] {
+    const spoken = this.#ports.evening()?.spoken() ?? [NO_PLAN];
+    return spoken[0]?.key === NO_PLAN.key ? [NO_PLAN, next] : spoken;
   }
 
   #grant(wish: Wish): void {

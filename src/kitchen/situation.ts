@@ -61,14 +61,14 @@ export function namesOf(actors: Actors): Named[] {
   ];
 }
 
-const OF_THE_EVENING = new Set<CommandId>(['plan', 'cook.away', 'cook.here']);
+const OF_THE_EVENING = new Set<CommandId>(['cook.away', 'cook.here']);
 
 /** What the ear may expect: whatever any machine accepts now, and what can always be said. */
 export function openCommands({ actors, already }: Pick<Moment, 'actors' | 'already'>): OpenCommand[] {
   const said = [...actors.batches, ...actors.canners].flatMap(({ choices }) =>
     choices.map(({ command }) => command),
   );
-  // One batch alone has no plan to ask after, and its cook says "hold everything".
+  // One batch alone is not planned around its cook, who says "hold everything".
   const talk = (Object.keys(talkCommands) as CommandId[]).filter(
     (command) => actors.batches.length > 1 || !OF_THE_EVENING.has(command),
   );

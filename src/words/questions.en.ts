@@ -117,7 +117,7 @@ export const englishQuestions: Forms<QuestionId> = {
   label: ['what do i write on (it|them|the label)', 'do i need a label', 'what goes on the label'],
 
   // What never goes on the shelf.
-  pumpkin: ['can i (can|make|do) pumpkin [butter]', 'what about pumpkin', 'what about squash'],
+  pumpkin: ['can i (can|make|do|use) pumpkin [butter]', 'what about pumpkin', '(what about|can i use) squash'],
   whitePeach: ['can i use white peaches', 'what about white peaches'],
   elderberry: ['can i use elderberries', 'what about elderberries'],
   lowAcid: ['which fruit is not safe', 'what can i not can', 'can i use (bananas|figs|mangoes|melon)'],

@@ -134,9 +134,10 @@ test('"I am away for twenty minutes" begins now', async () => {
   expect(away?.from).toBeLessThan(3);
 });
 
-test('one batch alone has no plan to ask after, and nobody is expected to ask', async () => {
+test('one batch alone has no plan: who asks after it hears so, and what comes next', async () => {
   await open('en', ['plum']);
-  expect(ear.hear('what is the plan')).toBe(false);
+  expect(await answered('what is the plan')).toMatch(/no plan needed.* Lay out/i);
+  expect(ear.hear('i leave at five for half an hour')).toBe(false);
 });
 
 test('Spanish asks for the plan and says to leave in its own words', async () => {

@@ -10,8 +10,8 @@ import { openTheatre, type Stage, type Theatre } from './crawl/stage.ts';
 const BUILT_PAGE = join(import.meta.dirname, '..', '..', 'dist');
 const PATIENCE_MS = 40_000;
 const LOOKED_AT_MS = 500;
-/** Hundredths of a second in that time: of one that is held, and of one that has a core even beside other work. */
-const [AT_REST, AT_WORK] = [2, 15];
+/** Hundredths of a second in that time: of one that is held, and of one that thinks, however busy the machine is. */
+const [AT_REST, AT_WORK] = [2, 8];
 
 let theatre: Theatre;
 let stage: Stage;
@@ -99,8 +99,12 @@ test('several are proven in the quiet; it is held while somebody speaks, and goe
   await hush(page);
   await expect.poll(() => workers.open, { timeout: PATIENCE_MS }).toBe(1);
   await page.waitForTimeout(LOOKED_AT_MS);
-  const [solver = ['none', 0]] = [...(await workDuring(page, LOOKED_AT_MS))].toSorted((a, b) => b[1] - a[1]);
-  expect(solver[1]).toBeGreaterThan(AT_WORK);
+  let solver = ['none', 0] as [thread: string, time: number];
+  const busiest = async (): Promise<number> => {
+    [solver = solver] = [...(await workDuring(page, LOOKED_AT_MS))].toSorted((a, b) => b[1] - a[1]);
+    return solver[1];
+  };
+  await expect.poll(busiest, { timeout: PATIENCE_MS, interval: 0 }).toBeGreaterThan(AT_WORK);
   await page.keyboard.press('l');
   await page.waitForTimeout(100);
   expect((await workDuring(page, LOOKED_AT_MS)).get(solver[0])).toBeLessThanOrEqual(AT_REST);

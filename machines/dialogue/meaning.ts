@@ -9,7 +9,7 @@ import {
   type Slots,
   type TalkCommand,
 } from './commands.ts';
-import { irreversible, isSureOf } from './certainty.ts';
+import { irreversible, isAskedFirst, isSureOf } from './certainty.ts';
 import type { Act, Heard, Open, Query, Situation } from './events.ts';
 import { readingIn } from './readingIn.ts';
 import { twinsOf } from './twins.ts';
@@ -21,7 +21,7 @@ export type Meaning =
   /** Plain and possible: do it. Several only for "hold everything". */
   | { kind: 'clear'; acts: readonly Act[] }
   | { kind: 'doubtful'; act: Act }
-  /** Plain, but asked first: it cannot be undone, or "next" must not stand for a safety word. */
+  /** Plain, but asked first: a jar goes to the shelf by it, it cannot be undone, or it was only "next". */
   | { kind: 'weighty'; act: Act }
   /** Water went into the canner, and nobody said whether it kept boiling. */
   | { kind: 'watered'; act: Act }
@@ -139,12 +139,12 @@ function oneOf(acts: readonly Act[], words: Words, situation: Situation): Meanin
  * One act, by what it lacks and what it would cost. "Next" and "done" are too short, and too vague, to
  * vouch for a jar: the plain question is put instead.
  */
-export function weighed(act: Act, words: Words, situation: Pick<Situation, 'last'>): Meaning {
+export function weighed(act: Act, words: Words, situation: Situation): Meaning {
   if (lacksCount(act)) return { kind: 'uncounted', command: act.command };
   if (words.understood.command === 'next' && consequenceOf(act.command) === 'safety')
     return { kind: 'weighty', act };
   if (!isSureOf(act, words, situation)) return { kind: 'doubtful', act };
-  if (irreversible.has(act.command)) return { kind: 'weighty', act };
+  if (irreversible.has(act.command) || isAskedFirst(act, situation)) return { kind: 'weighty', act };
   if (act.command === 'canner.waterAdded' && act.slots.keptBoiling === undefined)
     return { kind: 'watered', act };
   return { kind: 'clear', acts: [act] };

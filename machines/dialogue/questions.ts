@@ -15,6 +15,8 @@ export interface Question {
   message: Message;
   yes: Act | null;
   no: Act | null;
+  /** What answers it when it is said in full: a yes as a rule; where it asks "or", only that. */
+  inFull: Act | null;
   /** What must be done when nobody answers, because not doing it would be the unsafe guess. */
   silence: Act | null;
   /** "Which one": the choices. */
@@ -30,7 +32,8 @@ export interface Question {
 
 export function question(at: number, message: Message, parts: Partial<Question>): Question {
   const unanswered = { yes: null, no: null, silence: null, options: [], heard: null, begunAt: null };
-  return { ...unanswered, ...parts, message, until: at + QUESTION_MS, saidToItsEnd: false };
+  const inFull = parts.inFull ?? parts.yes ?? null;
+  return { ...unanswered, ...parts, inFull, message, until: at + QUESTION_MS, saidToItsEnd: false };
 }
 
 export function begun(asked: Question, at: number): Question {
@@ -62,8 +65,11 @@ export function isOurQuestion({ key }: Message): boolean {
 }
 
 // What the batches and canners ask, by the key of the sentence: what yes means, and what no means.
-// Only a plain "no" to "still at a full boil?" says that the boil dropped.
-const askedByMachines: Readonly<Record<string, { yes: CommandId; no: CommandId | null }>> = {
+// Only a plain "no" to "still at a full boil?" says that the boil dropped; "does it hold, or is it runny?" takes
+// neither a yes nor a no, only the one or the other.
+const askedByMachines: Readonly<
+  Record<string, { yes: CommandId | null; no: CommandId | null; inFull?: CommandId }>
+> = {
   'canner.askIfHot': { yes: 'canner.hot', no: null },
   'canner.askIfFullBoil': { yes: 'canner.fullBoil', no: null },
   'canner.askIfItHolds': { yes: 'canner.boilHolds', no: 'canner.boilDropped' },
@@ -72,6 +78,7 @@ const askedByMachines: Readonly<Record<string, { yes: CommandId; no: CommandId |
   'batch.askIfRollingBoil': { yes: 'pot.rollingBoil', no: null },
   'batch.askIfThick': { yes: 'pot.thick', no: null },
   'batch.askIfBoiled': { yes: 'pot.thick', no: null },
+  'batch.askIfItHolds': { yes: null, no: null, inFull: 'plate.held' },
 };
 
 /** The kitchen's own question, when the wall clock jumped: a yes or a no goes to the kitchen as it is. */
@@ -80,13 +87,15 @@ export const DID_IT_SLEEP = 'kitchen.didItSleep';
 /** The yes-or-no question that a sentence of a machine puts, or null where it puts none. */
 export function questionOf(message: Message, about: BatchId | CannerId | null, at: number): Question | null {
   const act = (command: CommandId): Act => ({ type: 'act', command, about, slots: {} });
+  const actOrNone = (command: CommandId | null | undefined) => (command ? act(command) : null);
   if (message.key === DID_IT_SLEEP)
     return question(at, message, { yes: act('yes'), no: act('no'), begunAt: at });
   const asked = askedByMachines[message.key];
   if (!asked || about === null) return null;
   return question(at, message, {
-    yes: act(asked.yes),
-    no: asked.no === null ? null : act(asked.no),
+    yes: actOrNone(asked.yes),
+    no: actOrNone(asked.no),
+    inFull: actOrNone(asked.inFull),
     begunAt: at,
   });
 }

@@ -1,7 +1,7 @@
 // The dialogue's decisions: what to make of what was heard, given what was asked, done and missed before.
 
 import type { Message } from '../kitchen/effects.ts';
-import { isSureOf, vouching } from './certainty.ts';
+import { isAskedFirst, isSureOf, vouching } from './certainty.ts';
 import type { Act, Heard, Situation } from './events.ts';
 import { backwards, meaningOf, named, type Meaning, type Words } from './meaning.ts';
 import { mustBeAnswered, SOONEST_ANSWER_MS, type Question } from './questions.ts';
@@ -57,7 +57,8 @@ export function isAttentive({ question, exchangedAt }: DialogueContext, at: numb
   return question !== null || (exchangedAt !== null && at - exchangedAt <= ATTENTIVE_MS);
 }
 
-export type Answer = { kind: 'yes' | 'no' | 'mumbled' } | { kind: 'chosen'; act: Act; words: Words } | null;
+export type Answer =
+  { kind: 'yes' | 'no' | 'mumbled'; act: Act | null } | { kind: 'chosen'; act: Act; words: Words } | null;
 
 /** What a hearing answers to the open question; null where it is no answer to it. */
 export function answerOf(context: DialogueContext, hearing: Heard, at: number): Answer {
@@ -70,7 +71,8 @@ export function answerOf(context: DialogueContext, hearing: Heard, at: number): 
   // "Not done yet" may be about anything: it denies, but it does not say that the boil dropped.
   if (command === 'no' && slots.notYet === true && question.no) return null;
   if (command === 'no') return judged('no', question.no, hearing, situation);
-  if (question.yes && saysItInFull(hearing, question)) return judged('yes', question.yes, hearing, situation);
+  if (question.inFull && saysItInFull(hearing, question, situation))
+    return judged('yes', question.inFull, hearing, situation);
   if (command !== 'switch.batch') return null;
   const about = named(slots.fruit, situation);
   const act = question.options.find(
@@ -81,17 +83,28 @@ export function answerOf(context: DialogueContext, hearing: Heard, at: number): 
 
 const fullBoil = twinsOf('canner.fullBoil');
 
+/** The very thing that was asked, said again instead of a yes. "Next" says nothing in full. */
+function saysItInFull(words: Words, question: Question, situation: Situation): boolean {
+  if (fitsTheOneNamed(words, question)) return true;
+  const { inFull } = question;
+  if (inFull === null || words.understood.command === 'next' || !isAskedFirst(inFull, situation))
+    return false;
+  const meaning = meaningOf(words, situation);
+  if (meaning.kind !== 'weighty') return false;
+  return meaning.act.command === inFull.command && meaning.act.about === inFull.about;
+}
+
 /** "Full rolling boil" said to a question that names the pot or the canner: of that one, as a yes would be. */
-function saysItInFull({ understood: { command, slots } }: Words, { yes, message }: Question): boolean {
+function fitsTheOneNamed({ understood: { command, slots } }: Words, { yes, message }: Question): boolean {
   const isNamed = slots.fruit !== undefined || slots.canner !== undefined;
   if (yes === null || isNamed || message.key === 'dialogue.wasThat') return false;
   return fullBoil.includes(command) && fullBoil.includes(yes.command);
 }
 
 function judged(kind: 'yes' | 'no', act: Act | null, words: Words, situation: Situation): Answer {
-  if (act === null) return { kind };
+  if (act === null) return { kind, act };
   if (!isStillOpen(act, situation)) return null;
-  return { kind: isSureOf(act, words, situation) ? kind : 'mumbled' };
+  return { kind: isSureOf(act, words, situation) ? kind : 'mumbled', act };
 }
 
 /** Things may have moved on while the question hung in the air. */

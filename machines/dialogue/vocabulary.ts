@@ -122,7 +122,10 @@ export const dialogue = setup({
       const meaning = taken(scene);
       if (meaning.kind === 'clear') doAll(scene, meaning.acts);
     }),
-    doWhatWasAsked: enqueueActions((scene) => doAll(scene, [scene.context.question?.yes])),
+    doWhatWasAsked: enqueueActions((scene) => {
+      const given = answer(scene);
+      if (given?.kind === 'yes') doAll(scene, [given.act]);
+    }),
     doWhatNoMeans: enqueueActions((scene) => doAll(scene, [scene.context.question?.no])),
     doTheChosen: enqueueActions((scene) => {
       const meaning = chosen(scene);

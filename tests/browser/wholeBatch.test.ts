@@ -73,9 +73,9 @@ test('from fruit to sealed jars by voice, with a runny plate and a dropped boil'
 async function untilServed(): Promise<void> {
   while ((await cook.stateOf('canner')) !== 'standing') {
     const asked = await kitchen.page.evaluate(() => document.querySelector('.caption')?.textContent ?? '');
-    if (/full boil\?|boil hard/.test(asked)) {
+    if (/full boil\?|boil hard|all along\?/.test(asked)) {
       await cook.letItFinish();
-      await kitchen.say('the full boil is holding');
+      await kitchen.say(asked.includes('all along') ? 'yes that is right' : 'the full boil is holding');
     }
     await new Promise((resolve) => setTimeout(resolve, 1_000));
   }

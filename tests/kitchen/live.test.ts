@@ -39,6 +39,13 @@ async function say(words: string) {
   await settle();
 }
 
+/** What a jar's safety hangs on, said unasked: it is asked before it is done. */
+async function vouch(words: string) {
+  await say(words);
+  expect(mouth.said.at(-1)).toMatch(/^(Is|Does) .*\?$/);
+  await say('yes that is right');
+}
+
 async function turn(ms: number, every = 20_000) {
   for (let left = ms; left > 0; left -= every) {
     clock.turn(Math.min(every, left));
@@ -114,13 +121,13 @@ describe('a whole batch by voice', () => {
     expect(batch()?.state).toBe('processing');
     expect(canner()?.clock?.kind).toBe('since');
 
-    await say('it is at a full rolling boil');
+    await vouch('it is at a full rolling boil');
     const first = canner()?.clock;
     expect(first?.kind).toBe('until');
     await turn(3 * MIN);
     await say('the boil dropped');
     expect(canner()?.voids).toHaveLength(1);
-    await say('it is at a full rolling boil');
+    await vouch('it is at a full rolling boil');
     const again = canner()?.clock;
     expect(again).toMatchObject({ kind: 'until' });
     if (again?.kind !== 'until' || first?.kind !== 'until') throw new Error('no clock');
@@ -136,7 +143,7 @@ describe('a whole batch by voice', () => {
     if (canner()?.state !== 'hot') await say('yes that is right');
     expect(batch()?.state).toBe('resting');
     await turn(12 * HOUR, 10 * MIN);
-    await say('all jars sealed');
+    await vouch('all jars sealed');
     await say('the jars are put away');
     expect(batch()?.state).toBe('putAway');
     expect(batch()?.jars.filter((jar) => jar.state === 'onShelf')).toHaveLength(6);
@@ -159,7 +166,7 @@ describe('never lost', () => {
     await say('the jars are ready');
     await say('six jars filled');
     await say('the jars are in');
-    await say('it is at a full rolling boil');
+    await vouch('it is at a full rolling boil');
     const before = canner()?.clock;
     clock.skip(4_000);
     await openKitchen();
@@ -174,7 +181,7 @@ describe('never lost', () => {
     await say('the jars are ready');
     await say('six jars filled');
     await say('the jars are in');
-    await say('it is at a full rolling boil');
+    await vouch('it is at a full rolling boil');
     await turn(MIN);
     clock.skip(3 * MIN);
     await openKitchen();
@@ -269,7 +276,7 @@ describe('putting right', () => {
     await say('the jars are ready');
     await say('six jars filled');
     await say('the jars are in');
-    await say('it is at a full rolling boil');
+    await vouch('it is at a full rolling boil');
     await turn(3 * MIN);
   }
 
@@ -296,7 +303,7 @@ describe('putting right', () => {
     await toFullBoil();
     await say('i said full boil too early');
     expect(canner()?.state).toBe('comingToFullBoil');
-    await say('it is at a full rolling boil');
+    await vouch('it is at a full rolling boil');
     const choice = canner()?.choices.find(({ command }) => command === 'boil.droppedEarlier');
     expect(choice).toMatchObject({ asks: 'minutes', main: false });
     await turn(2 * MIN);
@@ -382,7 +389,7 @@ describe('what a choice asks', () => {
   test('whether it kept boiling, while the clock runs', async () => {
     await twoInTheCanner();
     expect(choice('canner.waterAdded')?.asks).toBeUndefined(); // nothing is timed yet
-    await say('it is at a full rolling boil');
+    await vouch('it is at a full rolling boil');
     const water = choice('canner.waterAdded');
     expect(water).toMatchObject({ asks: 'keptBoiling' });
     if (water) await live.choose(water, { keptBoiling: true }, 'touch');

@@ -53,9 +53,17 @@ async function say(words: string): Promise<string> {
   return mouth.said.slice(before).join(' ');
 }
 
+/** A full boil said unasked: it is asked before it is believed. */
+async function atAFullBoil(which: 'first' | 'second'): Promise<string> {
+  expect(await say(`the ${which} canner is at a full boil`)).toMatch(
+    new RegExp(`^Is the ${which} canner at a full rolling boil\\?$`),
+  );
+  return say('yes that is right');
+}
+
 async function bothAtAFullBoil(): Promise<void> {
-  await say('the first canner is at a full boil');
-  await say('the second canner is at a full boil');
+  await atAFullBoil('first');
+  await atAFullBoil('second');
 }
 
 /** Presses what is open for a batch or a canner. */
@@ -194,13 +202,15 @@ describe('whose boil', () => {
   test('a full boil of no canner in particular is asked back, and starts no clock until it is known whose', async () => {
     expect(await say('full rolling boil')).toMatch(/Which one: the first canner or the second canner\?/);
     expect(live.view.canners.map(({ state }) => state)).toEqual(['comingToFullBoil', 'comingToFullBoil']);
-    expect(await say('the second canner')).toMatch(/second canner: clock started/i);
+    expect(await say('the second canner')).toMatch(/^Is the second canner at a full rolling boil\?$/);
+    expect(canner('second canner').state).toBe('comingToFullBoil');
+    expect(await say('yes that is right')).toMatch(/second canner: clock started/i);
     expect(canner('second canner').state).toBe('fullBoil');
     expect(canner('first canner').state).toBe('comingToFullBoil');
   });
 
   test('while one clock runs, "the canner is at a full boil" does not start the other', async () => {
-    await say('the first canner is at a full boil');
+    await atAFullBoil('first');
     const { clock: running } = canner('first canner');
     expect(await say('the canner is at a full rolling boil')).toMatch(/Which one/);
     expect(canner('second canner').state).toBe('comingToFullBoil');
@@ -265,10 +275,12 @@ describe('whose boil', () => {
   });
 
   test('"full rolling boil" in reply to a question about one canner is of that one, and asked no more', async () => {
-    await say('the first canner is at a full boil');
+    await atAFullBoil('first');
     const { clock: running } = canner('first canner');
     expect(await say('the canner is at a full rolling boil')).toMatch(/Which one/);
-    expect(await say('the second canner')).toMatch(/second canner: clock started/i);
+    expect(await say('the second canner')).toMatch(/^Is the second canner at a full rolling boil\?$/);
+    expect(canner('second canner').state).toBe('comingToFullBoil');
+    expect(await say('yes that is right')).toMatch(/second canner: clock started/i);
     for (let waited = 0; waited < 9 * MINUTE_MS; waited += 5_000) {
       const before = mouth.said.length;
       await turn(5_000);
@@ -293,7 +305,7 @@ describe('whose boil', () => {
   });
 
   test('"it is not boiling" does not void the one clock that runs before it is asked', async () => {
-    await say('the first canner is at a full boil');
+    await atAFullBoil('first');
     expect(await say("it's not boiling")).toMatch(/Did the first canner stop boiling\?/);
     expect(canner('first canner').state).toBe('fullBoil');
     await say('no that is wrong');
@@ -310,9 +322,9 @@ describe('whose boil', () => {
   });
 
   test('a yes answers for the canner that was asked after, and vouches for no other', async () => {
-    await say('the first canner is at a full boil');
+    await atAFullBoil('first');
     await turn(20_000);
-    await say('the second canner is at a full boil');
+    await atAFullBoil('second');
     for (let waited = 0; waited < 9 * MINUTE_MS; waited += 5_000) {
       const before = mouth.said.length;
       await turn(5_000);
@@ -349,9 +361,9 @@ test('jars told of one fruit by mistake can still be put right as the other one'
 
 test('the page is closed while both boil, and comes back with both clocks as they were', async () => {
   await bothLoaded();
-  await say('the first canner is at a full boil');
+  await atAFullBoil('first');
   await turn(60_000);
-  await say('the second canner is at a full boil');
+  await atAFullBoil('second');
   const before = live.view.canners.map(({ id, name, state, load, clock: its }) => ({
     id,
     name,
@@ -379,13 +391,15 @@ test('the page is closed while both boil, and comes back with both clocks as the
 
 test('the whole evening: both fruits served each in its own canner, to the towel', async () => {
   await bothLoaded();
-  await say('the second canner is at a full boil');
-  await say('the first canner is at a full boil');
+  await atAFullBoil('second');
+  await atAFullBoil('first');
   const boiling = () =>
     live.view.canners.filter(({ state }) => state === 'fullBoil' || state === 'unsureOfTheBoil');
   for (let minutes = 0; boiling().length > 0 && minutes < 40; minutes++) {
     await turn(MINUTE_MS / 2);
-    for (const { name } of boiling()) await say(`the ${name} is still at a full boil`);
+    for (const { name } of boiling())
+      if (/^Did the .* all along\?$/.test(await say(`the ${name} is still at a full boil`)))
+        await say('yes that is right');
   }
   await turn(6 * MINUTE_MS);
   for (const which of ['second', 'first']) await say(`the jars are out of the ${which} canner`);

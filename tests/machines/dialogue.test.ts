@@ -33,14 +33,14 @@ describe('a command heard plainly', () => {
   });
 
   it('is read back where safety hangs on it, before it acts', () => {
-    const talk = new Talk(judging('b1')).hear('plate.held');
-    expect(talk.acts()).toMatchObject([{ command: 'plate.held', about: 'b1' }]);
-    expect(talk.keys()).toEqual(['dialogue.readBack.plate.held']);
+    const talk = new Talk([open('jars.out', 'c1', true)]).hear('jars.out');
+    expect(talk.acts()).toMatchObject([{ command: 'jars.out', about: 'c1' }]);
+    expect(talk.keys()).toEqual(['dialogue.readBack.jars.out']);
     const kinds = talk.effects.map(({ type }) => type);
     expect(kinds.indexOf('say')).toBeLessThan(kinds.indexOf('act'));
   });
 
-  it.each(['canner.fullBoil', 'canner.boilHolds', 'canner.boilDropped', 'jars.ready'] as const)(
+  it.each(['canner.boilDropped', 'jars.ready', 'boil.droppedEarlier', 'boil.saidTooEarly'] as const)(
     'is not read back where the next sentence names it: %s',
     (command) => {
       const talk = new Talk([open(command, 'c1', true)]).hear(command);
@@ -192,16 +192,17 @@ describe('a yes or a no', () => {
   });
 
   it('right after something was done, a no takes it back', () => {
-    const talk = new Talk(cannerHeating, { last: 'canner.fullBoil' }).hear('canner.fullBoil');
+    const talk = new Talk(cannerHeating, { last: 'canner.waterLow' }).hear('canner.waterLow');
     talk.at += REFUSAL_MS - 200;
     talk.hear('no', {}, 0.9, 'heard', 'no that is wrong');
     expect(talk.acts()).toEqual([{ type: 'act', command: 'go.back', about: null, slots: {} }]);
   });
 
   it('a no takes nothing back twice, nor long after', () => {
-    const talk = new Talk(cannerHeating, { last: 'canner.fullBoil' }).hear('canner.fullBoil').hear('no');
+    const talk = new Talk(cannerHeating, { last: 'canner.waterLow' }).hear('canner.waterLow').hear('no');
+    expect(talk.acts()).toHaveLength(1);
     expect(talk.hear('no').acts()).toEqual([]);
-    const later = new Talk(cannerHeating, { last: 'canner.fullBoil' }).hear('canner.fullBoil');
+    const later = new Talk(cannerHeating, { last: 'canner.waterLow' }).hear('canner.waterLow');
     later.at += REFUSAL_MS;
     expect(later.hear('no').acts()).toEqual([]);
   });
@@ -346,8 +347,8 @@ describe('several batches at once', () => {
   });
 
   it('the fruit that is named is meant', () => {
-    const talk = new Talk([...judging('b1'), ...judging('b2')]).hear('plate.held', { fruit: 'plum' });
-    expect(talk.acts()).toMatchObject([{ command: 'plate.held', about: 'b1' }]);
+    const talk = new Talk([...judging('b1'), ...judging('b2')]).hear('plate.runny', { fruit: 'plum' });
+    expect(talk.acts()).toMatchObject([{ command: 'plate.runny', about: 'b1' }]);
   });
 
   it('the batch at hand is meant for a step, but never guessed where safety hangs on it', () => {
@@ -453,11 +454,12 @@ describe('several batches at once', () => {
 
   it('"the canner is at a full boil" is of the canner, whatever the pots do', () => {
     const talk = new Talk([open('pot.rollingBoil', 'b2', true), ...cannerHeating]).hear('canner.fullBoil');
-    expect(talk.acts()).toEqual([{ type: 'act', command: 'canner.fullBoil', about: 'c1', slots: {} }]);
+    expect(talk.keys()).toEqual(['dialogue.plain.canner.fullBoil']);
+    expect(talk.mouth().hear('yes').acts()).toMatchObject([{ command: 'canner.fullBoil', about: 'c1' }]);
   });
 
   it('a plate word is never taken for a pot word', () => {
-    const talk = new Talk([...simmering('b1'), ...judging('b2')]).hear('plate.held');
+    const talk = new Talk([...simmering('b1'), ...judging('b2')]).hear('plate.held').mouth().hear('yes');
     expect(talk.acts()).toMatchObject([{ command: 'plate.held', about: 'b2' }]);
   });
 
@@ -484,6 +486,120 @@ describe('several batches at once', () => {
     expect(new Talk(judging('b1')).hear('how.long', { fruit: 'pear' }).queries()).toMatchObject([
       { command: 'how.long', about: 'b2' },
     ]);
+  });
+});
+
+describe('what a jar goes to the shelf by, said unasked', () => {
+  const vouched = [
+    ['canner.fullBoil', 'c1', cannerHeating],
+    ['canner.boilHolds', 'c1', cannerRunning],
+    ['plate.held', 'b1', judging('b1')],
+    ['seals.allHeld', 'b1', [open('seals.allHeld', 'b1', true), open('seals.failed', 'b1')]],
+  ] as const;
+
+  it.each(vouched)(
+    'is asked, however well it was heard, and done on a yes: %s',
+    (command, about, choices) => {
+      const talk = new Talk(choices).hear(command, {}, 1);
+      expect([talk.acts(), talk.keys()]).toEqual([[], [`dialogue.plain.${command}`]]);
+      expect(talk.state).toBe('confirming');
+      expect(talk.mouth().hear('yes').acts()).toEqual([{ type: 'act', command, about, slots: {} }]);
+      expect(talk.state).toBe('listening');
+    },
+  );
+
+  it.each(vouched)(
+    'is not done on a no, nor on silence, nor on a yes that comes too late: %s',
+    (command, _, choices) => {
+      const refused = new Talk(choices).hear(command).mouth().hear('no');
+      expect([refused.acts(), refused.said(), refused.state]).toEqual([[], [], 'listening']);
+      expect(refused.hear('yes').acts()).toEqual([]);
+      const unanswered = new Talk(choices)
+        .hear(command)
+        .mouth()
+        .wait(QUESTION_MS / 1000);
+      expect([unanswered.acts(), unanswered.state]).toEqual([[], 'listening']);
+      expect(unanswered.hear('yes').acts()).toEqual([]);
+    },
+  );
+
+  it.each(vouched)('is left to the screen when the cook turns to it meanwhile: %s', (command, _, choices) => {
+    const talk = new Talk(choices).hear(command).mouth();
+    talk.send({ type: 'touched', at: talk.at });
+    expect([talk.acts(), talk.state]).toEqual([[], 'listening']);
+    expect(talk.hear('yes').acts()).toEqual([]);
+  });
+
+  it.each(vouched)('needs a sure yes, or the same said again: %s', (command, _, choices) => {
+    const asked = () => new Talk(choices).hear(command).mouth();
+    expect(asked().hear('yes', {}, 0.65).acts()).toEqual([]);
+    expect(asked().hear(command).acts()).toMatchObject([{ command }]);
+    expect(asked().hear(command, {}, 0.5, 'unsure').acts()).toEqual([]);
+    expect(asked().hear('next').acts()).toEqual([]);
+  });
+
+  it.each(vouched)('heard in doubt is asked once, not twice: %s', (command, _, choices) => {
+    const talk = new Talk(choices).mumble(command);
+    expect(talk.keys()).toEqual(['dialogue.wasThat']);
+    expect(talk.mouth().hear('yes').acts()).toMatchObject([{ command }]);
+  });
+
+  it.each([
+    ['canner.fullBoil', 'canner.askIfFullBoil', 'c1', cannerHeating],
+    ['canner.boilHolds', 'canner.askIfItHolds', 'c1', cannerRunning],
+    ['canner.boilHolds', 'canner.askPlainly', 'c1', cannerRunning],
+    ['plate.held', 'batch.askIfItHolds', 'b1', judging('b1')],
+  ] as const)('is done at once where it was just asked: %s, by %s', (command, key, about, choices) => {
+    const asked = () => new Talk(choices).says({ key }, about);
+    expect(asked().hear(command).acts()).toEqual([{ type: 'act', command, about, slots: {} }]);
+    // Heard in doubt it is asked after, and asked long ago it is as good as unasked.
+    expect(asked().hear(command, {}, 0.5, 'unsure').acts()).toEqual([]);
+    expect(asked().wait(16).hear(command).keys()).toEqual([`dialogue.plain.${command}`]);
+  });
+
+  it('"does it hold, or is it runny" takes no yes and no no, and a plate asked after is not another', () => {
+    const both = [...judging('b1'), ...judging('b2')];
+    const asked = () => new Talk(both).says({ key: 'batch.askIfItHolds' }, 'b1');
+    expect(asked().hear('yes').acts()).toEqual([]);
+    expect(asked().hear('no').acts()).toEqual([]);
+    expect(asked().hear('plate.runny', { fruit: 'plum' }).acts()).toMatchObject([{ command: 'plate.runny' }]);
+    expect(asked().hear('plate.held', { fruit: 'plum' }).acts()).toMatchObject([{ about: 'b1' }]);
+    expect(asked().hear('plate.held', { fruit: 'pear' }).keys()).toEqual(['dialogue.plain.plate.held']);
+  });
+
+  it('chosen of two is asked in full: "which one" does not say of what', () => {
+    const talk = new Talk([...judging('b1'), ...judging('b2')]).hear('plate.held').mouth();
+    talk.hear('switch.batch', { fruit: 'pear' });
+    expect(talk.said()).toEqual([{ key: 'dialogue.plain.plate.held', params: { name: 'pear' } }]);
+    expect(talk.mouth().hear('yes').acts()).toMatchObject([{ command: 'plate.held', about: 'b2' }]);
+  });
+
+  it('given another time or another batch, it is asked too; a step is not', () => {
+    const when = (what: 'canner.fullBoil' | 'heat.on') => [
+      { ...open('told.when', 'c1'), told: [what] },
+      open('last.when', 'c1'),
+      open('batch.mixedUp', 'b2'),
+    ];
+    const boil = () => new Talk(when('canner.fullBoil'), { last: 'canner.fullBoil' });
+    expect(boil().hear('last.when', { agoMinutes: 10 }).keys()).toEqual(['dialogue.plain.last.when']);
+    expect(boil().hear('told.when', { what: 'canner.fullBoil', agoMinutes: 10 }).keys()).toEqual([
+      'dialogue.plain.told.when',
+    ]);
+    expect(boil().hear('batch.mixedUp', { fruit: 'pear' }).keys()).toEqual(['dialogue.plain.batch.mixedUp']);
+    const plate = new Talk(when('heat.on'), { last: 'plate.held' });
+    expect(plate.hear('batch.mixedUp', { fruit: 'pear' }).keys()).toEqual(['dialogue.plain.batch.mixedUp']);
+    const step = () => new Talk(when('heat.on'), { last: 'mash.done' });
+    for (const [command, slots] of [
+      ['last.when', { agoMinutes: 10 }],
+      ['told.when', { what: 'heat.on', agoMinutes: 10 }],
+      ['batch.mixedUp', { fruit: 'pear' }],
+    ] as const)
+      expect(step().hear(command, slots).acts()).toMatchObject([{ command }]);
+  });
+
+  it('needs no question where a mistake leads to no shelf: jars that are ready, jars that are out', () => {
+    for (const command of ['jars.ready', 'jars.out'] as const)
+      expect(new Talk([open(command, 'b1', true)]).hear(command).acts()).toMatchObject([{ command }]);
   });
 });
 
@@ -523,7 +639,7 @@ describe('water added to the canner', () => {
 
   it('broke the boil when the talk went elsewhere without an answer', () => {
     const talk = added().mouth().hear('canner.boilHolds');
-    expect(talk.acts().map(({ command }) => command)).toEqual(['canner.waterAdded', 'canner.boilHolds']);
+    expect(talk.acts().map(({ command }) => command)).toEqual(['canner.waterAdded']);
     expect(talk.acts()[0]?.slots).toEqual({ keptBoiling: false });
   });
 

@@ -234,6 +234,20 @@ describe('every way the talk can go', () => {
     expect(weakYes.told).toEqual([]);
   });
 
+  it('what a jar goes to the shelf by is done only in answer to a question about it, heard in full or a yes', () => {
+    const asksFirst = (act: Act) =>
+      ['canner.fullBoil', 'canner.boilHolds', 'plate.held', 'seals.allHeld'].includes(act.command);
+    const done = breaking(
+      (edge) => acts(edge).some(asksFirst),
+      (edge) => {
+        const { question } = edge.before.snapshot.context;
+        return typeof question?.begunAt !== 'number' || question.inFull?.command !== acts(edge)[0]?.command;
+      },
+    );
+    expect(done.of).toBeGreaterThan(50);
+    expect(done.told).toEqual([]);
+  });
+
   it('"next" never does anything grave', () => {
     expect(breaking(isCommand('next'), doesSomethingGrave).told).toEqual([]);
   });

@@ -23,8 +23,9 @@ interface Saying {
 /** A person waits so long for an answer before saying it again, wall ms. */
 const PATIENCE_MS = 8_000;
 const MOST_TRIES = 4;
+const YES = 'yes that is right';
 /** Nothing comes of these that could be seen in the log: once said they are done with. */
-const ANSWERS = new Set(['no not yet', 'yes that is right']);
+const ANSWERS = new Set(['no not yet', 'no that is wrong', YES]);
 const SETTLED_MS = 2_500;
 
 export class EarCook {
@@ -90,8 +91,16 @@ export class EarCook {
     if (plate) this.#waitsForThePlate(words);
     if (/Say that again/.test(words)) this.#saysAgain();
     if (/^I have that|^Not now/.test(words)) this.taken();
-    if (/^Was that|hot and ready to fill\?|out of the canner\?/.test(words)) this.#says('yes that is right');
+    if (/^Was that|hot and ready to fill\?|out of the canner\?/.test(words)) this.#reply(YES);
     this.#answer(words);
+  }
+
+  /** To what is asked back of its own words, before anything else; they are not said again. */
+  #reply(sentence: string): void {
+    const { sentence: said, saidAt = null } = this.#sayings[0] ?? {};
+    if (said === sentence) return;
+    if (saidAt !== null) this.#sayings.shift();
+    this.#sayings.unshift({ sentence, tries: 0, saidAt: null });
   }
 
   #saysAgain(): void {
@@ -119,8 +128,10 @@ export class EarCook {
       is(spoonful === 'mounds', 'it is thick enough', 'no not yet');
     if (/Is the canner hot/.test(words))
       is(canner !== '' && canner !== 'still', 'the canner is hot', 'no not yet');
-    if (/Is the canner at a full/.test(words))
-      is(canner === 'rolling', 'the canner is at a full rolling boil', 'no not yet');
+    // Asked by itself, or because it was told so.
+    if (/Is the canner at a full/.test(words)) this.#reply(canner === 'rolling' ? YES : 'no not yet');
+    if (/hold all along\?/.test(words)) this.#reply(canner === 'rolling' ? YES : 'no that is wrong');
+    if (/hold on the cold plate\?/.test(words)) this.#reply(plate !== 'runny' ? YES : 'no that is wrong');
     if (/Still at a full boil|Not confirmed|Unconfirmed|boil hard the whole/.test(words))
       is(canner === 'rolling', 'the full boil is holding', 'the boil dropped');
     if (/Does it hold/.test(words)) is(plate !== 'runny', 'the plate test passed', 'it is still runny');

@@ -17,6 +17,11 @@ const PATIENCE_MS = 3 * MIN;
 /** This much of what it sees must have been told under a name. */
 const ALIKE = 0.6;
 
+/** So long it listens to what comes back when it has said something. */
+const BREATH_MS = 1000;
+/** The question, and nothing else, that the page puts before it believes what a jar's safety hangs on. */
+const ASKED_BACK = /^(Is|Does|Did) [^.?!]*\?$/;
+
 /** Sentences that claim what only eyes can tell. */
 const SEEN = /boil|thick|holds?\b|runny|hot\b|seal/i;
 
@@ -28,6 +33,8 @@ export class Beginner {
   /** What it has been told to say as soon as it is true, or done. */
   #toSay: { words: string; from: number } | null = null;
   #question: string | null = null;
+  /** What it is answering at once, and need not answer again when it listens to the rest. */
+  #answered: string | null = null;
   #stirs = false;
   #watches = false;
   #lastNews = 0;
@@ -91,7 +98,8 @@ export class Beginner {
     if (words !== null) this.#toSay = { words, from: this.#page.now() };
     if (/say how many/i.test(utterance)) this.#toSay = { words: 'how many jars', from: this.#page.now() };
     // A question that nothing was asked to be done for waits for its answer.
-    this.#question = /\?/.test(utterance) ? utterance : this.#question;
+    if (/\?/.test(utterance) && utterance !== this.#answered) this.#question = utterance;
+    if (utterance === this.#answered) this.#answered = null;
   }
 
   #do(doing: Doing): void {
@@ -164,13 +172,25 @@ export class Beginner {
     if (this.#toSay?.words === words || this.#toSay?.words === 'how many jars') this.#toSay = null;
     this.#question = null;
     this.#lastNews = this.#page.now();
+    await this.#answerBack();
     return true;
+  }
+
+  /** What is asked back of what it has just said, it answers before it turns to anything else. */
+  async #answerBack(): Promise<void> {
+    await this.#page.wait(BREATH_MS);
+    const asked = this.#page.lastSaid();
+    if (!ASKED_BACK.test(asked) || asked === this.#answered) return;
+    this.#answered = asked;
+    await this.#answer(asked);
   }
 
   async #answer(question: string): Promise<void> {
     const asked = question.split(/(?<=[.!])\s/).findLast((part) => part.includes('?')) ?? question;
-    if (/hold|runny/i.test(asked)) return this.#judgePlate();
+    if (/or is it runny/i.test(asked)) return this.#judgePlate();
+    if (/cold plate/i.test(asked)) return this.#yesOrNo(this.#isIt(/holds|wrinkles/i, 'plate'));
     if (/no flex/i.test(asked)) return this.#countSeals();
+    if (/down and firm/i.test(asked)) return this.#yesOrNo(this.#lidsUp() === 0);
     if (/how many did not/i.test(asked)) return this.#countSeals();
     if (/boil/i.test(asked)) {
       const place =
@@ -204,9 +224,13 @@ export class Beginner {
   async #countSeals(): Promise<void> {
     this.#question = null;
     this.#toSay = null;
-    const seen = this.#sees('jars').join(' ');
-    const up = numberIn(/(\S+) lids? stands? up/i.exec(seen)?.[1] ?? 'zero') ?? 0;
+    const up = this.#lidsUp();
     await this.#say(up === 0 ? 'all jars sealed' : `${inWords(up)} did not seal`);
+  }
+
+  #lidsUp(): number {
+    const seen = this.#sees('jars').join(' ');
+    return numberIn(/(\S+) lids? stands? up/i.exec(seen)?.[1] ?? 'zero') ?? 0;
   }
 
   async #sayWhenTrue(): Promise<void> {

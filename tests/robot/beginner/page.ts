@@ -42,6 +42,8 @@ export interface Page {
   readonly live: LiveKitchen;
   /** Everything said since it was last listened to. */
   heard(): string[];
+  /** The last that was said, by one who has yet to listen to the rest. */
+  lastSaid(): string;
   screen(): Screen;
   say(words: string): Promise<boolean>;
   wait(ms: number): Promise<void>;
@@ -78,6 +80,7 @@ export async function openPage(
       listened = mouth.said.length;
       return since;
     },
+    lastSaid: () => mouth.said.at(-1) ?? '',
     screen: () => screenOf(live, catalogue),
     async say(words) {
       clock.turn(ANSWERS_AFTER_MS);

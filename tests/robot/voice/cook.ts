@@ -336,10 +336,25 @@ export class RobotCook {
     const last = this.#lastSaid;
     if (key === 'dialogue.wasThat')
       return this.#reply(last && alike(words, last.sentence) ? 'yes that is right' : 'no that is wrong');
-    if (key.startsWith('dialogue.plain.')) return this.#reply('yes that is right');
+    if (key.startsWith('dialogue.plain.'))
+      return this.#reply(this.#isSo(key) ? 'yes that is right' : 'no that is wrong');
     if (key === 'dialogue.which' && last)
       return this.#reply(last.about === CANNER ? 'the canner' : `the ${last.about}`);
     if (key === 'dialogue.pardon' && next) next.saidAt = -Infinity;
+  }
+
+  /** What is asked before it is believed: of a boil and a plate it looks again before it says yes. */
+  #isSo(key: Prompt['key']): boolean {
+    const fruit = this.#spokenOf ?? this.#plate();
+    switch (key) {
+      case 'dialogue.plain.canner.fullBoil':
+      case 'dialogue.plain.canner.boilHolds':
+        return this.#world.fullBoil;
+      case 'dialogue.plain.plate.held':
+        return fruit !== null && this.#world.look(fruit).holds;
+      default:
+        return true;
+    }
   }
 
   // --- What it sees ---

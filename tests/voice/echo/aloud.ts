@@ -37,6 +37,10 @@ class OpenMouth implements Mouth {
   }
 }
 
+/** What is asked before it is done. */
+const ASKED_FIRST =
+  /^(Is the canner at a full|Does the spoonful hold on|Is every lid down|Did the boil hold).*\?$/;
+
 /** What a cook asks at one moment or another, so that every kind of answer is heard. */
 const QUESTIONS = [
   'what is next',
@@ -68,6 +72,9 @@ export async function wholeBatchAloud(): Promise<Said[]> {
     await wait(0.05);
     if (!ear.hear(words)) throw new Error(`"${words}" cannot be said now.`);
     await settle();
+    if (!ASKED_FIRST.test(mouth.said.at(-1)?.text ?? '')) return;
+    await wait(0.05);
+    if (ear.hear('yes that is right')) await settle();
   };
   /** One question after another, in turn. */
   const ask = async (times = 1) => {

@@ -92,7 +92,7 @@ const MARKS = `{
       super.terminate();
     }
     postMessage(message, ...rest) {
-      if (this.isSolver) solves = true;
+      if (this.isSolver) solves = !message.held;
       if (this.isPlanner) {
         this.part = message.part;
         const anew = Object.keys(message.ask.progress.tasks).length > 0;

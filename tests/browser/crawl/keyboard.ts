@@ -93,10 +93,15 @@ interface Offered {
   guarded: boolean;
 }
 
+/** All of it, and modal: the browser moves the focus to its first button then. */
+async function openMore(page: Page): Promise<void> {
+  await page.keyboard.press('m');
+  await page.waitForSelector('dialog:modal .ways');
+}
+
 /** What stands under More, in the order of its digits. */
 async function choicesIn(page: Page): Promise<Offered[]> {
-  await page.keyboard.press('m');
-  await page.waitForSelector('dialog[open] .ways');
+  await openMore(page);
   const offered = await page.evaluate(() =>
     [...document.querySelectorAll('.choice-list button')].map((button) => ({
       label: button.querySelector('.choice-label')?.textContent ?? '',
@@ -142,8 +147,7 @@ async function act(stage: Stage, index: number, { guarded }: Offered): Promise<b
     await page.keyboard.press(String(index + 1));
     if (guarded) await page.keyboard.press(String(index + 1));
   } else {
-    await page.keyboard.press('m');
-    await page.waitForSelector('dialog[open] .ways');
+    await openMore(page);
     const listed = page.locator('.choice-list button').nth(index);
     // Not there any more: then there is no way to it by key.
     const there = await listed.waitFor({ timeout: 5_000 }).then(
@@ -170,8 +174,7 @@ async function act(stage: Stage, index: number, { guarded }: Offered): Promise<b
 /** Where nothing sounds, a sentence makes way for the next at once: the account of what was said has it still. */
 async function wasRefused(page: Page): Promise<boolean> {
   if (await page.evaluate(() => document.querySelector('dialog[open]') !== null)) return false;
-  await page.keyboard.press('m');
-  await page.waitForSelector('dialog[open] .ways');
+  await openMore(page);
   const summary = page.locator('dialog[open] summary', {
     hasText: catalogue.text({ key: 'screen.more.talked' }),
   });

@@ -81,6 +81,11 @@ export class Conversation {
     return { lastHeard: this.#lastHeard, caption: this.#caption, talked: this.#ports.journal.lines };
   }
 
+  /** The question that the talk itself has put: a yes or a no on the screen answers it as one that is said. */
+  get asks(): Message | null {
+    return this.#talk.asks;
+  }
+
   // --- In ---
 
   hear(hearing: Hearing): void {

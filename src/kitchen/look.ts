@@ -1,5 +1,6 @@
 // The whole kitchen as a screen may show it, at this instant.
 
+import type { Message } from '../../machines/kitchen/effects.ts';
 import type { Line } from './announcements.ts';
 import type { Conversation } from './conversation.ts';
 import type { Evening } from './evening/evening.ts';
@@ -30,7 +31,7 @@ export function look({ ports, picture, conversation, evening, question, notices 
     evening: planned,
     learned: picture.learned,
     showing: conversation.teaching.showing,
-    question: question && { ...unnamed(question.say), urgency: question.urgency },
+    question: asked(conversation.asks, question),
     ...conversation.seen,
     notices: [...notices],
   };
@@ -40,4 +41,10 @@ export function look({ ports, picture, conversation, evening, question, notices 
 function inSight(actors: Actors, idle: readonly string[]): Actors {
   if (idle.length === 0) return actors;
   return { ...actors, canners: actors.canners.filter(({ id }) => !idle.includes(id)) };
+}
+
+/** What the talk itself has put to the cook comes before what waits: it names its pot, and is soon over. */
+function asked(ours: Message | null, waiting: Line | null): KitchenView['question'] {
+  if (ours) return { message: ours, urgency: 'step', about: null };
+  return waiting && { ...unnamed(waiting.say), urgency: waiting.urgency };
 }

@@ -3,7 +3,9 @@
 import { initialTransition, transition, type SnapshotFrom } from 'xstate';
 import { dialogueMachine } from '../../machines/dialogue/chart.ts';
 import type { Act, DialogueEffect, DialogueEvent, Query } from '../../machines/dialogue/events.ts';
+import { isOurQuestion } from '../../machines/dialogue/questions.ts';
 import type { DialogueContext } from '../../machines/dialogue/rules.ts';
+import type { Message } from '../../machines/kitchen/effects.ts';
 import { emittedBy } from '../../machines/kitchen/step.ts';
 
 export interface TalkOut {
@@ -30,6 +32,13 @@ export class Talk {
   /** A yes or a no would be an answer now. */
   get hasQuestion(): boolean {
     return this.#snapshot.context.question !== null;
+  }
+
+  /** What we have asked the cook ourselves, from when the mouth has begun to say it until it lapses. */
+  get asks(): Message | null {
+    const { question } = this.#snapshot.context;
+    const isPut = question !== null && question.begunAt !== null && isOurQuestion(question.message);
+    return isPut ? question.message : null;
   }
 
   /** What came of it, which has been handed on. */

@@ -158,6 +158,41 @@ describe('a whole batch by voice', () => {
   });
 });
 
+describe('what a voice is asked before it is done', () => {
+  async function untilTheBoilIsAsked() {
+    await live.plan(planOf());
+    await settle();
+    await toTheCanner();
+    for (const words of ['plate test passed', 'the jars are ready', 'six jars filled', 'the jars are in'])
+      await say(words);
+    await say('it is at a full rolling boil');
+    expect(live.view.question).toMatchObject({ message: { key: 'dialogue.plain.canner.fullBoil' } });
+    expect(canner()?.clock?.kind).toBe('since');
+  }
+
+  test('stands on the screen as a question, and a held yes there does it', async () => {
+    await untilTheBoilIsAsked();
+    await turn(2_000);
+    live.ask('yes', 'touch');
+    await settle();
+    expect(live.view.question).toBeNull();
+    expect(canner()?.clock?.kind).toBe('until');
+  });
+
+  test('is not done by a no there, nor left standing when nobody answers', async () => {
+    await untilTheBoilIsAsked();
+    await turn(2_000);
+    live.ask('no', 'touch');
+    await settle();
+    expect(live.view.question).toBeNull();
+    await say('it is at a full rolling boil');
+    expect(live.view.question).not.toBeNull();
+    await turn(40_000, 1_000);
+    expect(live.view.question?.message.key).not.toBe('dialogue.plain.canner.fullBoil');
+    expect(canner()?.clock?.kind).toBe('since');
+  });
+});
+
 describe('never lost', () => {
   test('a kitchen opened again stands where the log left it, with the same deadline', async () => {
     await live.plan(planOf());

@@ -1,15 +1,11 @@
 // Is nobody speaking, and has nobody for a while? Then the processor is free for what can wait.
 
 import type { Ear } from '../kitchen/ports.ts';
+import type { Leave } from '../solver/openProver.ts';
 import type { SpeakingMouth } from '../sound/mouth.ts';
 
-/** From the last sound of either side on, ms: whoever pauses for less is still speaking. */
+/** From the last sound of either side on, ms: whoever pauses for less is still speaking. Chosen by hand, no source. */
 const QUIET_AFTER_MS = 3_000;
-
-export interface Quiet {
-  readonly granted: boolean;
-  onChange(listener: () => void): void;
-}
 
 export interface QuietParts {
   ear: Pick<Ear, 'onState'>;
@@ -18,7 +14,7 @@ export interface QuietParts {
   after: (ms: number, call: () => void) => () => void;
 }
 
-export function openQuiet({ ear, mouth, after }: QuietParts): Quiet {
+export function openQuiet({ ear, mouth, after }: QuietParts): Leave {
   const listeners = new Set<() => void>();
   let [heard, speaks, granted] = [false, false, false];
   let cancel: (() => void) | null = null;

@@ -7,6 +7,7 @@ export interface Machine {
   deviceMemory?: number;
 }
 
+/** These three are chosen by hand, no source. */
 const CORES = 2;
 const MEMORY_GIB = 4;
 /** Where nothing is told of the memory, who has so many cores has it. */

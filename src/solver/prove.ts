@@ -5,7 +5,7 @@ import type { Answered } from '../kitchen/evening/planner.ts';
 import type { Claim } from '../kitchen/evening/prover.ts';
 import { solveBy, type Engine } from './solver.ts';
 
-/** Before the cook begins there is time; of what is under way the answer must come before the next event. */
+/** Before the cook begins there is time; of what is under way the answer must come before the next event. Chosen by hand, no source. */
 const BEFORE_MS = 20_000;
 const UNDER_WAY_MS = 8_000;
 

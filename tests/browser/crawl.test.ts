@@ -105,7 +105,7 @@ test('More is seen at its key, takes the keys from the screen behind, and Escape
   expect(await page.locator('dialog[open]').count()).toBe(0);
 });
 
-test('a press that was slow once is a fault only if it is slow again', () => {
+test('a press that was slow is told from one that is slow again', () => {
   const press = (ms: number, ...again: number[]) =>
     isSlowAgain({ what: 'm', ms, waitedMs: 0, workedMs: 0, again });
   expect([press(48), press(56), press(56, 24, 64), press(200, 16, 48)]).toEqual([false, true, true, false]);

@@ -173,7 +173,7 @@ describe('what a voice is asked before it is done', () => {
   test('stands on the screen as a question, and a held yes there does it', async () => {
     await untilTheBoilIsAsked();
     await turn(2_000);
-    live.ask('yes', 'touch');
+    await live.ask('yes', 'touch');
     await settle();
     expect(live.view.question).toBeNull();
     expect(canner()?.clock?.kind).toBe('until');
@@ -182,7 +182,7 @@ describe('what a voice is asked before it is done', () => {
   test('is not done by a no there, nor left standing when nobody answers', async () => {
     await untilTheBoilIsAsked();
     await turn(2_000);
-    live.ask('no', 'touch');
+    await live.ask('no', 'touch');
     await settle();
     expect(live.view.question).toBeNull();
     await say('it is at a full rolling boil');

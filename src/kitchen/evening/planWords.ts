@@ -27,7 +27,7 @@ export function planWords(
   ];
 }
 
-/** A proof that leaves more than this is none that a cook would care for. */
+/** A proof that leaves more than this is none that a cook would care for. Chosen by hand, no source. */
 const WORTH_SAYING_MINUTES = 15;
 
 /** Whose plan it is, and how good it is known to be: the same words shown and spoken. */

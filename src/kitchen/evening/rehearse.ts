@@ -4,7 +4,7 @@
 import { replanEvening } from '../../core/evening/index.ts';
 import type { Answered, Ask } from './planner.ts';
 
-/** A question that comes meanwhile waits for one of these. */
+/** A question that comes meanwhile waits for one of these. All three are chosen by hand, no source. */
 const STRETCH_MS = 5;
 const TIMES = 8;
 /** As many as the first answer takes is too long to wait for. */

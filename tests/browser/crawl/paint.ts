@@ -29,7 +29,7 @@ const ROUNDED_MS = 48;
 
 export const isSlow = (ms: number): boolean => ms > ROUNDED_MS;
 
-/** The page's own slowness comes again; what another program took from it does not: the middle of three decides. */
+/** The page's own slowness comes again; what another program took from it does not. It tells them apart, and excuses none. */
 export const isSlowAgain = ({ ms, again }: Press): boolean =>
   isSlow(ms) && (again.length === 0 || isSlow(quantile([ms, ...again], 0.5)));
 
@@ -44,7 +44,7 @@ const SLOWER = 4;
 const SETTLED_MS = 2_000;
 const KEYS = ['ArrowRight', 'ArrowLeft', 'm', 'Escape', 'l', 'Enter'];
 
-/** Times that a screen is gone through once more where a press was too slow. */
+/** Times that a screen is gone through once more where a press was too slow. Chosen by hand, no source. */
 const AGAIN = 2;
 
 /** Goes through one screen, and through it again where a press was too slow. */

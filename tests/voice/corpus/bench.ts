@@ -8,7 +8,7 @@ import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { fused } from '../../../src/voice/fused.ts';
 import { clipOf, clips } from './clips.ts';
 import { untilItEnds } from './ending.ts';
-import { foundIn, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
+import { foundIn, IN_PIECES, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
 import { outcomeOf, triedIn, trialsOf, type Trial } from './measure.ts';
 import { tableOf } from './table.ts';
 import { HEARD_IN_TRAINING, voices, type Side } from './voices.ts';
@@ -24,11 +24,7 @@ const { values } = parseArgs({
     voices: { type: 'string' },
     /** Sentences of the book, one a line: each by every voice of the side, instead of those drawn. */
     said: { type: 'string' },
-    keep: { type: 'string' },
-    piece: { type: 'string', default: '0' },
-    of: { type: 'string', default: '1' },
-    minutes: { type: 'string', default: 'Infinity' },
-    together: { type: 'string' },
+    ...IN_PIECES,
   },
 });
 const named = values.voices?.split(',');

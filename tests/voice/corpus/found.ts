@@ -48,6 +48,15 @@ export function keeperIn(file: string | undefined, corpus: Corpus): (tried: Trie
   return (tried) => appendFileSync(file, `${JSON.stringify(tried)}\n`);
 }
 
+/** How a bench is heard in pieces, each written down, and put together again. */
+export const IN_PIECES = {
+  keep: { type: 'string' },
+  piece: { type: 'string', default: '0' },
+  of: { type: 'string', default: '1' },
+  minutes: { type: 'string', default: 'Infinity' },
+  together: { type: 'string' },
+} as const;
+
 /** All pieces that were kept in a folder that holds nothing else. */
 export function foundIn(folder: string): { corpus: Corpus; trials: Tried[] } {
   const pieces = readdirSync(folder)

@@ -11,7 +11,7 @@ import { consequenceOf } from '../../../machines/dialogue/commands.ts';
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { clipOf, type Clip } from './clips.ts';
 import { untilItEnds } from './ending.ts';
-import { foundIn, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
+import { foundIn, IN_PIECES, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
 import { outcomeOf, triedIn, trialsOf } from './measure.ts';
 import {
   graveNearMisses,
@@ -29,11 +29,7 @@ const { values } = parseArgs({
     voices: { type: 'string' },
     /** Every second, third ... saying only. */
     every: { type: 'string', default: '1' },
-    keep: { type: 'string' },
-    piece: { type: 'string', default: '0' },
-    of: { type: 'string', default: '1' },
-    minutes: { type: 'string', default: 'Infinity' },
-    together: { type: 'string' },
+    ...IN_PIECES,
   },
 });
 const named = values.voices?.split(',');

@@ -82,6 +82,34 @@ describe('the rule', () => {
     const radio = after({ type: 'hears', on: true, at: 0 }, { type: 'hears', on: true, at: 9 * SECOND });
     expect(isUnhurried(radio, never, LONGEST_SENTENCE_MS)).toBe(false);
   });
+
+  /** Two seconds of talk, one of silence, over and over, from 0 to 30 s. */
+  const radio: TalkInput[] = Array.from({ length: 10 }).flatMap((_, i) => [
+    { type: 'hears', on: true, at: 3 * i * SECOND },
+    { type: 'hears', on: false, at: (3 * i + 2) * SECOND },
+  ]);
+
+  test('is not held for ever by a voice that pauses for breath, of which nothing is for the page', () => {
+    const upTo = (at: number) => after(...radio.filter((input) => 'at' in input && input.at <= at));
+    expect(isUnhurried(upTo(9 * SECOND), never, 9.5 * SECOND)).toBe(true);
+    for (let at = LONGEST_SENTENCE_MS + 2 * SECOND; at < 30 * SECOND; at += 500)
+      expect([at, isUnhurried(upTo(at), never, at)]).toEqual([at, false]);
+  });
+
+  test('is held again by a cook who is understood beside such a voice, and by one who answers', () => {
+    const at = 28 * SECOND;
+    expect(isUnhurried(after(...radio.slice(0, 19)), never, at)).toBe(false);
+    expect(isUnhurried(after(...radio.slice(0, 19), { type: 'understood', at: at - 1 }), never, at)).toBe(
+      true,
+    );
+    const answers = after(
+      ...radio.slice(0, 18),
+      { type: 'says', on: true, at: 20 * SECOND },
+      { type: 'says', on: false, at: 22 * SECOND },
+      ...radio.slice(18, 19),
+    );
+    expect(isUnhurried(answers, never, 22 * SECOND + LONGEST_SENTENCE_MS - 1)).toBe(true);
+  });
 });
 
 /** A practice kitchen's clock on a device in our hands, with a mouth that speaks until it is told to end. */

@@ -95,9 +95,10 @@ export function openPacing({ clock, pace, asked, wall, after }: PacingParts): Pa
       const listens = state.kind === 'listening' || state.kind === 'loading';
       if (listens !== talk.byVoice) take({ type: 'listens', on: listens });
       const on = state.kind === 'listening' && (state.speech || state.called === true);
-      if (on !== (talk.hearingSince !== null)) take({ type: 'hears', on, at: wall() });
+      if (on !== talk.hearing) take({ type: 'hears', on, at: wall() });
     },
     heard(hearing) {
+      if (hearing.kind !== 'nothing') take({ type: 'understood', at: wall() });
       if (hearing.kind === 'heard' && hearing.understood.command === 'no') take({ type: 'putsOff' });
     },
   };

@@ -1,7 +1,7 @@
 // The scheduling problem in the constraint solver's words, which are messages of OR-Tools' cp_model.proto (version 9).
 
+import { PbfWriter } from 'pbf';
 import type { Problem } from '../core/schedule/index.ts';
-import { Writer } from './wire.ts';
 
 export interface SolverModel {
   /** A CpModelProto. Its first variables are the starts, in order. */
@@ -25,83 +25,93 @@ const HINT = { vars: 1, values: 2 };
 /** A sum of variables, each with a whole coefficient. */
 type Terms = readonly (readonly [variable: number, coefficient: number])[];
 
-class Model {
-  readonly #variables: Writer[] = [];
-  readonly #constraints: Writer[] = [];
+/** Writes the fields of one message. */
+type Message = (to: PbfWriter) => void;
 
-  variable(from: number, to: number): number {
-    return this.#variables.push(new Writer().wholes(VARIABLE.domain, [from, to])) - 1;
+class Model {
+  readonly #variables: Message[] = [];
+  readonly #constraints: Message[] = [];
+
+  variable(least: number, most: number): number {
+    return this.#variables.push((to) => putWholes(to, VARIABLE.domain, [least, most])) - 1;
   }
 
   /** The sum lies within these. */
-  linear(terms: Terms, from: number, to: number): void {
-    this.#constrain(
-      CONSTRAINT.linear,
-      new Writer()
-        .wholes(LINEAR.vars, terms.map(first))
-        .wholes(LINEAR.coefficients, terms.map(second))
-        .wholes(LINEAR.domain, [from, to]),
-    );
+  linear(terms: Terms, least: number, most: number): void {
+    this.#constrain(CONSTRAINT.linear, (to) => {
+      putWholes(to, LINEAR.vars, terms.map(first));
+      putWholes(to, LINEAR.coefficients, terms.map(second));
+      putWholes(to, LINEAR.domain, [least, most]);
+    });
   }
 
   /** From what `begin` comes to, for so long. */
   interval(begin: Terms, offset: number, size: number): number {
-    return this.#constrain(
-      CONSTRAINT.interval,
-      new Writer()
-        .message(INTERVAL.start, expression(begin, offset))
-        .message(INTERVAL.end, expression(begin, offset + size))
-        .message(INTERVAL.size, expression([], size)),
-    );
+    return this.#constrain(CONSTRAINT.interval, (to) => {
+      put(to, INTERVAL.start, expression(begin, offset));
+      put(to, INTERVAL.end, expression(begin, offset + size));
+      put(to, INTERVAL.size, expression([], size));
+    });
   }
 
   noOverlap(intervals: readonly number[]): void {
-    this.#constrain(CONSTRAINT.noOverlap, new Writer().wholes(NO_OVERLAP.intervals, intervals));
+    this.#constrain(CONSTRAINT.noOverlap, (to) => putWholes(to, NO_OVERLAP.intervals, intervals));
   }
 
   cumulative(intervals: readonly number[], demands: readonly number[], capacity: number): void {
-    const message = new Writer()
-      .message(CUMULATIVE.capacity, expression([], capacity))
-      .wholes(CUMULATIVE.intervals, intervals);
-    for (const demand of demands) message.message(CUMULATIVE.demands, expression([], demand));
-    this.#constrain(CONSTRAINT.cumulative, message);
+    this.#constrain(CONSTRAINT.cumulative, (to) => {
+      put(to, CUMULATIVE.capacity, expression([], capacity));
+      putWholes(to, CUMULATIVE.intervals, intervals);
+      for (const demand of demands) put(to, CUMULATIVE.demands, expression([], demand));
+    });
   }
 
   /** The message: this sum is to be least, and these values of the first variables are a good guess. */
   leastOf(terms: Terms, hint: readonly number[] | undefined): Uint8Array {
-    const message = new Writer();
-    for (const variable of this.#variables) message.message(MODEL.variables, variable);
-    for (const constraint of this.#constraints) message.message(MODEL.constraints, constraint);
-    message.message(
-      MODEL.objective,
-      new Writer().wholes(OBJECTIVE.vars, terms.map(first)).wholes(OBJECTIVE.coefficients, terms.map(second)),
-    );
+    const to = new PbfWriter();
+    for (const variable of this.#variables) put(to, MODEL.variables, variable);
+    for (const constraint of this.#constraints) put(to, MODEL.constraints, constraint);
+    put(to, MODEL.objective, (objective) => {
+      putWholes(objective, OBJECTIVE.vars, terms.map(first));
+      putWholes(objective, OBJECTIVE.coefficients, terms.map(second));
+    });
     if (hint)
-      message.message(
-        MODEL.hint,
-        new Writer()
-          .wholes(
-            HINT.vars,
-            hint.map((_, variable) => variable),
-          )
-          .wholes(HINT.values, hint),
-      );
-    return message.bytes;
+      put(to, MODEL.hint, (guess) => {
+        putWholes(guess, HINT.vars, [...hint.keys()]);
+        putWholes(guess, HINT.values, hint);
+      });
+    return to.finish();
   }
 
-  #constrain(kind: number, body: Writer): number {
-    return this.#constraints.push(new Writer().message(kind, body)) - 1;
+  #constrain(kind: number, body: Message): number {
+    return this.#constraints.push((to) => put(to, kind, body)) - 1;
   }
 }
 
 const first = ([variable]: Terms[number]): number => variable;
 const second = ([, coefficient]: Terms[number]): number => coefficient;
 
-const expression = (terms: Terms, offset: number): Writer =>
-  new Writer()
-    .wholes(EXPRESSION.vars, terms.map(first))
-    .wholes(EXPRESSION.coefficients, terms.map(second))
-    .whole(EXPRESSION.offset, offset);
+const expression =
+  (terms: Terms, offset: number): Message =>
+  (to) => {
+    putWholes(to, EXPRESSION.vars, terms.map(first));
+    putWholes(to, EXPRESSION.coefficients, terms.map(second));
+    to.writeVarintField(EXPRESSION.offset, whole(offset));
+  };
+
+function put(to: PbfWriter, field: number, body: Message): void {
+  to.writeMessage(field, (message, within) => message(within), body);
+}
+
+function putWholes(to: PbfWriter, field: number, values: readonly number[]): void {
+  to.writePackedVarint(field, values.map(whole));
+}
+
+/** The library would cut a fraction off, and another question than ours would be answered. */
+function whole(value: number): number {
+  if (!Number.isSafeInteger(value)) throw new RangeError(`${value} is no whole number.`);
+  return value;
+}
 
 /** Null when some activity has no time left to start in: there is no schedule. */
 export function solverModel(problem: Problem, hint: readonly number[] | undefined): SolverModel | null {

@@ -1,9 +1,9 @@
 // A constraint solver behind the scheduler's own door: a second opinion, slow to come.
 
+import { PbfReader, PbfWriter } from 'pbf';
 import type { Effort, Problem, Project, Schedule } from '../core/schedule/index.ts';
 import { costOf, makespanOf, problemOf } from '../core/schedule/index.ts';
 import { solverModel } from './model.ts';
-import { fieldsOf, wholesOf, Writer } from './wire.ts';
 
 /** OR-Tools' CP-SAT wherever it runs: a CpModelProto and SatParameters go in, a CpSolverResponse comes out. */
 export type Engine = (model: Uint8Array, parameters: Uint8Array) => Promise<Uint8Array>;
@@ -35,26 +35,33 @@ export async function solveBy(
 /** As sat_parameters.proto numbers them. */
 const PARAMETERS = { maxTimeInSeconds: 36, numWorkers: 206, randomSeed: 31 };
 
-const parametersOf = (workers: number, seconds: number, seed: number): Uint8Array =>
-  new Writer()
-    .whole(PARAMETERS.randomSeed, seed)
-    .real(PARAMETERS.maxTimeInSeconds, seconds)
-    .whole(PARAMETERS.numWorkers, workers).bytes;
+function parametersOf(workers: number, seconds: number, seed: number): Uint8Array {
+  const to = new PbfWriter();
+  to.writeVarintField(PARAMETERS.randomSeed, seed);
+  to.writeDoubleField(PARAMETERS.maxTimeInSeconds, seconds);
+  to.writeVarintField(PARAMETERS.numWorkers, workers);
+  return to.finish();
+}
 
 /** As cp_model.proto numbers them. */
 const RESPONSE = { status: 1, solution: 2, bound: 4 };
 const STATUS = { unknown: 0, feasible: 2, infeasible: 3, optimal: 4 };
 
-function read(response: Uint8Array): { status: number; solution: number[]; bound: number } {
-  let [status, bound] = [STATUS.unknown, 0];
-  const solution: number[] = [];
-  for (const { field, kind, value } of fieldsOf(response)) {
-    if (field === RESPONSE.status && kind === 'whole') status = value;
-    else if (field === RESPONSE.solution && kind === 'bytes') solution.push(...wholesOf(value));
-    else if (field === RESPONSE.solution && kind === 'whole') solution.push(value);
-    else if (field === RESPONSE.bound && kind === 'real') bound = value;
-  }
-  return { status, solution, bound };
+interface Answer {
+  status: number;
+  solution: number[];
+  bound: number;
+}
+
+function read(response: Uint8Array): Answer {
+  const nothing: Answer = { status: STATUS.unknown, solution: [], bound: 0 };
+  return new PbfReader(response).readFields(readField, nothing);
+}
+
+function readField(field: number, answer: Answer, from: PbfReader): void {
+  if (field === RESPONSE.status) answer.status = from.readVarint();
+  else if (field === RESPONSE.solution) from.readPackedVarint(answer.solution, true);
+  else if (field === RESPONSE.bound) answer.bound = from.readDouble();
 }
 
 function toldOf({ project }: Problem, starts: readonly number[], bound: number, proven: boolean): Schedule {

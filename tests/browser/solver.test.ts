@@ -43,17 +43,27 @@ async function hush(page: Page): Promise<void> {
   }
 }
 
-/** What each thread of a worker, in any page, has had of a processor until now, in hundredths of a second. */
+/** What stands in /proc of a process or thread after its name: its state, its parent and so on. */
+function statOf(path: string): { name: string; rest: string[] } {
+  const stat = readFileSync(`/proc/${path}/stat`, 'utf8');
+  const end = stat.lastIndexOf(')');
+  return { name: stat.slice(stat.indexOf('(') + 1, end), rest: stat.slice(end + 2).split(' ') };
+}
+
+/** Begun by this test, at whatever remove: another browser on the machine has workers of its own. */
+function isOurs(pid: string): boolean {
+  for (let at = pid; at !== '0'; at = statOf(at).rest[1] ?? '0') if (at === String(process.pid)) return true;
+  return false;
+}
+
+/** What each thread of a worker, in any of our pages, has had of a processor until now, in hundredths of a second. */
 function workerTimes(): Map<string, number> {
   const inProcess = (pid: string): [string, number][] =>
-    readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes('--type=renderer')
+    readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes('--type=renderer') && isOurs(pid)
       ? readdirSync(`/proc/${pid}/task`).flatMap((thread): [string, number][] => {
-          const stat = readFileSync(`/proc/${pid}/task/${thread}/stat`, 'utf8');
-          const [user, system] = stat
-            .slice(stat.lastIndexOf(')') + 2)
-            .split(' ')
-            .slice(11, 13);
-          return stat.includes('(DedicatedWorke') ? [[thread, Number(user) + Number(system)]] : [];
+          const { name, rest } = statOf(`${pid}/task/${thread}`);
+          const [user, system] = rest.slice(11, 13);
+          return name.startsWith('DedicatedWorker') ? [[thread, Number(user) + Number(system)]] : [];
         })
       : [];
   return new Map(

@@ -1,7 +1,7 @@
 // Is nobody speaking, and has nobody for a while? Then the processor is free for what can wait.
 
 import type { Ear } from '../kitchen/ports.ts';
-import type { Leave } from '../solver/openProver.ts';
+import type { After, Leave } from '../solver/openProver.ts';
 import type { SpeakingMouth } from '../sound/mouth.ts';
 
 /** From the last sound of either side on, ms: whoever pauses for less is still speaking. Chosen by hand, no source. */
@@ -10,8 +10,7 @@ const QUIET_AFTER_MS = 3_000;
 export interface QuietParts {
   ear: Pick<Ear, 'onState'>;
   mouth: Pick<SpeakingMouth, 'onSpeaking'>;
-  /** Calls back once, after so many ms, unless it is told not to. */
-  after: (ms: number, call: () => void) => () => void;
+  after: After;
 }
 
 export function openQuiet({ ear, mouth, after }: QuietParts): Leave {

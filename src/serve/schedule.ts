@@ -42,8 +42,13 @@ async function think(project: Project, budgetMs: number, onlyOwn: boolean): Prom
   const leftMs = budgetMs - (performance.now() - began);
   if (!own.proven && ownMs < budgetMs && leftMs > 0) {
     const hint = own.kind === 'schedule' ? { warmStarts: own.starts } : {};
-    const other = await solve(project, { budgetMs: leftMs, now, seed: 1, onBetter, ...hint });
-    if (other.proven) answer.schedule = other;
+    try {
+      const other = await solve(project, { budgetMs: leftMs, now, seed: 1, onBetter, ...hint });
+      if (other.proven) answer.schedule = other;
+    } catch (error) {
+      console.error(`The constraint solver failed, so our own answer stands: ${String(error)}`);
+      process.exitCode = 2;
+    }
   }
   answer.ms = performance.now() - began;
   return answer;

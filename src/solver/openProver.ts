@@ -11,10 +11,12 @@ export interface Leave {
   onChange(listener: () => void): void;
 }
 
+/** Calls back once, after so many ms, unless it is told not to. */
+export type After = (ms: number, call: () => void) => () => void;
+
 export interface ProverParts {
   leave: Leave;
-  /** Calls back once, after so many ms, unless it is told not to. */
-  after: (ms: number, call: () => void) => () => void;
+  after: After;
   openWorker?: () => Worker;
   /** Told once, where the solver does not run here; our own search goes on without it. */
   failed?: (why: string) => void;

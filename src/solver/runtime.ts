@@ -27,23 +27,23 @@ export async function engineFrom(module: WebAssembly.Module, turns: Turns): Prom
   return (model, parameters) => turns.during(() => solved(started, model, parameters));
 }
 
-async function solved(module: MainModule, model: Uint8Array, parameters: Uint8Array): Promise<Uint8Array> {
+async function solved(started: MainModule, model: Uint8Array, parameters: Uint8Array): Promise<Uint8Array> {
   const put = (bytes: Uint8Array): number => {
-    const at = module._malloc(bytes.length);
-    module.HEAPU8.set(bytes, at);
+    const at = started._malloc(bytes.length);
+    started.HEAPU8.set(bytes, at);
     return at;
   };
-  const [modelAt, parametersAt, lengthAt] = [put(model), put(parameters), module._malloc(4)];
+  const [modelAt, parametersAt, lengthAt] = [put(model), put(parameters), started._malloc(4)];
   try {
     const types = ['number', 'number', 'number', 'number', 'number'];
     const given = [modelAt, model.length, parametersAt, parameters.length, lengthAt];
-    const answerAt = (await module.ccall('solve_model', 'number', types, given, { async: true })) as number;
-    const heap = module.HEAPU8 as Uint8Array; // it may have grown meanwhile
+    const answerAt = (await started.ccall('solve_model', 'number', types, given, { async: true })) as number;
+    const heap = started.HEAPU8 as Uint8Array; // it may have grown meanwhile
     const length = new DataView(heap.buffer).getUint32(lengthAt, true);
     const answer = heap.slice(answerAt, answerAt + length);
-    module._free_buffer(answerAt);
+    started._free_buffer(answerAt);
     return answer;
   } finally {
-    for (const at of [modelAt, parametersAt, lengthAt]) module._free(at);
+    for (const at of [modelAt, parametersAt, lengthAt]) started._free(at);
   }
 }

@@ -8,6 +8,9 @@ import { solverModel } from './model.ts';
 /** OR-Tools' CP-SAT wherever it runs: a CpModelProto and SatParameters go in, a CpSolverResponse comes out. */
 export type Engine = (model: Uint8Array, parameters: Uint8Array) => Promise<Uint8Array>;
 
+/** It is given this, s, even where to lay the question out took all the time there was. Chosen by hand, no source. */
+const LEAST_S = 0.05;
+
 /** Schedules by asking an engine; our own scheduler does without one. */
 export async function solveBy(
   engine: Engine,
@@ -19,10 +22,11 @@ export async function solveBy(
   const problem = problemOf(project);
   const asked = solverModel(problem, effort.warmStarts);
   if (!asked) return { kind: 'none', proven: true, by: 'solver' };
-  const seconds = Math.max(0.05, (effort.budgetMs - (effort.now() - began)) / 1000);
+  const seconds = Math.max(LEAST_S, (effort.budgetMs - (effort.now() - began)) / 1000);
   const { status, solution, bound } = read(
     await engine(asked.bytes, parametersOf(workers, seconds, effort.seed)),
   );
+  if (status === STATUS.invalid) throw new Error('The solver does not understand the question.');
   if (status === STATUS.infeasible) return { kind: 'none', proven: true, by: 'solver' };
   if (status !== STATUS.optimal && status !== STATUS.feasible)
     return { kind: 'none', proven: false, by: 'solver' };
@@ -45,7 +49,7 @@ function parametersOf(workers: number, seconds: number, seed: number): Uint8Arra
 
 /** As cp_model.proto numbers them. */
 const RESPONSE = { status: 1, solution: 2, bound: 4 };
-const STATUS = { unknown: 0, feasible: 2, infeasible: 3, optimal: 4 };
+const STATUS = { unknown: 0, invalid: 1, feasible: 2, infeasible: 3, optimal: 4 };
 
 interface Answer {
   status: number;

@@ -9,7 +9,7 @@ import { Turns } from './turns.ts';
 
 export interface Question {
   claim: Claim;
-  /** Left out: it is fetched and compiled, and told. */
+  /** Null: it is fetched and compiled, and told. */
   module: WebAssembly.Module | null;
 }
 

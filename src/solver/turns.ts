@@ -30,7 +30,7 @@ export class Turns {
   /** Until it is told to go on, it takes no time at all. */
   hold(on: boolean): void {
     this.#isHeld = on;
-    this.#channel.port2.postMessage(null);
+    if (!on) this.#channel.port2.postMessage(null);
   }
 
   /** The module's imports, with a clock at which it can be put aside. */
@@ -74,10 +74,11 @@ export class Turns {
   }
 
   #next(): void {
-    if (this.#isHeld || !this.#goOn) return;
+    const goOn = this.#goOn;
+    if (this.#isHeld || !goOn) return;
+    this.#goOn = null;
     this.#began = performance.now();
     this.#asideMs += this.#began - this.#asideSince;
-    this.#goOn();
-    this.#goOn = null;
+    goOn();
   }
 }

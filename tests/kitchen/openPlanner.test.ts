@@ -5,23 +5,31 @@ import { openPlanner } from '../../src/kitchen/evening/openPlanner.ts';
 import type { Answer, Answered, Ask } from '../../src/kitchen/evening/planner.ts';
 import type { Claim, Prover } from '../../src/kitchen/evening/prover.ts';
 import type { Question } from '../../src/kitchen/evening/planner.worker.ts';
+import { hat } from '../../src/stove/index.ts';
+import { drawEvening } from '../evening/kitchens.ts';
 
 class PlayedWorker {
   static all: PlayedWorker[] = [];
   readonly asked: Question[] = [];
-  #listener: (event: object) => void = () => {};
+  ended = false;
+  readonly #listeners = new Map<string, (event: object) => void>();
   constructor() {
     PlayedWorker.all.push(this);
   }
   addEventListener(type: string, listener: (event: object) => void): void {
-    if (type === 'message') this.#listener = listener;
+    this.#listeners.set(type, listener);
   }
   postMessage(question: Question): void {
     this.asked.push(question);
   }
-  terminate(): void {}
+  terminate(): void {
+    this.ended = true;
+  }
   answers(plan: Partial<Answered>): void {
-    this.#listener({ data: { id: this.asked.at(-1)?.ask.id, plan } });
+    this.#listeners.get('message')?.({ data: { id: this.asked.at(-1)?.ask.id, plan } });
+  }
+  breaks(): void {
+    this.#listeners.get('error')?.({});
   }
 }
 
@@ -102,6 +110,27 @@ test('whatever happens, the prover drops what it was asked before the next answe
   expect(prover.dropped).toBe(2);
   prover.answer(PROVEN as Answered);
   expect(told.filter(({ plan }) => plan.proven)).toEqual([]);
+});
+
+test('what is dropped is answered by nobody, not even where what it brings has it dropped', () => {
+  planner.ask(askFor(2, true));
+  planner.drop();
+  bothAnswer(OPEN);
+  expect([told, prover.claims]).toEqual([[], []]);
+  expect(prover.dropped).toBe(2);
+  planner.ask(askFor(2, true, 2));
+  planner.onAnswer(() => planner.drop());
+  PlayedWorker.all[0]?.answers(OPEN);
+  expect(PlayedWorker.all[1]?.asked).toEqual([]);
+});
+
+test('where one worker breaks both are ended, and what was asked is answered on this thread', async () => {
+  const request = drawEvening(hat(31), { batches: 2, canners: 1 });
+  planner.ask({ id: 1, request, plan: null, progress: { tasks: {} }, now: 0, seed: 1 });
+  PlayedWorker.all[1]?.breaks();
+  PlayedWorker.all[0]?.breaks();
+  expect(PlayedWorker.all.map(({ ended }) => ended)).toEqual([true, true]);
+  await expect.poll(() => told.map(({ id, last }) => [id, last])).toEqual([[1, true]]);
 });
 
 test('what was proven before the cook began is not looked for again, and after it is', async () => {

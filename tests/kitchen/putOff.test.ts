@@ -26,6 +26,7 @@ function planner(): Planner & { started(batch: string): number | undefined } {
       listener({ id: ask.id, plan, last: true });
     },
     onAnswer: (next) => (listener = next),
+    drop: () => {},
     close: () => {},
     started: (batch) => asked?.progress.tasks[`${batch}/heat/1`]?.startedAt,
   };

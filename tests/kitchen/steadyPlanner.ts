@@ -29,6 +29,11 @@ export function steadyPlanner(): SteadyPlanner {
       planner.ask(ask);
     },
     onAnswer: (next) => (listener = next),
+    drop() {
+      planner.drop();
+      open = null;
+      answered();
+    },
     close: () => planner.close(),
     async settled() {
       if (open === null) return;

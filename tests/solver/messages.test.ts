@@ -164,6 +164,10 @@ describe('what it answers', () => {
       await expect(sent(project, cut)).rejects.toThrow();
   });
 
+  test('is refused where the question was not understood', async () => {
+    await expect(sent(project, [0x08, 0x01])).rejects.toThrow('does not understand');
+  });
+
   test('is what its own library reads of it, and our own search proves the same', async () => {
     const small = { ...project, lags: project.lags.slice(0, 2), startWeights: [0.1, 0.1, 0.1] };
     const theirs: number[][] = [];

@@ -50,7 +50,7 @@ export class Asking {
     const { actors, events, now, planner, settings } = this.#parts;
     const batches = actors().batches.filter(inTheEvening);
     if (batches.length === 0) {
-      [this.#beganAt, this.#sketch] = [null, null];
+      if (this.#beganAt !== null) this.#over();
       return false;
     }
     this.#beganAt ??= beginningOf(batches, events(), now());
@@ -67,6 +67,13 @@ export class Asking {
       seed: SEED,
     });
     return true;
+  }
+
+  /** An answer on its way is of an evening that is no more. */
+  #over(): void {
+    [this.#beganAt, this.#sketch] = [null, null];
+    this.#asked += 1;
+    this.#parts.planner.drop();
   }
 
   #progress(plan: EveningPlan): EveningProgress {

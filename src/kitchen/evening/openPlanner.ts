@@ -21,10 +21,11 @@ function inWorkers(prover: Prover | undefined): Planner {
   let listener: (answer: Answer) => void = () => {};
   let asked: Ask | null = null;
   let fallback: Planner | null = null;
+  const isAsked = (id: number): boolean => id === asked?.id;
   const answers = ({ id, plan }: Reply, last: boolean): boolean => {
-    if (id !== asked?.id) return false;
+    if (!asked || !isAsked(id)) return false;
     listener({ id, plan: whole(plan, asked), last });
-    return id === asked.id;
+    return isAsked(id);
   };
   const prove = (plan: Answered, ask: Ask): void => {
     if (!prover || plan.proven || plan.tasks.length === 0 || ask.request.batches.length < 2) return;
@@ -41,12 +42,15 @@ function inWorkers(prover: Prover | undefined): Planner {
   thinking.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
     if (answers(data, true) && asked) prove(data.plan, asked);
   });
-  for (const worker of [quick, thinking])
-    worker.addEventListener('error', () => {
-      fallback ??= onThisThread();
-      fallback.onAnswer((answer) => listener(answer));
-      if (asked) fallback.ask(asked);
-    });
+  const fallBack = (): void => {
+    if (fallback) return;
+    quick.terminate();
+    thinking.terminate();
+    fallback = onThisThread();
+    fallback.onAnswer((answer) => listener(answer));
+    if (asked) fallback.ask(asked);
+  };
+  for (const worker of [quick, thinking]) worker.addEventListener('error', fallBack);
   return {
     ask(ask) {
       asked = ask;
@@ -57,6 +61,11 @@ function inWorkers(prover: Prover | undefined): Planner {
       else quick.postMessage({ ask, part: 'first' } satisfies Question);
     },
     onAnswer: (next) => (listener = next),
+    drop() {
+      asked = null;
+      prover?.drop();
+      fallback?.drop();
+    },
     close() {
       quick.terminate();
       thinking.terminate();
@@ -72,7 +81,7 @@ const whole = (plan: Answered, { request }: Ask): Answer['plan'] => ({ ...plan, 
 
 export function onThisThread(now: () => number = () => performance.now()): Planner {
   let listener: (answer: Answer) => void = () => {};
-  let newest = 0;
+  let newest: number | null = null;
   return {
     ask(ask: Ask) {
       newest = ask.id;
@@ -83,6 +92,7 @@ export function onThisThread(now: () => number = () => performance.now()): Plann
       }, 0);
     },
     onAnswer: (next) => (listener = next),
+    drop: () => (newest = null),
     close: () => {},
   };
 }

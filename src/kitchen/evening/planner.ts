@@ -21,13 +21,15 @@ export type Answered = Omit<EveningPlan, 'request'>;
 export interface Answer {
   id: number;
   plan: EveningPlan;
-  /** No better one is coming. */
+  /** Our own search has no better one coming; what a prover finds of it comes as one more, last again. */
   last: boolean;
 }
 
 export interface Planner {
   ask(ask: Ask): void;
   onAnswer(listener: (answer: Answer) => void): void;
+  /** What was asked is not wanted any more: no answer to it comes. */
+  drop(): void;
   close(): void;
 }
 

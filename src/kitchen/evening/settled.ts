@@ -4,21 +4,21 @@
 import type { Answered, Ask } from './planner.ts';
 
 export class Settled {
-  #question = '';
+  #key = '';
   #plan: Answered | null = null;
 
   keep(ask: Ask, plan: Answered): void {
     if (hasBegun(ask)) return;
-    this.#question = questionOf(ask);
+    this.#key = keyOf(ask);
     this.#plan = plan;
   }
 
   answerTo(ask: Ask): Answered | null {
     if (!this.#plan || hasBegun(ask)) return null;
-    return this.#question === questionOf(ask) ? this.#plan : null;
+    return this.#key === keyOf(ask) ? this.#plan : null;
   }
 }
 
 const hasBegun = ({ progress }: Ask): boolean => Object.keys(progress.tasks).length > 0;
 
-const questionOf = ({ request, progress }: Ask): string => JSON.stringify([request, progress]);
+const keyOf = ({ request, progress }: Ask): string => JSON.stringify([request, progress]);

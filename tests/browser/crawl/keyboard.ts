@@ -175,12 +175,11 @@ async function act(stage: Stage, index: number, { guarded }: Offered): Promise<b
 async function wasRefused(page: Page): Promise<boolean> {
   if (await page.evaluate(() => document.querySelector('dialog[open]') !== null)) return false;
   await openMore(page);
-  const summary = page.locator('dialog[open] summary', {
-    hasText: catalogue.text({ key: 'screen.more.talked' }),
-  });
-  await summary.focus();
+  const hasText = catalogue.text({ key: 'screen.more.talked' });
+  const account = page.locator('dialog[open] details', { has: page.locator('summary', { hasText }) });
+  await account.locator('summary').focus();
   await page.keyboard.press('Enter');
-  const said = await page.locator('dialog[open] details', { has: summary }).textContent();
+  const said = await account.textContent();
   return REFUSALS.some((refusal) => said?.includes(refusal));
 }
 

@@ -1,6 +1,7 @@
 // A cook that knows only what it hears: does what it is told with one pair of hands, looks at its own pots, and
 // answers by voice. It never sees the screen.
 
+import type { CannerName } from '../../../machines/dialogue/canners.ts';
 import type { Prompt } from './prompts.ts';
 import type { World } from './world.ts';
 
@@ -8,7 +9,7 @@ import type { World } from './world.ts';
 export interface Mischief {
   /** Whose pot it takes for thick too early, so that the plate runs. */
   impatientWith?: string;
-  /** The canner's flame goes down once, so many minutes into its first full boil. */
+  /** A canner's flame goes down once, so many minutes into the first full boil. */
   flameDropsAfter?: number;
   /** One sentence that it first says wrong, and what it says instead. */
   slip?: { of: string; says: string };
@@ -50,7 +51,6 @@ const ANSWER_STALE = 0.4;
 const [IDLE, ASKS_EVERY] = [0.5, 2.5];
 /** Jars are left alone for a day, as the page told when they came to rest; then their cook asks after them. */
 const NIGHT_MINUTES = 24 * 60 + 5;
-const CANNER = 'canner';
 const JARS_READY = 'the jars are hot and ready';
 const CANNER_HOT_C = 82; // 180 F, the published heat of the water for hot jars
 
@@ -65,7 +65,7 @@ export class RobotCook {
   readonly #mischief: Mischief;
   readonly #jobs: Job[] = [];
   readonly #sayings: Saying[] = [];
-  /** Told to boil and not yet seen to; told to simmer and not yet thick; the same for the canner. */
+  /** Told to boil and not yet seen to; told to simmer and not yet thick; the same for a canner. */
   readonly #watching = new Map<string, 'boil' | 'thick' | 'hot' | 'full boil' | 'keeps boiling'>();
   readonly #simmeredOnce = new Set<string>();
   readonly #slipped = new Set<string>();
@@ -73,15 +73,18 @@ export class RobotCook {
   readonly #rested = new Map<string, number>();
   /** Whose spoonful lies on a plate and was not judged yet. */
   readonly #onPlate = new Set<string>();
-  #boilBegan: number | null = null;
-  #flameDropped = false;
+  readonly #boilBegan = new Map<string, number>();
+  /** The canner whose flame went down. */
+  flameDroppedUnder: string | null = null;
   #awayUntil: number | null = null;
   #held: string | null = null;
   #spokenOf: string | null = null;
   /** Of what it told by itself: what is asked back is about that. */
   #lastSaid: Saying | null = null;
-  #loaded: string[] = [];
-  #filled: string[] = [];
+  /** Which canner each fruit's jars are in. */
+  readonly #loaded = new Map<string, string>();
+  /** Whose jars are full and not yet in, and which canner was named for them, if one was. */
+  readonly #filled = new Map<string, string | null>();
   #now = 0;
   #wall = 0;
   #busyAt = 0;
@@ -89,9 +92,18 @@ export class RobotCook {
   readonly #askedAt = new Map<string, number>();
   #asked: string | null = null;
 
-  constructor(world: World, jars: ReadonlyMap<string, number>, mischief: Mischief = {}) {
+  /** What its canners are called, by itself and by the page. */
+  readonly canners: readonly CannerName[];
+
+  constructor(
+    world: World,
+    jars: ReadonlyMap<string, number>,
+    canners: readonly CannerName[],
+    mischief: Mischief = {},
+  ) {
     this.#world = world;
     this.#jars = jars;
+    this.canners = canners;
     this.#names = [...jars.keys()];
     this.#mischief = mischief;
   }
@@ -175,12 +187,12 @@ export class RobotCook {
   // --- What it is told ---
 
   #obey(prompt: Prompt): void {
-    const { key } = prompt;
+    const key = prompt.key.replace(/^two\./, '');
     // What is said without a name is about the only one left, or about what the cook has just spoken of.
-    const fruit =
-      prompt.name ?? this.#only() ?? (key === 'batch.askIfItHolds' ? this.#plate() : this.#spokenOf);
+    const named = this.#names.find((name) => name === prompt.name) ?? null;
+    const fruit = named ?? this.#only() ?? (key === 'batch.askIfItHolds' ? this.#plate() : this.#spokenOf);
     const [area] = key.split('.');
-    if (area === 'canner') return this.#obeyCanner(key);
+    if (area === 'canner') return this.#obeyCanner(key, this.#cannerIn(prompt));
     if (area === 'screen') return this.#obeyInShort(prompt);
     if (area === 'dialogue') return this.#talk(prompt);
     if (fruit !== null) this.#obeyBatch(key, fruit, prompt.words);
@@ -196,7 +208,7 @@ export class RobotCook {
     if (!(means === 'batch.spoonOnPlate' && this.#onPlate.has(fruit))) this.#obeyBatch(means, fruit, words);
   }
 
-  #obeyBatch(key: Prompt['key'], fruit: string, words: string): void {
+  #obeyBatch(key: string, fruit: string, words: string): void {
     switch (key) {
       case 'batch.setUp':
         return this.#then(fruit, 4, 'everything is ready');
@@ -257,12 +269,15 @@ export class RobotCook {
             // To be told of the jars once more is no answer; to be asked which is not the end of it.
             this.#says(JARS_READY, fruit, ({ key }) => key === 'batch.fill'),
           // Filled jars cannot wait, the pot can: no cook fills jars for a canner that is taken.
-          () => this.#loaded.length === 0 && this.#filled.length === 0,
+          () => new Set(this.#loaded.values()).size + this.#filled.size < this.canners.length,
         );
       case 'batch.fill':
         return this.#then(fruit, 5, `${counted(this.#jars.get(fruit) ?? 0)} jars of ${fruit}`, () =>
-          this.#filled.push(fruit),
+          this.#filled.set(fruit, null),
         );
+      case 'batch.toTheCanner':
+        if (this.#filled.has(fruit)) this.#filled.set(fruit, this.#cannerIn({ name: null, words }));
+        return;
       case 'batch.rest':
         this.#rested.set(fruit, this.#now);
         return this.#settleAbout(fruit);
@@ -285,71 +300,83 @@ export class RobotCook {
     }
   }
 
-  #obeyCanner(key: Prompt['key']): void {
+  /** Which one a sentence is about; where there is one, that. */
+  #cannerIn({ name, words }: Pick<Prompt, 'name' | 'words'>): CannerName {
+    const [first = 'canner'] = this.canners;
+    return this.canners.find((one) => one === name || words.includes(one)) ?? first;
+  }
+
+  #obeyCanner(key: string, canner: CannerName): void {
+    const world = this.#world;
     switch (key) {
       case 'canner.fillIt':
-        return this.#hands(CANNER, 'fill', 4, () => {
-          this.#says('the canner is filled', CANNER, null);
-          this.#world.cannerHeat(1);
-          this.#says('the canner is heating', CANNER, cannerSpoke);
-          this.#watching.set(CANNER, 'hot');
+        return this.#hands(canner, 'fill', 4, () => {
+          this.#says(`the ${canner} is filled`, canner, null);
+          world.cannerHeat(canner, 1);
+          this.#says(`the ${canner} is heating`, canner, spokeOfCanner);
+          this.#watching.set(canner, 'hot');
         });
       case 'canner.askIfHot':
-        return this.#answer(CANNER, this.#world.cannerC >= CANNER_HOT_C ? 'the canner is hot' : 'no not yet');
+        return this.#answer(
+          canner,
+          world.cannerC(canner) >= CANNER_HOT_C ? `the ${canner} is hot` : 'no not yet',
+        );
       case 'canner.hot':
-        return this.#world.cannerHeat(0.35);
+        return world.cannerHeat(canner, 0.35);
       case 'canner.loadNow':
-        return this.#load();
+        return this.#load(canner);
       case 'canner.bringToFullBoil':
       case 'canner.askIfFullBoil':
-        this.#world.cannerHeat(1);
-        if (key === 'canner.askIfFullBoil' && !this.#world.fullBoil)
-          return this.#answer(CANNER, 'no not yet');
-        return void this.#watching.set(CANNER, 'full boil');
+        world.cannerHeat(canner, 1);
+        if (key === 'canner.askIfFullBoil' && !world.fullBoil(canner))
+          return this.#answer(canner, 'no not yet');
+        return void this.#watching.set(canner, 'full boil');
       case 'canner.clockStarted':
-        this.#boilBegan = this.#now;
-        return void this.#watching.set(CANNER, 'keeps boiling');
+        this.#boilBegan.set(canner, this.#now);
+        return void this.#watching.set(canner, 'keeps boiling');
       case 'canner.askIfItHolds':
       case 'canner.askPlainly':
-        return this.#answer(CANNER, this.#world.fullBoil ? 'the full boil is holding' : 'the boil dropped');
+        return this.#answer(canner, world.fullBoil(canner) ? ofBoil(canner).holds : ofBoil(canner).dropped);
       case 'canner.clockVoid':
-        this.#world.cannerHeat(1);
-        return void this.#watching.set(CANNER, 'full boil');
+        world.cannerHeat(canner, 1);
+        return void this.#watching.set(canner, 'full boil');
       case 'canner.served':
-        this.#world.cannerHeat(0);
-        return void this.#watching.delete(CANNER);
-      case 'canner.liftOut':
-        if (this.#loaded.length === 0) return; // asked once more while it said that they are out
-        return this.#hands(CANNER, 'lift', 3, () => {
-          this.#world.lift();
-          this.#loaded = [];
-          this.#says('the jars are out', CANNER, (prompt) => prompt.key === 'batch.rest');
+        world.cannerHeat(canner, 0);
+        return void this.#watching.delete(canner);
+      case 'canner.liftOut': {
+        const inside = [...this.#loaded].flatMap(([fruit, its]) => (its === canner ? [fruit] : []));
+        if (inside.length === 0) return; // asked once more while it said that they are out
+        return this.#hands(canner, 'lift', 3, () => {
+          world.lift(canner);
+          for (const fruit of inside) this.#loaded.delete(fruit);
+          this.#says(ofBoil(canner).out, canner, (prompt) => prompt.key === 'batch.rest');
         });
+      }
       case 'canner.addWater':
-        return this.#then(CANNER, 1, 'i added water and it kept boiling');
+        return this.#then(canner, 1, ofBoil(canner).topped);
       default: // for the cook to know, not to do
     }
   }
 
-  #talk({ key, words }: Prompt): void {
+  #talk(prompt: Prompt): void {
+    const { key, words } = prompt;
     const [next] = this.#sayings;
     const last = this.#lastSaid;
     if (key === 'dialogue.wasThat')
       return this.#reply(last && alike(words, last.sentence) ? 'yes that is right' : 'no that is wrong');
     if (key.startsWith('dialogue.plain.'))
-      return this.#reply(this.#isSo(key) ? 'yes that is right' : 'no that is wrong');
-    if (key === 'dialogue.which' && last)
-      return this.#reply(last.about === CANNER ? 'the canner' : `the ${last.about}`);
+      return this.#reply(this.#isSo(prompt) ? 'yes that is right' : 'no that is wrong');
+    if (key === 'dialogue.which' && last) return this.#reply(`the ${last.about}`);
     if (key === 'dialogue.pardon' && next) next.saidAt = -Infinity;
   }
 
   /** What is asked before it is believed: of a boil and a plate it looks again before it says yes. */
-  #isSo(key: Prompt['key']): boolean {
+  #isSo(prompt: Prompt): boolean {
     const fruit = this.#spokenOf ?? this.#plate();
-    switch (key) {
+    switch (prompt.key) {
       case 'dialogue.plain.canner.fullBoil':
       case 'dialogue.plain.canner.boilHolds':
-        return this.#world.fullBoil;
+        return this.#world.fullBoil(this.#cannerIn(prompt));
       case 'dialogue.plain.plate.held':
         return fruit !== null && this.#world.look(fruit).holds;
       default:
@@ -360,6 +387,8 @@ export class RobotCook {
   // --- What it sees ---
 
   #look(about: string, what: string): void {
+    const canner = this.canners.find((one) => one === about);
+    if (canner) return this.#lookAtCanner(canner, what);
     if (what === 'boil' && this.#world.look(about).boil === 'rolling') {
       this.#watching.delete(about);
       this.#says(`the ${about} is at a rolling boil`, about, spokeOf(about));
@@ -367,17 +396,24 @@ export class RobotCook {
       this.#watching.delete(about);
       this.#simmeredOnce.add(about);
       this.#says(`the ${about} is thick enough`, about, spokeOf(about));
-    } else if (what === 'hot' && this.#world.cannerC >= CANNER_HOT_C) {
-      this.#watching.delete(about);
-      this.#says('the canner is hot', CANNER, cannerSpoke);
-    } else if (what === 'full boil' && this.#world.fullBoil) {
-      this.#watching.delete(about);
-      this.#says(
-        'the canner is at a full rolling boil',
-        CANNER,
-        (prompt) => prompt.key === 'canner.clockStarted',
+    }
+  }
+
+  #lookAtCanner(canner: CannerName, what: string): void {
+    if (what === 'hot' && this.#world.cannerC(canner) >= CANNER_HOT_C) {
+      this.#watching.delete(canner);
+      this.#says(`the ${canner} is hot`, canner, spokeOfCanner);
+    } else if (what === 'full boil' && this.#world.fullBoil(canner)) {
+      this.#watching.delete(canner);
+      this.#says(`the ${canner} is at a full rolling boil`, canner, (prompt) =>
+        this.#tells(prompt, 'canner.clockStarted', canner),
       );
-    } else if (what === 'keeps boiling') this.#mindTheFlame();
+    } else if (what === 'keeps boiling') this.#mindTheFlame(canner);
+  }
+
+  /** Of this canner, where it says of which. */
+  #tells(prompt: Prompt, key: string, canner: CannerName): boolean {
+    return prompt.key.replace(/^two\./, '') === key && this.#cannerIn(prompt) === canner;
   }
 
   #isThick(fruit: string): boolean {
@@ -385,16 +421,16 @@ export class RobotCook {
     return this.#world.look(fruit).holds || (early && this.#watching.get(fruit) === 'thick');
   }
 
-  #mindTheFlame(): void {
+  #mindTheFlame(canner: CannerName): void {
     const { flameDropsAfter } = this.#mischief;
-    const due = flameDropsAfter !== undefined && this.#now - (this.#boilBegan ?? this.#now) > flameDropsAfter;
-    if (due && !this.#flameDropped) {
-      this.#flameDropped = true;
-      this.#world.cannerHeat(0);
+    const boiledFor = this.#now - (this.#boilBegan.get(canner) ?? this.#now);
+    if (flameDropsAfter !== undefined && boiledFor > flameDropsAfter && this.flameDroppedUnder === null) {
+      this.flameDroppedUnder = canner;
+      this.#world.cannerHeat(canner, 0);
     }
-    if (this.#world.fullBoil) return;
-    this.#watching.delete(CANNER);
-    this.#says('the boil dropped', CANNER, (prompt) => prompt.key === 'canner.clockVoid');
+    if (this.#world.fullBoil(canner)) return;
+    this.#watching.delete(canner);
+    this.#says(ofBoil(canner).dropped, canner, (prompt) => this.#tells(prompt, 'canner.clockVoid', canner));
   }
 
   // --- What its hands do ---
@@ -408,7 +444,7 @@ export class RobotCook {
 
   #then(about: string, minutes: number, sentence: string, also: () => void = () => {}): void {
     this.#hands(about, sentence, minutes, () => {
-      this.#says(sentence, about, about === CANNER ? cannerSpoke : spokeOf(about));
+      this.#says(sentence, about, this.canners.some((one) => one === about) ? spokeOfCanner : spokeOf(about));
       also();
     });
   }
@@ -442,22 +478,24 @@ export class RobotCook {
       this.#sleeps(fruit) ||
       this.ends.has(fruit) ||
       this.#watching.has(fruit) ||
-      this.#loaded.includes(fruit) ||
+      this.#loaded.has(fruit) ||
       this.#jobs.some(({ about }) => about === fruit) ||
       this.#sayings.some(({ about }) => about === fruit)
     );
   }
 
-  #load(): void {
-    const ready = this.#filled.filter((fruit) => !this.#loaded.includes(fruit));
+  #load(canner: CannerName): void {
+    const ready = [...this.#filled].flatMap(([fruit, its]) => ((its ?? canner) === canner ? [fruit] : []));
     if (ready.length === 0) return;
-    this.#hands(CANNER, 'load', 3, () => {
+    this.#hands(canner, 'load', 3, () => {
       for (const fruit of ready) {
-        this.#world.load(this.#jars.get(fruit) ?? 0, fruit.length);
-        this.#loaded.push(fruit);
+        this.#world.load(canner, this.#jars.get(fruit) ?? 0, fruit.length);
+        this.#loaded.set(fruit, canner);
+        this.#filled.delete(fruit);
       }
-      this.#filled = this.#filled.filter((fruit) => !ready.includes(fruit));
-      this.#says('the jars are in the canner', CANNER, (prompt) => prompt.key === 'canner.bringToFullBoil');
+      this.#says(`the jars are in the ${canner}`, canner, (prompt) =>
+        this.#tells(prompt, 'canner.bringToFullBoil', canner),
+      );
     });
   }
 
@@ -561,16 +599,35 @@ const IN_SHORT: Partial<Record<Prompt['key'], Prompt['key']>> = {
 
 export const SHORT_STEPS = Object.keys(IN_SHORT) as Prompt['key'][];
 
-const cannerSpoke = ({ key }: Prompt): boolean => key.startsWith('canner.');
+const spokeOfCanner = ({ key }: Prompt): boolean => /^(two\.)?canner\./.test(key);
+
+/** What a cook calls it by who has two; who has one need not. */
+function ofBoil(canner: CannerName): { holds: string; dropped: string; topped: string; out: string } {
+  return canner === 'canner'
+    ? {
+        holds: 'the full boil is holding',
+        dropped: 'the boil dropped',
+        topped: 'i added water and it kept boiling',
+        out: 'the jars are out',
+      }
+    : {
+        holds: `the ${canner} is still at a full boil`,
+        dropped: `the ${canner} stopped boiling`,
+        topped: `i added water to the ${canner} and it kept boiling`,
+        out: `the jars are out of the ${canner}`,
+      };
+}
 
 const spokeOf =
   (fruit: string) =>
   ({ key, name }: Prompt): boolean =>
     // To be told to wait is an answer too.
-    /^(batch|evening\.wait)\./.test(key) && (name === fruit || name === null);
+    /^(two\.)?(batch|evening\.wait)\./.test(key) && (name === fruit || name === null);
 
-/** Most words the same. */
+/** Most words the same, and of the same canner. */
 function alike(heard: string, said: string): boolean {
+  const canner = (words: string) => /(first|second) canner/.exec(words)?.[0];
+  if (canner(heard) !== canner(said)) return false;
   const words = new Set(heard.split(' '));
   const shared = said.split(' ').filter((word) => words.has(word)).length;
   return shared >= 0.7 * said.split(' ').length;

@@ -1,6 +1,7 @@
 // Four batches at once, one pair of hands: a cook that knows only what it hears brings every jar to the shelf.
 
 import { expect, test } from 'vitest';
+import { NUMBERED } from '../../../machines/dialogue/canners.ts';
 import { byWords, eveningAtOneTable, type Turn } from './table.ts';
 import { robotEvening } from './evening.ts';
 
@@ -30,6 +31,17 @@ test('four batches by word alone, with a runny plate, a lost boil, an errand and
   expect(said).toMatch(/Lowest heat, lid on, stir often. Canner free in/);
 }, 400_000);
 
+test('four batches and two canners, each told apart by word alone, with a lost boil in one of them', async () => {
+  const { plans, cook, prompts } = robotEvening({ flameDropsAfter: 4 }, NUMBERED);
+  const { turns } = await eveningAtOneTable(plans, cook, byWords(prompts));
+  expect([...cook.ends.keys()].toSorted()).toEqual(['crab apple', 'damson plum', 'pear', 'quince']);
+  for (const end of cook.ends.values()) expect(end).not.toMatch(/spoilt/);
+  const voids = turns.flatMap(({ text }) => /^(.* canner): clock void/i.exec(text)?.[1]?.toLowerCase() ?? []);
+  expect(voids).toEqual([cook.flameDroppedUnder]);
+  expect(withJarsAtOnce(turns)).toBe(NUMBERED.length);
+  expect(overlapping(turns.filter(({ who }) => who === 'kitchen'))).toEqual([]);
+}, 400_000);
+
 test('a cook who did not hear a step asks what is next, and is told', async () => {
   const { plans, cook, prompts } = robotEvening({});
   const lost: string[] = [];
@@ -57,4 +69,15 @@ function overlapping(turns: readonly Turn[]): string[] {
     const before = turns[i - 1];
     return before && turn.from < before.to ? [`${before.text} / ${turn.text}`] : [];
   });
+}
+
+/** How many canners had jars in them at the same time, by what the cook told. */
+function withJarsAtOnce(turns: readonly Turn[]): number {
+  const full = new Set<string>();
+  return turns.reduce((most, { who, text }) => {
+    const [, way, canner = ''] = /^the jars are (in|out of) the (.*)$/.exec(text) ?? [];
+    if (who === 'cook' && way === 'in') full.add(canner);
+    if (who === 'cook' && way === 'out of') full.delete(canner);
+    return Math.max(most, full.size);
+  }, 0);
 }

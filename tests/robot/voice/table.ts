@@ -3,6 +3,7 @@
 
 import { setImmediate as turnOfTheLoop } from 'node:timers/promises';
 import type { BatchPlan } from '../../../src/core/types.ts';
+import { usualEvening } from '../../../src/kitchen/evening/settings.ts';
 import type { LiveKitchen } from '../../../src/kitchen/live.ts';
 import type { Ear, Mouth, Utterance } from '../../../src/kitchen/ports.ts';
 import { kitchenAtWork } from '../../kitchen/atWork.ts';
@@ -109,7 +110,8 @@ export async function eveningAtOneTable(
   const clock = new HandClock(start);
   const mouth = new TimedMouth(clock);
   const planner = steadyPlanner();
-  const live = await kitchenAtWork({ clock, ear, mouth, planner });
+  const eveningSettings = () => ({ ...usualEvening, canners: cook.canners.length });
+  const live = await kitchenAtWork({ clock, ear, mouth, planner, eveningSettings });
   for (const plan of plans) await live.plan(plan);
   const turns = mouth.turns;
   while (!cook.finished) {

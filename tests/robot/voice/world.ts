@@ -1,4 +1,4 @@
-// What really goes on in the robot cook's kitchen: pots and a canner that obey physics and know no plan.
+// What really goes on in the robot cook's kitchen: pots and canners that obey physics and know no plan.
 
 import {
   airAt,
@@ -47,11 +47,14 @@ interface PotInHand {
 
 export class World {
   readonly #pots = new Map<string, PotInHand>();
-  #canner: Stove;
-  #cannerHands: Hands = handsOff;
+  /** Each on a stove of its own, with next to nothing in the pot beside it. */
+  readonly #canners: ReadonlyMap<string, { stove: Stove; hands: Hands }>;
 
-  constructor(seed: number) {
-    this.#canner = setUpStove(SEA_LEVEL, { waterKg: 0.1, solubleKg: 0, insolubleKg: 0, body: 1 }, seed);
+  constructor(seed: number, canners: readonly string[]) {
+    const besideIt: Mixture = { waterKg: 0.1, solubleKg: 0, insolubleKg: 0, body: 1 };
+    this.#canners = new Map(
+      canners.map((name, i) => [name, { stove: setUpStove(SEA_LEVEL, besideIt, seed + i), hands: handsOff }]),
+    );
   }
 
   /** Fruit and sugar in a pot that is not yet on the heat. */
@@ -64,7 +67,8 @@ export class World {
       pot.stove = stepStove(pot.stove, seconds, pot.hands);
       pot.hands = { ...pot.hands, stir: false, skim: false };
     }
-    this.#canner = stepStove(this.#canner, seconds, this.#cannerHands);
+    for (const canner of this.#canners.values())
+      canner.stove = stepStove(canner.stove, seconds, canner.hands);
   }
 
   heat(name: string, dial: number): void {
@@ -85,30 +89,39 @@ export class World {
     };
   }
 
-  cannerHeat(dial: number): void {
-    this.#cannerHands = { ...this.#cannerHands, cannerDial: dial };
+  cannerHeat(name: string, dial: number): void {
+    const canner = this.#cannerOf(name);
+    canner.hands = { ...canner.hands, cannerDial: dial };
   }
 
-  get cannerC(): number {
-    return this.#canner.canner.tempC;
+  cannerC(name: string): number {
+    return this.#cannerOf(name).stove.canner.tempC;
   }
 
-  get fullBoil(): boolean {
-    return atFullBoil(this.#canner.canner);
+  fullBoil(name: string): boolean {
+    return atFullBoil(this.#cannerOf(name).stove.canner);
   }
 
-  /** So many hot jars, filled hot, go into the water. */
-  load(jars: number, seed: number): void {
+  /** So many hot jars, filled hot, go into the water of this canner. */
+  load(name: string, jars: number, seed: number): void {
     const from = hat(seed);
     const filled = Array.from({ length: jars }, () => {
       const hot = emptyJar(0.237, 85);
       return fillJar(hot, { litres: 0.22, tempC: 90 }, { wipeRim: true, lid: 'fingertip' }, from.seed()).jar;
     });
-    this.#canner = loadCanner({ ...this.#canner, jars: [...this.#canner.jars, ...filled] });
+    const canner = this.#cannerOf(name);
+    canner.stove = loadCanner({ ...canner.stove, jars: [...canner.stove.jars, ...filled] });
   }
 
-  lift(): void {
-    this.#canner = liftJars(this.#canner);
+  lift(name: string): void {
+    const canner = this.#cannerOf(name);
+    canner.stove = liftJars(canner.stove);
+  }
+
+  #cannerOf(name: string): { stove: Stove; hands: Hands } {
+    const canner = this.#canners.get(name);
+    if (!canner) throw new Error(`There is no ${name}.`);
+    return canner;
   }
 
   #of(name: string): PotInHand {

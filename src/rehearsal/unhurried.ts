@@ -45,7 +45,10 @@ export const ANSWERS_WITHIN_MS = 5_000;
 export const LOOKS_WITHIN_MS = 20_000;
 /** The last word is still on its way through the ear (its answers come within a second; common practice, no source). */
 export const UNDERSTOOD_WITHIN_MS = 2_500;
-/** No sentence to the page is longer: a voice that goes on, and of which nothing is for the page, is the radio's. Common practice, no source. */
+/**
+ * No sentence to the page is longer: a voice that goes on, and of which nothing is for the page, is the radio's. Common
+ * practice, no source.
+ */
 export const LONGEST_SENTENCE_MS = 10_000;
 
 export function talked(before: Talk, input: TalkInput): Talk {

@@ -5,6 +5,7 @@ import type { Hearing, OpenPhrase } from '../kitchen/ports.ts';
 import { confidenceOf, coveredBy } from './confidence.ts';
 import { aheadOf } from './facts.en.ts';
 import { fused, fusedConfidence, MOST_MARGIN, type FusedEvidence, type FusedReading } from './fused.ts';
+import { aheadOfOtherNumbers } from './otherNumbers.ts';
 import type { Reading } from './recogniser.ts';
 import type { SoundReading } from './soundReader.ts';
 
@@ -45,6 +46,17 @@ const PART_LEAD = 16;
  */
 const NEIGHBOUR_LEAD = 0;
 const LEAST_NEIGHBOUR_LEAD = -1;
+
+/**
+ * By how much a number must be before any other that is open: the recognisers together, and the network by itself, for a
+ * classic one takes "fifty" for "fifteen" and is sure of it. Chosen on the tuning side (tests/voice/corpus/MEASURED.md).
+ */
+const NUMBER_MARGIN = 5;
+const NUMBER_LEAD = 2;
+
+function isPlainNumber(ahead: number, { margin }: FusedEvidence): boolean {
+  return ahead === Infinity || (ahead >= NUMBER_LEAD && margin >= NUMBER_MARGIN);
+}
 
 /**
  * What says that a boil was lost, or was none: heard by mistake it costs minutes and no jar its safety, so it needs no
@@ -127,7 +139,10 @@ function decideFused(
   const sure =
     confidence >= bar.heard || (confidence >= UNMISTAKABLE.confidence && isUnmistakable(best.evidence));
   const certain =
-    sure && best.overruled < MOST_OVERRULED && isPlainBeside(reading.sounds, phrase, best.evidence);
+    sure &&
+    best.overruled < MOST_OVERRULED &&
+    isPlainNumber(aheadOfOtherNumbers(reading.sounds, phrase, book), best.evidence) &&
+    isPlainBeside(reading.sounds, phrase, best.evidence);
   const kind = certain ? 'heard' : 'unsure';
   return { kind, words, understood: { command, slots }, confidence, ms };
 }

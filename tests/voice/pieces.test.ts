@@ -21,6 +21,7 @@ const trialsOn = ({ id, i }: { id: string; i: number }): Tried[] =>
     outcome: OUTCOMES[(i + level) % OUTCOMES.length]!,
     unsafe: i % 13 === 5,
     waitsMs: [i * 10 + level],
+    heard: [],
   }));
 
 let folder: string;

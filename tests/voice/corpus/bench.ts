@@ -5,12 +5,15 @@ import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 
 import { allPhrases } from '../../../src/words/phrases.en.ts';
+import type { AllReadings } from '../../../src/voice/decide.ts';
 import { fused } from '../../../src/voice/fused.ts';
+import { aheadOfOtherNumbers } from '../../../src/voice/otherNumbers.ts';
 import { clipOf, clips } from './clips.ts';
 import { untilItEnds } from './ending.ts';
 import { foundIn, IN_PIECES, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
 import { outcomeOf, triedIn, trialsOf, type Trial } from './measure.ts';
 import { tableOf } from './table.ts';
+import { unansweredIn } from './unanswered.ts';
 import { HEARD_IN_TRAINING, voices, type Side } from './voices.ts';
 
 const FRUITS = ['damson', 'pear', 'crab apple'];
@@ -28,16 +31,18 @@ const { values } = parseArgs({
   },
 });
 const named = values.voices?.split(',');
+const book = allPhrases(FRUITS);
+const byWords = new Map(book.map((phrase) => [phrase.words, phrase]));
 if (values.together) {
   // What several runs have written down there, pieces of one.
   const { corpus, trials } = foundIn(values.together);
+  const ofThese = trials.filter(({ voice }) => named?.includes(voice) ?? true);
   console.log(tableOf(corpus, trials, named));
+  console.log(unansweredIn(ofThese, (words) => byWords.get(words)));
   process.exit(0);
 }
 
 const side = values.side as Side;
-const book = allPhrases(FRUITS);
-const byWords = new Map(book.map((phrase) => [phrase.words, phrase]));
 const meaning = (words: string): string => {
   const phrase = byWords.get(words);
   return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
@@ -90,6 +95,12 @@ function sentencesIn(file: string): string[] {
   return sentences;
 }
 
+/** Infinity is written down as null. */
+function aheadIn(reading: AllReadings, words: string): number | undefined {
+  const phrase = byWords.get(words);
+  return phrase && 'sounds' in reading ? aheadOfOtherNumbers(reading.sounds, phrase, byWords) : undefined;
+}
+
 /** For fitting: the evidence of each stretch and whether its sentence is the one said. */
 function stretchesOf({ clip, readings }: Trial) {
   return readings.flatMap((reading) => {
@@ -100,6 +111,7 @@ function stretchesOf({ clip, readings }: Trial) {
           {
             ...best,
             command: byWords.get(best.words)?.command,
+            aheadOfOtherNumbers: aheadIn(reading, best.words),
             right: meaning(best.words) === meaning(clip.words),
           },
         ];

@@ -17,6 +17,12 @@ export interface Corpus {
   voices: string[];
 }
 
+export interface HeardWords {
+  kind: 'heard' | 'unsure';
+  words: string;
+  confidence: number;
+}
+
 export interface Tried {
   id: string;
   kind: Clip['kind'];
@@ -27,6 +33,8 @@ export interface Tried {
   unsafe: boolean;
   /** From the end of words to each hearing. */
   waitsMs: number[];
+  /** What the ear took it for, stretch by stretch, where it took it for anything. */
+  heard: HeardWords[];
 }
 
 /** Drawn by lot, so that what is broken off is a fair part; the same lot on every machine, so that pieces do not overlap. */

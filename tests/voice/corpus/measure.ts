@@ -78,5 +78,10 @@ export function triedIn(trial: Trial, outcome: Outcome): Tried {
     outcome,
     unsafe: endangers(trial, outcome),
     waitsMs: hearings.map(({ ms }) => ms),
+    heard: hearings.flatMap((hearing) => {
+      if (hearing.kind === 'nothing') return [];
+      const { kind, words, confidence } = hearing;
+      return [{ kind, words, confidence }];
+    }),
   };
 }

@@ -20,6 +20,7 @@ import {
   graveNearMissesUnseen,
   partsForTheWhole,
 } from './sayings.ts';
+import { unansweredIn } from './unanswered.ts';
 import { HEARD_IN_TRAINING, voices } from './voices.ts';
 
 const { values } = parseArgs({
@@ -33,15 +34,18 @@ const { values } = parseArgs({
   },
 });
 const named = values.voices?.split(',');
+const book = allPhrases(['damson', 'pear', 'crab apple']);
+const byWords = new Map(book.map((phrase) => [phrase.words, phrase]));
 if (values.together) {
   const { corpus, trials } = foundIn(values.together);
   console.log(sumOf(corpus, trials));
   process.exit(0);
 }
 
-const book = allPhrases(['damson', 'pear', 'crab apple']);
-const meanings = new Map(book.map(({ words, command, slots }) => [words, JSON.stringify([command, slots])]));
-const meaning = (words: string): string => meanings.get(words) ?? '';
+const meaning = (words: string): string => {
+  const phrase = byWords.get(words);
+  return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
+};
 const unheard = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
 /** Of a command with more ways than this, as with numbers, so many. */
@@ -113,6 +117,6 @@ function sumOf({ list, clips: clipsOf, levels: at, voices: all }: Corpus, found:
       ? `rightly ${count('correct')}, asked back ${count('asked')}, `
       : '') +
     `wrongly ${count('wrong')}, ${unsafe} of them a matter of safety; asked back wrongly ${count('asked wrong')}, ` +
-    `not taken for anything ${count('missed') + count('quiet')}`
+    `not taken for anything ${count('missed') + count('quiet')}\n${unansweredIn(of, (words) => byWords.get(words))}`
   );
 }

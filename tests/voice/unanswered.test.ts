@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+
+import { allPhrases } from '../../src/words/phrases.en.ts';
+import { endUnanswered } from './corpus/unanswered.ts';
+
+const book = new Map(allPhrases(['damson', 'pear', 'crab apple']).map((phrase) => [phrase.words, phrase]));
+const end = (words: string, kind: 'heard' | 'unsure' = 'heard') =>
+  endUnanswered([{ kind, words, confidence: 0.95 }], (said) => book.get(said));
+
+describe('what was heard, put through the talk while nobody answers', () => {
+  it.each(['full boil', 'the plate test passed', 'all jars sealed', 'the pear is thick enough'])(
+    '"%s" is asked and not done',
+    (words) => expect(end(words)).toEqual({ done: [], asked: true }),
+  );
+
+  it.each([
+    ['the jars are out', ['jars.out']],
+    ['the boil dropped', ['canner.boilDropped']],
+  ])('"%s" is done, for it is not asked first', (words, done) => {
+    expect(end(words).done).toEqual(done);
+  });
+
+  it('in doubt it is asked', () => {
+    expect(end('the jars are out', 'unsure')).toEqual({ done: [], asked: true });
+  });
+
+  it('what no safety hangs on is none of it', () => {
+    expect(end('the foam is off').done).toEqual([]);
+  });
+
+  it('several stretches of one saying are heard in turn', () => {
+    const heard = ['the foam is off', 'the jars are out'].map((words) => ({
+      kind: 'heard' as const,
+      words,
+      confidence: 0.95,
+    }));
+    expect(endUnanswered(heard, (said) => book.get(said)).done).toEqual(['jars.out']);
+  });
+});

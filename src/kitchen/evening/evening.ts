@@ -1,7 +1,7 @@
 // The evening at work: keeps the plan true to what happens, holds back what it wants later, and tells the cook
 // only what changed for them.
 
-import { changesFor, heard, instantOf } from '../../core/evening/index.ts';
+import { instantOf } from '../../core/evening/index.ts';
 import type { Advice, EveningPlan } from '../../core/evening/types.ts';
 import type { Effect, Message } from '../../../machines/kitchen/effects.ts';
 import type { KitchenEvent, PlanTold } from '../../../machines/kitchen/events.ts';
@@ -9,6 +9,7 @@ import type { Slots } from '../../../machines/dialogue/commands.ts';
 import { Asking, type AskingParts } from './asking.ts';
 import { cannerFor, idleCanners, isLone, opened } from './canners.ts';
 import { Foresight } from './foresight.ts';
+import { News } from './news.ts';
 import { PlanNotes, putOffIn, type PutOff } from './putOff.ts';
 import { minuteOf } from './request.ts';
 import { planWords, worthTelling } from './planWords.ts';
@@ -46,8 +47,7 @@ export class Evening {
   readonly #asking: Asking;
   readonly #shown = new ShownEvening();
   #plan: EveningPlan | null = null;
-  /** The plan as the cook has heard it. */
-  #told: EveningPlan | null = null;
+  readonly #news = new News();
   #waits: readonly Wait[] = [];
   /** What a chart called for, to be said when the plan comes to it. */
   #heldBack = new Map<string, Say>();
@@ -116,6 +116,7 @@ export class Evening {
     if (now() - this.#asking.askedAt >= LOOK_AGAIN_MS) this.happened();
     this.#look();
     this.#untold.beat().forEach((about) => this.#tellToWait(about));
+    this.#tellChanges();
     this.#callWhoIsDue();
     this.#foresee();
   }
@@ -150,16 +151,12 @@ export class Evening {
   // --- The plan ---
 
   #take(plan: EveningPlan, last: boolean): void {
-    const told = this.#told;
     this.#plan = plan;
     this.#look();
     if (last) this.#untold.takeAll().forEach((about) => this.#tellToWait(about));
     const { openCanner, actors, now } = this.#parts;
     if (last && openCanner) opened(plan, actors(), now()).forEach(openCanner);
-    if (last && plan.request.batches.length > 1) {
-      const isNew = told === null || plan.request.batches.length > told.request.batches.length;
-      this.#told = isNew ? this.#tellTheStart(plan) : this.#tellChanges(told, plan);
-    }
+    if (last && plan.request.batches.length > 1 && this.#news.take(plan)) this.#tellTheStart(plan);
     this.#parts.changed();
   }
 
@@ -173,26 +170,26 @@ export class Evening {
     return cannerFor(this.#plan, this.#parts.actors(), batch);
   }
 
-  #tellTheStart(plan: EveningPlan): EveningPlan {
+  #tellTheStart(plan: EveningPlan): void {
     for (const [i, advice] of worthTelling(plan.advice).entries())
       this.#say(`advice-${i}`, { key: 'evening.words', params: { words: this.#adviceWords(advice, plan) } });
-    return plan;
   }
 
-  #tellChanges(told: EveningPlan, plan: EveningPlan): EveningPlan {
-    const changes = changesFor(told, plan);
+  #tellChanges(): void {
+    const news = this.#news.beat();
+    if (!news) return;
+    const { plan, changes } = news;
     for (const change of changes) {
       if (isCalledFor(change, this.#heldBack, this.#waits)) continue;
       const words = changeWords(change, plan.request, this.#speech(plan));
       const slot = 'task' in change ? change.task : change.kind;
       this.#say(`change-${slot}`, { key: 'evening.words', params: { words } });
     }
-    return heard(told, plan, changes);
   }
 
   #forget(): void {
     this.#plan = null;
-    this.#told = null;
+    this.#news.forget();
     this.#waits = [];
     this.#heldBack.clear();
   }

@@ -22,7 +22,10 @@ export interface ProverParts {
   failed?: (why: string) => void;
 }
 
-/** From the last question on, or since it had to be held, ms: one thing told is mostly followed by another. Chosen by hand, no source. */
+/**
+ * From the last question on, or since it had to be held, ms: one thing told is mostly followed by another. Chosen by hand,
+ * no source.
+ */
 const CALM_MS = 3_000;
 
 interface Asked {

@@ -76,3 +76,22 @@ test('what has changed is told once it stands on the screen, and what changed tw
   evening.beat();
   expect(said).toHaveLength(1);
 });
+
+test('what has changed is not told while the screen shows a plan that is still thought over', () => {
+  const { evening, said, answer } = answering();
+  evening.happened();
+  answer(true, 2);
+  said.length = 0;
+  evening.happened();
+  answer(true, 9);
+  evening.beat();
+  evening.happened();
+  answer(false, 14);
+  evening.beat();
+  evening.beat();
+  expect(said).toEqual([]);
+  answer(true, 14);
+  evening.beat();
+  evening.beat();
+  expect(said.map(({ params }) => params?.['words'])).toEqual(['Put the plum on at 5:14, not at 5:02.']);
+});

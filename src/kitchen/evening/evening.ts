@@ -156,7 +156,8 @@ export class Evening {
     if (last) this.#untold.takeAll().forEach((about) => this.#tellToWait(about));
     const { openCanner, actors, now } = this.#parts;
     if (last && openCanner) opened(plan, actors(), now()).forEach(openCanner);
-    if (last && plan.request.batches.length > 1 && this.#news.take(plan)) this.#tellTheStart(plan);
+    if (!last) this.#news.unsettled();
+    else if (plan.request.batches.length > 1 && this.#news.take(plan)) this.#tellTheStart(plan);
     this.#parts.changed();
   }
 

@@ -18,6 +18,11 @@ export class News {
     return isNew;
   }
 
+  /** Another plan stands on the screen, and a better one of it is coming: what was to be told is of neither. */
+  unsettled(): void {
+    this.#next = null;
+  }
+
   /** What is to be told now, of which plan. */
   beat(): { plan: EveningPlan; changes: Change[] } | null {
     const [told, next] = [this.#told, this.#next];

@@ -39,6 +39,8 @@ export function createPlayer(): Player {
   const library = new Map<string, Howl>();
   // Left on, Howler suspends its context after 30 s without sound, and the next alarm waits for it to wake.
   Howler.autoSuspend = false;
+  // Ours all sound by Web Audio; the elements would be made at the first touch or key, before it is painted.
+  Howler.html5PoolSize = 0;
 
   const fromLibrary = (url: string): Howl => {
     const known = library.get(url) ?? new Howl({ src: [url], format: ['wav'] });

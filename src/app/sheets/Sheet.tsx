@@ -2,13 +2,14 @@
 
 import { startTransition, useEffect, useId, useLayoutEffect, useRef } from 'react';
 import { afterPaint } from '../afterPaint.ts';
+import { putAway } from './seenFirst.ts';
 
 interface SheetProps {
   title: string;
   closeLabel: string;
   /** As high as a sheet can be from the beginning: what follows its head a moment later moves nothing. */
   tall?: boolean;
-  /** Drawn and laid out before it is asked for, and not seen: opening it then costs its paint alone. */
+  /** Drawn below the glass before it is asked for, and not seen: opening it then moves it there. */
   waiting?: boolean;
   /** Where the one who opens it may find it. */
   dialog?: React.RefObject<HTMLDialogElement | null>;
@@ -30,6 +31,7 @@ export function Sheet({ title, closeLabel, tall, waiting = false, dialog, onClos
       open={!waiting}
       className={tall ? 'sheet tall' : 'sheet'}
       aria-labelledby={id}
+      aria-hidden={waiting || undefined}
       onCancel={(event) => {
         event.preventDefault();
         putAway(ref.current);
@@ -37,7 +39,7 @@ export function Sheet({ title, closeLabel, tall, waiting = false, dialog, onClos
       // It is out of sight already: to take it down can wait until the screen below has been painted.
       onClose={() => startTransition(onClose)}
     >
-      <div className="sheet-body">
+      <div className="sheet-body" inert={waiting}>
         <header>
           <h2 id={id}>{title}</h2>
           <button type="button" className="choice small" onClick={() => putAway(ref.current)}>
@@ -48,13 +50,6 @@ export function Sheet({ title, closeLabel, tall, waiting = false, dialog, onClos
       </div>
     </dialog>
   );
-}
-
-/** Out of sight first, closed a moment after: to give the page behind it back its touch styles all of it anew. */
-function putAway(dialog: HTMLDialogElement | null): void {
-  if (!dialog) return;
-  dialog.hidden = true;
-  afterPaint(() => dialog.close());
 }
 
 /**

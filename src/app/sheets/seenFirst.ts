@@ -1,4 +1,5 @@
-// A sheet that waits, laid out and out of sight, is shown by the press itself; what draws it anew comes once it is seen.
+// A sheet that waits, drawn below the glass, is moved onto it by the press itself; what draws it anew comes once it is
+// seen. To move what is drawn costs neither style of what is in it, nor layout, nor paint.
 
 import { afterPaint } from '../afterPaint.ts';
 
@@ -7,15 +8,13 @@ import { afterPaint } from '../afterPaint.ts';
  * then the screen behind, which is out of sight, takes no key; Escape puts the sheet out of sight again.
  */
 export function seenFirst(dialog: HTMLDialogElement | null, open: () => void): boolean {
-  if (!dialog || dialog.open || dialog.hidden) return false;
-  dialog.setAttribute('data-early', ''); // what it says may be of a moment ago: its title alone is seen
-  dialog.setAttribute('open', '');
+  if (!dialog || dialog.open || isPutAway(dialog)) return false;
+  dialog.setAttribute('data-early', '');
   const key = (event: KeyboardEvent) => {
     event.stopImmediatePropagation();
     if (event.key !== 'Escape') return;
     callOff();
     settle();
-    dialog.removeAttribute('open');
     dialog.removeAttribute('data-early');
   };
   const settle = () => window.removeEventListener('keydown', key, { capture: true });
@@ -26,3 +25,12 @@ export function seenFirst(dialog: HTMLDialogElement | null, open: () => void): b
   });
   return true;
 }
+
+/** Out of sight first, closed a moment after: to give the page behind it back its touch styles all of it anew. */
+export function putAway(dialog: HTMLDialogElement | null): void {
+  if (!dialog) return;
+  dialog.setAttribute('data-away', '');
+  afterPaint(() => dialog.close());
+}
+
+const isPutAway = (dialog: HTMLDialogElement): boolean => dialog.hasAttribute('data-away');

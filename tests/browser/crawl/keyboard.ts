@@ -109,7 +109,7 @@ async function choicesIn(page: Page): Promise<Offered[]> {
     })),
   );
   await page.keyboard.press('Escape');
-  await page.waitForFunction(() => !document.querySelector('dialog:is([open], [hidden])'));
+  await page.waitForFunction(() => !document.querySelector('dialog:is([open], [data-early], [data-away])'));
   return offered;
 }
 

@@ -45,7 +45,8 @@ export function inPage(): void {
   const all = (selector: string, within: ParentNode = document) => [
     ...within.querySelectorAll<HTMLElement>(selector),
   ];
-  const sheet = () => document.querySelector<HTMLDialogElement>('dialog:is([open], [hidden])');
+  const sheet = () =>
+    document.querySelector<HTMLDialogElement>('dialog:is([open], [data-early], [data-away])');
 
   /** A guarded button wants a second press, as from a screen reader or a key. */
   async function press(button: HTMLElement): Promise<void> {

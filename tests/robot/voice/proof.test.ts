@@ -72,6 +72,27 @@ test('one that gave way to another in its second half', async () => {
   expect(overlapping(spoken)).toEqual([]);
 });
 
+test('one that gave way before it sounded to another that begins alike', async () => {
+  const [nine, ten] = ['Put the quince on at 9:03, not at 8:57.', 'Put the quince on at 9:44, not at 9:03.'];
+  const recording = await recorded([[ten, 2]]);
+  const spoken = await found(recording, [shown(nine, 1), shown(ten, 1.8)]);
+  expect(spoken.map(({ from }) => from && Math.round(from))).toEqual([null, 2]);
+  expect(overlapping(spoken)).toEqual([]);
+});
+
+test('one that was cut, but only after another had begun over it', async () => {
+  const recording = await recorded([
+    ['Pear: Drag the spoon over the whole floor, corners too.', 1, 1.7],
+    ['Is the canner at a full rolling boil?', 1.9],
+  ]);
+  const spoken = await found(recording, [
+    shown('Pear: Drag the spoon over the whole floor, corners too.', 0.8),
+    shown('Is the canner at a full rolling boil?', 1.8),
+  ]);
+  expect(spoken.map(({ from }) => from === null)).toEqual([false, false]);
+  expect(overlapping(spoken)).toHaveLength(1);
+});
+
 test('one that was never said', async () => {
   const recording = await recorded([[STIR, 1]]);
   const [spoken] = await found(recording, [shown('Time is up.', 0.8)]);

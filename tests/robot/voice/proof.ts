@@ -33,24 +33,20 @@ export interface Spoken {
 
 /** Finds each in the recording, by how the page's voice sounds when it says just that. */
 export async function found(recording: Heard, shown: readonly Shown[]): Promise<Spoken[]> {
-  const all: Spoken[] = [];
-  for (const { at, words, agenda, now } of shown) {
-    let next = Math.max(0, Math.round(((at - recording.startedAt) / 1000 - EARLY_S) * RATE_HZ));
-    let within = BEGINS_WITHIN_S;
-    let from: number | null = null;
-    let to: number | null = null;
-    for (const sentence of sentencesOf(sayable(words))) {
-      const stretch = stretchOf(await cookSays(sentence, BEST_UNDERSTOOD), recording.samples, next, within);
-      if (stretch === null) break; // cut before it, or never begun
-      from ??= stretch.from / RATE_HZ;
-      to = stretch.to / RATE_HZ;
-      next = stretch.to;
-      within = PAUSE_S;
-      if (!stretch.whole) break;
-    }
-    all.push({ words, agenda, now, from, to });
-  }
-  return all;
+  const all: { shown: Shown; parts: Part[] }[] = [];
+  for (const one of shown) all.push({ shown: one, parts: await partsOf(recording, one) });
+  const whole = all.flatMap(({ parts }) => parts).filter((part) => part.whole);
+  return all.map(({ shown: { words, agenda, now }, parts }) => {
+    const heard = parts.filter((part) => part.whole || soundsBeside(part, whole, recording.samples));
+    const [first, last] = [heard[0], heard.at(-1)];
+    return {
+      words,
+      agenda,
+      now,
+      from: first ? first.from / RATE_HZ : null,
+      to: last ? last.to / RATE_HZ : null,
+    };
+  });
 }
 
 interface Stretch {
@@ -58,6 +54,67 @@ interface Stretch {
   to: number;
   /** It was not cut. */
   whole: boolean;
+}
+
+/** One sentence of a prompt, where it sounds. */
+interface Part extends Stretch {
+  loud: Float32Array;
+  /** Where it was looked for, in samples. */
+  after: number;
+  withinS: number;
+}
+
+/** The sentences of a prompt, up to the one that was cut. */
+async function partsOf(recording: Heard, { at, words }: Shown): Promise<Part[]> {
+  const parts: Part[] = [];
+  let after = Math.max(0, Math.round(((at - recording.startedAt) / 1000 - EARLY_S) * RATE_HZ));
+  let withinS = BEGINS_WITHIN_S;
+  for (const sentence of sentencesOf(sayable(words))) {
+    const said = await cookSays(sentence, BEST_UNDERSTOOD);
+    const stretch = stretchOf(said, recording.samples, after, withinS);
+    if (stretch === null) break; // cut before it, or never begun
+    parts.push({ ...stretch, loud: trimmed(said), after, withinS });
+    if (!stretch.whole) break;
+    after = stretch.to;
+    withinS = PAUSE_S;
+  }
+  return parts;
+}
+
+/**
+ * The beginning of a sentence that was cut is also found in another that begins with the same words, or is like it. One
+ * that sounded is still there when all is taken away that whole sentences account for.
+ */
+function soundsBeside(
+  { loud, after, withinS, from, to }: Part,
+  whole: readonly Part[],
+  heard: Float32Array,
+): boolean {
+  const over = whole.filter((other) => other.from < to && from < other.to);
+  if (over.length === 0) return true;
+  const end = after + Math.round(withinS * RATE_HZ) + FOUND_BY;
+  const rest = heard.slice(after, end);
+  for (const other of over) takeAway(other, rest, after);
+  return correlation(loud.subarray(0, FOUND_BY), rest).peak >= SURELY;
+}
+
+/** A sentence out of a recording that begins at a sample, piece by piece, each as loud as it was there. */
+function takeAway({ loud, from }: Part, rest: Float32Array, begins: number): void {
+  for (let done = 0; done < loud.length; done += PIECE) {
+    const piece = loud.subarray(done, done + PIECE);
+    const at = from + done - begins;
+    const early = Math.max(0, at - SHIFT);
+    const around = rest.subarray(early, at + piece.length + SHIFT);
+    if (at < 0 || around.length < piece.length || rms(piece) <= QUIET_RMS) continue;
+    const place = early + correlation(piece, around).at;
+    let product = 0;
+    let power = 0;
+    for (const [i, value] of piece.entries()) {
+      product += value * (rest[place + i] ?? 0);
+      power += value * value;
+    }
+    for (const [i, value] of piece.entries()) rest[place + i]! -= (product / power) * value;
+  }
 }
 
 /** Where a sentence sounds, in samples, looked for from a sample on. */

@@ -57,7 +57,7 @@ test('two that begin alike, and one that was cut before it sounded and said agai
     shown(first, 0.9),
     shown('Pear: Heat off.', 5.3),
   ]);
-  expect(spoken.map(({ from }) => Math.round(from ?? -1))).toEqual([1, 1, 6]);
+  expect(spoken.map(({ from }) => from && Math.round(from))).toEqual([null, 1, 6]);
   expect(overlapping(spoken)).toEqual([]);
 });
 
@@ -69,6 +69,19 @@ test('one that gave way to another in its second half', async () => {
   ]);
   const spoken = await found(recording, [shown(floor, 0.8), shown('Good.', 2.9)]);
   expect(spoken.map(({ from }) => Math.round(from ?? -1))).toEqual([1, 3]);
+  expect(overlapping(spoken)).toEqual([]);
+});
+
+test('one that gave way to another that begins with the same sentence', async () => {
+  const [steam, mound] = ['The pot. Steam curls off it.', 'The pot. A spoonful mounds and stays.'];
+  const recording = await recorded([
+    ['The pot.', 1],
+    ['Steam curls off it.', 2.1, 0.7],
+    ['The pot.', 3],
+    ['A spoonful mounds and stays.', 4.1],
+  ]);
+  const spoken = await found(recording, [shown(steam, 0.8), shown(mound, 2.8)]);
+  expect(spoken.map(({ from }) => from && Math.round(from))).toEqual([1, 3]);
   expect(overlapping(spoken)).toEqual([]);
 });
 

@@ -34,7 +34,14 @@ export interface Spoken {
 /** Finds each in the recording, by how the page's voice sounds when it says just that. */
 export async function found(recording: Heard, shown: readonly Shown[]): Promise<Spoken[]> {
   const all: { shown: Shown; parts: Part[] }[] = [];
-  for (const one of shown) all.push({ shown: one, parts: await partsOf(recording, one) });
+  for (const one of shown) {
+    const parts = await partsOf(recording, one);
+    const before = all.at(-1);
+    // One sound is not two: the one before sounded earlier, or not at all.
+    if (before && parts[0] && isOneSound(parts[0], before.parts[0]))
+      before.parts = await partsOf(recording, before.shown, parts[0].from);
+    all.push({ shown: one, parts });
+  }
   const whole = all.flatMap(({ parts }) => parts).filter((part) => part.whole);
   return all.map(({ shown: { words, agenda, now }, parts }) => {
     const heard = parts.filter((part) => part.whole || soundsBeside(part, whole, recording.samples));
@@ -64,14 +71,18 @@ interface Part extends Stretch {
   withinS: number;
 }
 
-/** The sentences of a prompt, up to the one that was cut. */
-async function partsOf(recording: Heard, { at, words }: Shown): Promise<Part[]> {
+const isOneSound = (one: Part, other?: Part): boolean =>
+  Math.abs(one.from - (other?.from ?? Infinity)) <= SHIFT;
+
+/** The sentences of a prompt, up to the one that was cut; looked for before a sample, where it must have begun before it. */
+async function partsOf(recording: Heard, { at, words }: Shown, before = Infinity): Promise<Part[]> {
   const parts: Part[] = [];
+  const heard = recording.samples.subarray(0, before);
   let after = Math.max(0, Math.round(((at - recording.startedAt) / 1000 - EARLY_S) * RATE_HZ));
   let withinS = BEGINS_WITHIN_S;
   for (const sentence of sentencesOf(sayable(words))) {
     const said = await cookSays(sentence, BEST_UNDERSTOOD);
-    const stretch = stretchOf(said, recording.samples, after, withinS);
+    const stretch = stretchOf(said, heard, after, withinS);
     if (stretch === null) break; // cut before it, or never begun
     parts.push({ ...stretch, loud: trimmed(said), after, withinS });
     if (!stretch.whole) break;
@@ -174,9 +185,7 @@ export function overlapping(spoken: readonly Spoken[]): string[] {
   let last: (typeof inOrder)[number] | null = null;
   const pairs: string[] = [];
   for (const one of inOrder) {
-    // One that was cut before it sounded is found in its own repetition: that is one sound, not two.
-    const isTheSame = last?.words === one.words && one.from < last.from + TOLERATED_S;
-    if (last && !isTheSame && one.from < last.to - TOLERATED_S)
+    if (last && one.from < last.to - TOLERATED_S)
       pairs.push(`"${last.words}" to ${last.to.toFixed(2)} s, "${one.words}" from ${one.from.toFixed(2)} s`);
     if (!last || one.to > last.to) last = one;
   }

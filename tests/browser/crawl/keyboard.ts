@@ -60,8 +60,10 @@ function targetsIn(): string[] {
   const all = [
     ...root.querySelectorAll<HTMLElement>('button:not(:disabled), a[href], summary, input, select'),
   ];
-  const shown = all.filter((one) =>
-    one.checkVisibility({ opacityProperty: false, visibilityProperty: true }),
+  const shown = all.filter(
+    (one) =>
+      one.closest('[inert]') === null &&
+      one.checkVisibility({ opacityProperty: false, visibilityProperty: true }),
   );
   // Of a group of radio buttons, Tab stops at the chosen one; the arrows go on from there.
   const stops = shown.filter(

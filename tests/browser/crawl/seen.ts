@@ -50,8 +50,13 @@ function inPage(): Seen {
   const pen = document.createElement('canvas').getContext('2d');
   if (!pen) throw new Error('A page without a canvas cannot be measured.');
 
+  /** What waits below the glass, out of reach, until it is asked for. On the glass it would be seen. */
+  const waits = (element: Element) =>
+    element.closest('[inert]') !== null && element.getBoundingClientRect().top >= innerHeight;
+
   /** Not those kept for ears only: clipped away or a pixel small. */
   const isShown = (element: Element) => {
+    if (waits(element)) return false;
     for (let one: Element | null = element; one; one = one.parentElement) {
       if (getComputedStyle(one).clipPath.startsWith('inset(50%')) return false;
     }

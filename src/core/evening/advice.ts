@@ -6,7 +6,8 @@ const NOTHING: Because = { reason: 'none' };
 
 /**
  * A plan that fails more often than this is told to be risky. It is judged without planning anew on the way, which
- * saves most of those evenings: to leave a batch out of such an evening was tried, and was late as often (DEVELOPERS.md).
+ * saves most of those evenings: to leave a batch out of such an evening was tried, and was late as often
+ * (tests/evening/MEASURED.md).
  */
 const RISKY = 0.95;
 /** Kept hot for less than this, nobody need be told. */

@@ -8,7 +8,7 @@ const TOLD = new Set(['heat', 'preheat']);
 /**
  * A start is news once it comes within the piece of work in hand and the next, so that it changes what the cook does
  * next (work is cut into pieces of five minutes), and once it is a piece away from what was told. What is further off
- * moves again before it comes (measured: DEVELOPERS.md).
+ * moves again before it comes (measured: tests/evening/MEASURED.md).
  */
 const WORTH_A_WORD = { minutes: 5, aheadMinutes: 10 };
 

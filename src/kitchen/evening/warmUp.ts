@@ -6,7 +6,7 @@ import { planEvening, questionOf, replanEvening, type EveningRequest } from '../
 
 /** A question that comes meanwhile waits no longer than about this. */
 const STRETCH_MS = 40;
-/** After these the search is about as quick as it gets; measured in Node, see DEVELOPERS.md. */
+/** After these the search is about as quick as it gets; measured in Node, see tests/evening/MEASURED.md. */
 const STRETCHES = 20;
 /** For the ranges and the chances, which are worked out by other code than the search. */
 const EVENINGS = 4;

@@ -1,12 +1,14 @@
-// Takes the README's pictures from the real page: `npm run pictures`, after `npm run build`.
+// Takes the README's pictures from the real page: `npm run pictures`.
 
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { HandCook } from './byHand.ts';
+import { buildPage } from './harness/builtPage.ts';
 import { launchKitchen } from './harness/kitchen.ts';
 
 const folder = join(import.meta.dirname, 'pictures');
 await mkdir(folder, { recursive: true });
+await buildPage();
 const kitchen = await launchKitchen({
   open: '/?practice=10&voice=bundled',
   microphone: false,

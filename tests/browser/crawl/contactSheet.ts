@@ -1,4 +1,4 @@
-// Every screen in phone, tablet and desktop on one sheet, to be looked at as a cook and as a designer: part of `npm run pictures`, after `npm run build`.
+// Every screen in phone, tablet and desktop on one sheet, to be looked at as a cook and as a designer: part of `npm run pictures`.
 
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';

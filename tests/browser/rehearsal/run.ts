@@ -3,6 +3,7 @@
 import { parseArgs } from 'node:util';
 import { keep } from '../../robot/voice/kept.ts';
 import { found, overlapping } from '../../robot/voice/proof.ts';
+import { buildPage } from '../harness/builtPage.ts';
 import { launchKitchen } from '../harness/kitchen.ts';
 import { judged, type Verdict } from './judge.ts';
 import { recordRehearsal, type Rehearsed } from './record.ts';
@@ -35,6 +36,7 @@ function isOver({ entries, spoken }: Rehearsed): boolean {
   );
 }
 
+await buildPage();
 const kitchen = await launchKitchen({ viewport: { width: 820, height: 1180 } });
 await recordRehearsal(kitchen.context);
 await kitchen.page.goto(`${kitchen.url}/?practice=${values.pace}&voice=bundled&stove=${values.stove}`);

@@ -1,17 +1,18 @@
 // `npm run robot`: the robot cook cooks four batches by ear and voice alone.
 //
-//   npm run robot                        before the real page, at six times the pace, up to the rest, for at most an hour
+//   npm run robot                        before the real page, at six times the pace, to the shelf, for at most 80 minutes
 //   npm run robot -- --pace 10 --minutes 20
 //   npm run robot -- --air --noise 20    without a page: sound between the two recognisers, up to the shelf; in a quiet
 //                                        room, or with the voice so many decibels over the boil
 //
-// The page must be built (`npm run build`). Prints what either says; ends with what became of each batch, and before
+// Prints what either says; ends with what became of each batch, and before
 // the page with what its recorded sound proves: no two prompts overlap, and the plan spoken is the plan shown.
 // `--keep FOLDER` keeps the recording and what was shown.
 
 import { parseArgs } from 'node:util';
 import { keep } from './kept.ts';
 import { fliteVoice } from '../../voice/corpus/voices.ts';
+import { buildPage } from '../../browser/harness/builtPage.ts';
 import type { Heard } from '../../browser/harness/recorder.ts';
 import { eveningByEar } from './byEar.ts';
 import { bySound } from './bySound.ts';
@@ -24,7 +25,7 @@ const { values } = parseArgs({
   options: {
     pace: { type: 'string', default: '6' },
     night: { type: 'string', default: '900' },
-    minutes: { type: 'string', default: '60' },
+    minutes: { type: 'string', default: '80' },
     air: { type: 'boolean' },
     noise: { type: 'string' },
     keep: { type: 'string' },
@@ -51,6 +52,7 @@ console.log(wellEnded && !spoilt ? 'every jar is put away' : 'not every batch ca
 process.exitCode = wellEnded && !spoilt ? 0 : 1;
 
 async function beforeThePage({ prompts, plans }: RobotEvening): Promise<boolean> {
+  await buildPage();
   const { kitchen, shown } = await eveningByEar(
     { plans, cook, prompts },
     { cooking: Number(values.pace), night: Number(values.night) },

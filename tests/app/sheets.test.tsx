@@ -101,9 +101,12 @@ describe('More', () => {
     expect(first.length).toBeLessThan(whole.length / 10);
   });
 
-  test('until it is asked for its head waits, in the same words, as a dialog that is not open', () => {
+  test('until it is asked for its head waits, in the same words, out of reach, as a dialog that is not open', () => {
     vi.stubGlobal('window', {});
     expect(html(true)).toMatch(/^<dialog open=""/);
-    expect(html(false)).toBe(html(true).replace(' open=""', ''));
+    expect(html(false)).toMatch(/^<dialog [^>]*aria-hidden="true"><div class="sheet-body" inert="">/);
+    expect(html(false).replace(' aria-hidden="true"', '').replace(' inert=""', '')).toBe(
+      html(true).replace(' open=""', ''),
+    );
   });
 });

@@ -60,10 +60,11 @@ function targetsIn(): string[] {
   const all = [
     ...root.querySelectorAll<HTMLElement>('button:not(:disabled), a[href], summary, input, select'),
   ];
+  /** Below the glass, until it is asked for. One that is out of reach on the glass has no way by Tab, and is a fault. */
+  const waits = (one: Element) =>
+    one.closest('[inert]') !== null && one.getBoundingClientRect().top >= innerHeight;
   const shown = all.filter(
-    (one) =>
-      one.closest('[inert]') === null &&
-      one.checkVisibility({ opacityProperty: false, visibilityProperty: true }),
+    (one) => !waits(one) && one.checkVisibility({ opacityProperty: false, visibilityProperty: true }),
   );
   // Of a group of radio buttons, Tab stops at the chosen one; the arrows go on from there.
   const stops = shown.filter(

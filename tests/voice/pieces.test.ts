@@ -11,7 +11,13 @@ const VOICES = ['a woman', 'a man', 'a child'];
 const LEVELS = [null, 5];
 const OUTCOMES = ['correct', 'correct', 'correct', 'asked', 'missed', 'wrong', 'asked wrong'] as const;
 const clips = Array.from({ length: 50 }, (_, i) => ({ id: `sentence ${i}`, i }));
-const corpus: Corpus = { list: 'test', clips: clips.length, open: 2708, levels: LEVELS, voices: VOICES };
+const corpus: Corpus = {
+  list: 'test',
+  clips: clips.length,
+  open: '2708 sentences open',
+  levels: LEVELS,
+  voices: VOICES,
+};
 const trialsOn = ({ id, i }: { id: string; i: number }): Tried[] =>
   LEVELS.map((snrDb, level) => ({
     id,
@@ -83,6 +89,6 @@ test('pieces that overlap, or are of two corpora, are no table', () => {
   hear(0, 3);
   expect(() => foundIn(folder)).toThrow('tried twice');
   rmSync(join(folder, '0-of-3'));
-  hear(1, 2, { ...corpus, open: 2709 });
+  hear(1, 2, { ...corpus, open: '2709 sentences open' });
   expect(() => foundIn(folder)).toThrow('another corpus');
 });

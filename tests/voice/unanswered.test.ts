@@ -1,11 +1,18 @@
 import { describe, expect, it } from 'vitest';
 
 import { allPhrases } from '../../src/words/phrases.en.ts';
+import type { HeardWords } from './corpus/found.ts';
 import { endUnanswered } from './corpus/unanswered.ts';
 
 const book = new Map(allPhrases(['damson', 'pear', 'crab apple']).map((phrase) => [phrase.words, phrase]));
-const end = (words: string, kind: 'heard' | 'unsure' = 'heard') =>
-  endUnanswered([{ kind, words, confidence: 0.95 }], (said) => book.get(said));
+function heardAs(words: string, kind: 'heard' | 'unsure' = 'heard'): HeardWords {
+  const phrase = book.get(words);
+  if (!phrase) throw new Error(`"${words}" is not in the book.`);
+  const { command, slots } = phrase;
+  return { kind, words, understood: { command, slots }, confidence: 0.95 };
+}
+
+const end = (words: string, kind: 'heard' | 'unsure' = 'heard') => endUnanswered([heardAs(words, kind)]);
 
 describe('what was heard, put through the talk while nobody answers', () => {
   it.each(['full boil', 'the plate test passed', 'all jars sealed', 'the pear is thick enough'])(
@@ -29,11 +36,7 @@ describe('what was heard, put through the talk while nobody answers', () => {
   });
 
   it('several stretches of one saying are heard in turn', () => {
-    const heard = ['the foam is off', 'the jars are out'].map((words) => ({
-      kind: 'heard' as const,
-      words,
-      confidence: 0.95,
-    }));
-    expect(endUnanswered(heard, (said) => book.get(said)).done).toEqual(['jars.out']);
+    const heard = ['the foam is off', 'the jars are out'].map((words) => heardAs(words));
+    expect(endUnanswered(heard).done).toEqual(['jars.out']);
   });
 });

@@ -1,22 +1,25 @@
-// Measures the ear on the corpus and prints the table: `npm run bench:voice -- [--side test|tuning] [--per 2] [--each 1] [--levels quiet,10] [--voices NAME,NAME] [--said FILE] [--keep FILE] [--piece 0 --of 16] [--minutes N] [--together FOLDER [--voices NAME,NAME]]`.
+// Measures the ear on the corpus and prints the table: `npm run bench:voice -- [--side test|tuning] [--per 2] [--each 1] [--levels quiet,10] [--voices NAME,NAME] [--said FILE] [--kitchens] [--keep FILE] [--piece 0 --of 16] [--minutes N] [--together FOLDER [--voices NAME,NAME]]`.
+//
+// `--kitchens` opens for each clip what the page does in one kitchen of three batches (kitchens.ts), and not the whole book.
 
 import { readFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 
 import { allPhrases } from '../../../src/words/phrases.en.ts';
-import type { AllReadings } from '../../../src/voice/decide.ts';
+import type { OpenPhrase } from '../../../src/kitchen/ports.ts';
+import { openBook, type AllReadings, type OpenBook } from '../../../src/voice/decide.ts';
 import { fused } from '../../../src/voice/fused.ts';
 import { aheadOfOtherNumbers } from '../../../src/voice/otherNumbers.ts';
-import { clipOf, clips } from './clips.ts';
+import { clipOf, clips, type Clip } from './clips.ts';
 import { untilItEnds } from './ending.ts';
+import { FRUITS } from './evenings.ts';
 import { foundIn, IN_PIECES, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
-import { outcomeOf, triedIn, trialsOf, type Trial } from './measure.ts';
+import { kitchensFor, momentsOfEvenings, type KitchenFor } from './kitchens.ts';
+import { meaningsIn, outcomeOf, triedIn, trialsOf, type Trial } from './measure.ts';
 import { tableOf } from './table.ts';
 import { unansweredIn } from './unanswered.ts';
 import { HEARD_IN_TRAINING, voices, type Side } from './voices.ts';
-
-const FRUITS = ['damson', 'pear', 'crab apple'];
 
 const { values } = parseArgs({
   options: {
@@ -27,6 +30,7 @@ const { values } = parseArgs({
     voices: { type: 'string' },
     /** Sentences of the book, one a line: each by every voice of the side, instead of those drawn. */
     said: { type: 'string' },
+    kitchens: { type: 'boolean' },
     ...IN_PIECES,
   },
 });
@@ -38,28 +42,27 @@ if (values.together) {
   const { corpus, trials } = foundIn(values.together);
   const ofThese = trials.filter(({ voice }) => named?.includes(voice) ?? true);
   console.log(tableOf(corpus, trials, named));
-  console.log(unansweredIn(ofThese, (words) => byWords.get(words)));
+  console.log(unansweredIn(ofThese));
   process.exit(0);
 }
 
 const side = values.side as Side;
-const meaning = (words: string): string => {
-  const phrase = byWords.get(words);
-  return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
-};
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
 const speakers = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
-const all = values.said
+const listed = values.said
   ? sentencesIn(values.said).flatMap((words) =>
       speakers
         .filter((voice) => voice.side === side)
         .map((voice) => clipOf({ kind: 'command', words }, voice)),
     )
   : clips(side, book, speakers, Number(values.per), Number(values.each));
+const kitchenFor: KitchenFor | null = values.kitchens ? kitchensFor(momentsOfEvenings(), book) : null;
+const all = listed.filter((clip) => !isNeverOpen(clip));
+if (all.length < listed.length) console.error(`no kitchen opens: ${neverOpen().join('; ')}`);
 const corpus: Corpus = {
   list: values.said ? `${side} side, ${basename(values.said)}` : `${side} side`,
   clips: all.length,
-  open: book.length,
+  open: values.kitchens ? openInKitchens() : `${book.length} sentences open`,
   levels,
   voices: [...new Set(all.map(({ voice }) => voice.name))],
 };
@@ -68,10 +71,11 @@ const tried: Tried[] = [];
 await trialsOf(
   untilItEnds(pieceOf(all, Number(values.piece), Number(values.of)), values.minutes),
   levels,
-  () => book,
+  opened,
   (trial) => {
     const { clip, hearings } = trial;
-    const one = { ...triedIn(trial, outcomeOf(trial, meaning)), stretches: stretchesOf(trial) };
+    const meaning = meaningsIn(opened(clip));
+    const one = { ...triedIn(trial, outcomeOf(trial, meaning)), stretches: stretchesOf(trial, meaning) };
     tried.push(one);
     keep(one);
     if (one.outcome === 'wrong' || (one.outcome === 'missed' && one.snrDb === null))
@@ -95,14 +99,36 @@ function sentencesIn(file: string): string[] {
   return sentences;
 }
 
+function isNeverOpen(clip: Clip): boolean {
+  return kitchenFor?.(clip) === null;
+}
+
+function opened(clip: Clip): readonly OpenPhrase[] {
+  if (kitchenFor === null) return book;
+  const kitchen = kitchenFor(clip);
+  if (kitchen === null) throw new Error(`No kitchen opens "${clip.words}".`);
+  return kitchen.open;
+}
+
+function neverOpen(): string[] {
+  return [...new Set(listed.filter(isNeverOpen).map(({ words }) => words))];
+}
+
+function openInKitchens(): string {
+  const counts = all.map((clip) => opened(clip).length).toSorted((a, b) => a - b);
+  const [least, middle, most] = [counts[0], counts[counts.length >> 1], counts.at(-1)];
+  return `each in a kitchen of three batches, ${middle} sentences open in the middle (${least} to ${most}), ${listed.length - all.length} clips that no kitchen opens left out`;
+}
+
 /** Infinity is written down as null. */
-function aheadIn(reading: AllReadings, words: string): number | undefined {
-  const phrase = byWords.get(words);
-  return phrase && 'sounds' in reading ? aheadOfOtherNumbers(reading.sounds, phrase, byWords) : undefined;
+function aheadIn(reading: AllReadings, words: string, open: OpenBook): number | undefined {
+  const phrase = open.get(words);
+  return phrase && 'sounds' in reading ? aheadOfOtherNumbers(reading.sounds, phrase, open) : undefined;
 }
 
 /** For fitting: the evidence of each stretch and whether its sentence is the one said. */
-function stretchesOf({ clip, readings }: Trial) {
+function stretchesOf({ clip, readings }: Trial, meaning: (words: string) => string) {
+  const open = openBook(opened(clip));
   return readings.flatMap((reading) => {
     const best = 'sounds' in reading ? fused(reading, meaning) : null;
     return best === null
@@ -110,8 +136,8 @@ function stretchesOf({ clip, readings }: Trial) {
       : [
           {
             ...best,
-            command: byWords.get(best.words)?.command,
-            aheadOfOtherNumbers: aheadIn(reading, best.words),
+            command: open.get(best.words)?.command,
+            aheadOfOtherNumbers: aheadIn(reading, best.words, open),
             right: meaning(best.words) === meaning(clip.words),
           },
         ];

@@ -2,6 +2,7 @@
 
 import { appendFileSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Understood } from '../../../machines/dialogue/commands.ts';
 import { chance, seedOf } from './chance.ts';
 import type { Clip } from './clips.ts';
 import type { Outcome } from './measure.ts';
@@ -11,8 +12,8 @@ export interface Corpus {
   /** What was said: a side of the corpus, or a list by its name. */
   list: string;
   clips: number;
-  /** How many sentences were open. */
-  open: number;
+  /** What was open, in words. */
+  open: string;
   levels: (number | null)[];
   voices: string[];
 }
@@ -20,6 +21,7 @@ export interface Corpus {
 export interface HeardWords {
   kind: 'heard' | 'unsure';
   words: string;
+  understood: Understood;
   confidence: number;
 }
 

@@ -2,7 +2,7 @@
 
 import type { Hearing, OpenPhrase } from '../../../src/kitchen/ports.ts';
 import { consequenceOf } from '../../../machines/dialogue/commands.ts';
-import type { AllReadings } from '../../../src/voice/decide.ts';
+import { openBook, type AllReadings } from '../../../src/voice/decide.ts';
 import { listenTo } from '../../../src/serve/listenTo.ts';
 import { openListener } from '../../../src/voice/openListener.ts';
 import { readEarFiles } from '../../../src/serve/earFiles.ts';
@@ -46,6 +46,15 @@ export async function trialsOf(
   }
 }
 
+/** What each sentence means where these are open; nothing where it is not one of them. */
+export function meaningsIn(open: readonly OpenPhrase[]): (words: string) => string {
+  const book = openBook(open);
+  return (words) => {
+    const phrase = book.get(words);
+    return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
+  };
+}
+
 /** What the page would do: acting on any stretch counts, wrong before right, acting before asking. */
 export function outcomeOf({ clip, hearings }: Trial, meaning: (words: string) => string): Outcome {
   const right = clip.kind === 'command' ? meaning(clip.words) : null;
@@ -80,8 +89,8 @@ export function triedIn(trial: Trial, outcome: Outcome): Tried {
     waitsMs: hearings.map(({ ms }) => ms),
     heard: hearings.flatMap((hearing) => {
       if (hearing.kind === 'nothing') return [];
-      const { kind, words, confidence } = hearing;
-      return [{ kind, words, confidence }];
+      const { kind, words, understood, confidence } = hearing;
+      return [{ kind, words, understood, confidence }];
     }),
   };
 }

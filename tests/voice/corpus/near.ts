@@ -12,7 +12,7 @@ import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { clipOf, type Clip } from './clips.ts';
 import { untilItEnds } from './ending.ts';
 import { foundIn, IN_PIECES, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
-import { outcomeOf, triedIn, trialsOf } from './measure.ts';
+import { meaningsIn, outcomeOf, triedIn, trialsOf } from './measure.ts';
 import {
   graveNearMisses,
   graveNearMissesFourth,
@@ -35,17 +35,13 @@ const { values } = parseArgs({
 });
 const named = values.voices?.split(',');
 const book = allPhrases(['damson', 'pear', 'crab apple']);
-const byWords = new Map(book.map((phrase) => [phrase.words, phrase]));
 if (values.together) {
   const { corpus, trials } = foundIn(values.together);
   console.log(sumOf(corpus, trials));
   process.exit(0);
 }
 
-const meaning = (words: string): string => {
-  const phrase = byWords.get(words);
-  return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
-};
+const meaning = meaningsIn(book);
 const unheard = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
 /** Of a command with more ways than this, as with numbers, so many. */
@@ -82,7 +78,7 @@ const clips = said
 const corpus: Corpus = {
   list: values.list,
   clips: clips.length,
-  open: book.length,
+  open: `${book.length} sentences open`,
   levels,
   voices: speakers.map(({ name }) => name),
 };
@@ -117,6 +113,6 @@ function sumOf({ list, clips: clipsOf, levels: at, voices: all }: Corpus, found:
       ? `rightly ${count('correct')}, asked back ${count('asked')}, `
       : '') +
     `wrongly ${count('wrong')}, ${unsafe} of them a matter of safety; asked back wrongly ${count('asked wrong')}, ` +
-    `not taken for anything ${count('missed') + count('quiet')}\n${unansweredIn(of, (words) => byWords.get(words))}`
+    `not taken for anything ${count('missed') + count('quiet')}\n${unansweredIn(of)}`
   );
 }

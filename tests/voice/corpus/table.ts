@@ -10,7 +10,7 @@ export function tableOf(corpus: Corpus, tried: readonly Tried[], named?: readonl
   const at = (level: number | null) => trials.filter(({ snrDb }) => snrDb === level);
   const waits = trials.flatMap(({ waitsMs }) => waitsMs).toSorted((a, b) => a - b);
   return [
-    `${corpus.list}, ${corpus.clips} clips, ${corpus.open} sentences open, voices: ${names.join(', ')}`,
+    `${corpus.list}, ${corpus.clips} clips, ${corpus.open}, voices: ${names.join(', ')}`,
     `${tried.length} trials of ${corpus.clips * corpus.levels.length}${named ? `, ${trials.length} by these voices` : ''}`,
     'noise   commands  correct  asked  asked wrong  missed  wrong | near misses & chatter  acted on  asked | unsafe',
     ...corpus.levels.map((level) => row(level === null ? 'quiet' : `${level} dB`, at(level))),

@@ -37,9 +37,6 @@ export interface End {
   asked: boolean;
 }
 
-/** What a sentence of the book means. */
-export type Meaning = (words: string) => Understood | undefined;
-
 /**
  * Kitchens in which the one thing that was understood can happen, and nothing else that would bring a doubt as to which
  * is meant: there a mistake of the ear goes furthest.
@@ -59,16 +56,17 @@ function kitchensFor({ command, slots }: Understood): Situation[] {
   });
 }
 
-export function endUnanswered(heard: readonly HeardWords[], meaning: Meaning): End {
-  const open = heard.flatMap(({ words }) => meaning(words) ?? []);
-  const ends = open.flatMap(kitchensFor).map((kitchen) => endIn(kitchen, heard, meaning));
+export function endUnanswered(heard: readonly HeardWords[]): End {
+  const ends = heard
+    .flatMap(({ understood }) => kitchensFor(understood))
+    .map((kitchen) => endIn(kitchen, heard));
   return {
     done: [...new Set(ends.flatMap(({ done }) => done))],
     asked: ends.some(({ asked }) => asked),
   };
 }
 
-function endIn(kitchen: Situation, heard: readonly HeardWords[], meaning: Meaning): End {
+function endIn(kitchen: Situation, heard: readonly HeardWords[]): End {
   const talk = new Talk(kitchen.choices, kitchen);
   const acts: Act[] = [];
   let asked = false;
@@ -76,10 +74,8 @@ function endIn(kitchen: Situation, heard: readonly HeardWords[], meaning: Meanin
     acts.push(...talk.acts());
     asked ||= talk.snapshot.context.question !== null;
   };
-  for (const { words, kind, confidence } of heard) {
-    const meant = meaning(words);
-    if (!meant) throw new Error(`"${words}" is not in the book.`);
-    talk.hear(meant.command, meant.slots, confidence, kind, words);
+  for (const { words, kind, confidence, understood } of heard) {
+    talk.hear(understood.command, understood.slots, confidence, kind, words);
     note();
   }
   talk.mouth().send({ type: 'tick', at: talk.at });
@@ -95,9 +91,9 @@ function hangsOnSafety({ command, slots }: Act): boolean {
 }
 
 /** Of what was no command: how much was said, what the ear acted on, and what came of it. */
-export function unansweredIn(tried: readonly Tried[], meaning: Meaning): string {
+export function unansweredIn(tried: readonly Tried[]): string {
   const others = tried.filter(({ kind }) => kind !== 'command');
-  const ends = others.map(({ heard }) => endUnanswered(heard, meaning));
+  const ends = others.map(({ heard }) => endUnanswered(heard));
   const done = ends.filter((end) => end.done.length > 0);
   const kinds = done.flatMap((end) => end.done);
   const each = [...new Set(kinds)].map(

@@ -1,9 +1,10 @@
 // How often the ear takes for a command what was none: people who talk, a radio, a kitchen at work, for hours.
 //
-//   npm run bench:chatter -- TEXT... --hours 10 [--seed 1] [--minutes N]
+//   npm run bench:chatter -- TEXT... --hours 10 [--seed 1] [--minutes N] [--kitchens]
 //
 // TEXT is anything people may read aloud; sentences of it are drawn and spoken by every voice at hand. All sentences
-// of the book are open, as they never are in a kitchen. Prints what was acted on and asked back, and how often an hour.
+// of the book are open, as they never are in a kitchen; with `--kitchens` what the page opens in kitchens drawn by lot,
+// another for each scene. Prints what was acted on and asked back, and how often an hour.
 // Seeds can be heard side by side, each for as many minutes by the wall, and their hours added up.
 
 import { readFileSync } from 'node:fs';
@@ -18,7 +19,9 @@ import { Upsampler } from '../../../src/voice/resample.ts';
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { between, chance } from './chance.ts';
 import { untilItEnds } from './ending.ts';
+import { FRUITS } from './evenings.ts';
 import { boil, echo, respeed, rms } from './kitchen.ts';
+import { momentsOfEvenings } from './kitchens.ts';
 import { voices } from './voices.ts';
 
 const RATE_HZ = 16000;
@@ -28,6 +31,7 @@ const { values, positionals } = parseArgs({
     hours: { type: 'string', default: '10' },
     seed: { type: 'string', default: '1' },
     minutes: { type: 'string', default: 'Infinity' },
+    kitchens: { type: 'boolean' },
   },
 });
 if (positionals.length === 0) throw new Error('Name one or more files of text to be spoken.');
@@ -48,7 +52,11 @@ const sentences = positionals
       .trim(),
   )
   .filter((sentence) => /^\S+( \S+){3,24}$/.test(sentence));
-const book = new Set(allPhrases(['damson', 'pear', 'crab apple']).map(({ words }) => words));
+const all = allPhrases(FRUITS);
+const book = new Set(all.map(({ words }) => words));
+const moments = values.kitchens ? momentsOfEvenings() : [];
+/** Of its own, so that the same is said over whatever is open. */
+const lot = chance(Number(values.seed));
 const speakers = voices();
 
 const heard: { hearing: Exclude<Hearing, { kind: 'nothing' }>; said: string; hour: number }[] = [];
@@ -63,12 +71,14 @@ const listener = await openListener(await readEarFiles(), {
     console.error(`${hour.toFixed(2)} h ${hearing.kind} "${hearing.words}" for "${said}"`);
   },
 });
-listener.expect(allPhrases(['damson', 'pear', 'crab apple']));
+listener.expect(all);
 const upsampler = new Upsampler();
 let spoken = 0;
 
 for (const scene of untilItEnds(scenes(), values.minutes)) {
   const sound = scene();
+  const kitchen = moments[Math.floor(lot() * moments.length)];
+  if (kitchen) listener.expect(kitchen.open);
   for (let at = 0; at + 160 <= sound.length; at += 160)
     await listener.push(upsampler.push(sound.subarray(at, at + SUPPRESSOR_FRAME / 3)));
   hour += sound.length / RATE_HZ / 3600;

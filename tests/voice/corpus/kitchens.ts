@@ -5,7 +5,7 @@ import { chance, seedOf } from './chance.ts';
 import { SEED, type Clip } from './clips.ts';
 import { eveningOf, type OpenMoment } from './evenings.ts';
 
-/** So many that every command is open in some hundred moments. */
+/** So many that the seldomest command is open in 75 moments. */
 const EVENINGS = 60;
 
 export function momentsOfEvenings(evenings = EVENINGS): OpenMoment[] {

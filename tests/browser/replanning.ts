@@ -1,7 +1,8 @@
 // npm run replanning [-- --folder dist --kitchens 20 --beside]: six batches in the real page, told one thing after
 // another. How long until the first new plan is there, and how long is the page's own thread held up from the touch
 // until the last plan is drawn? With --beside one thing alone is told in each kitchen, in which nobody has begun, while
-// the solver thinks. Fails where the first answer comes after 50 ms in more than one of twenty.
+// the solver thinks; in some the answer is the evening's first, and then further kitchens are opened until so many had
+// a new plan. Fails where the first answer comes after 50 ms in more than one of twenty.
 
 import { mkdtemp, rm } from 'node:fs/promises';
 import { loadavg, tmpdir } from 'node:os';
@@ -43,6 +44,8 @@ interface TraceEvent {
 interface Held {
   wallMs: number;
   workedMs: number;
+  /** Of the wall's, collecting garbage: the page's thread waits for others there, if there are cores for them or not. */
+  garbageMs: number;
 }
 
 interface First {
@@ -97,7 +100,7 @@ const MARKS = `{
         this.part = message.part;
         const anew = Object.keys(message.ask.progress.tasks).length > 0;
         asked.set(message.ask.id + message.part, { at: performance.now(), anew });
-        performance.mark('plan:asked');
+        if (message.part === 'first') performance.mark('plan:asked');
       }
       super.postMessage(message, ...rest);
     }
@@ -157,12 +160,13 @@ function tasksOf(events: readonly TraceEvent[]): { touch: Held[]; plan: Held[] }
   const marks = events.filter(({ name }) => name.startsWith('plan:')).toSorted((a, b) => a.ts - b.ts);
   const [mark] = marks;
   const [touch, plan]: Held[][] = [[], []];
-  const tasks = events.filter(
-    ({ name, ph, pid, tid }) =>
-      ph === 'X' && name.endsWith('RunTask') && pid === mark?.pid && tid === mark?.tid,
-  );
+  const own = events.filter(({ ph, pid, tid }) => ph === 'X' && pid === mark?.pid && tid === mark?.tid);
+  const tasks = own.filter(({ name }) => name.endsWith('RunTask'));
+  const collected = own.filter(({ name }) => name === 'MajorGC' || name === 'MinorGC');
   for (const { ts, dur = 0, tdur = 0 } of tasks) {
-    const held = { wallMs: dur / 1000, workedMs: tdur / 1000 };
+    const garbage = collected.filter((one) => one.ts >= ts && one.ts < ts + dur);
+    const garbageMs = garbage.reduce((sum, one) => sum + (one.dur ?? 0), 0) / 1000;
+    const held = { wallMs: dur / 1000, workedMs: tdur / 1000, garbageMs };
     const last = marks.findLast((one) => one.ts <= ts + dur);
     if (!last || (last.name === 'plan:last' && ts - last.ts > AFTER_US)) continue;
     (last.name === 'plan:told' || last.name === 'plan:asked' ? touch : plan)?.push(held);
@@ -180,9 +184,12 @@ const first: First[] = [];
 const opening: First[] = [];
 const touch: Held[] = [];
 const plan: Held[] = [];
-for (let i = 0; i < count; i++) {
-  const kitchen = all[Math.floor((i * all.length) / count)];
-  if (!kitchen) continue;
+const spreadOut = Array.from({ length: count }, (_, i) => all[Math.floor((i * all.length) / count)]!);
+const further = all.filter((kitchen) => !spreadOut.includes(kitchen));
+let opened = 0;
+for (const kitchen of [...spreadOut, ...further]) {
+  if (opened >= count && first.filter(({ anew }) => anew).length >= count) break;
+  opened += 1;
   const six = among(kitchen, BATCHES);
   await stage.open(values.beside ? { ...six, events: six.events.filter(isPlanning) } : six, {
     fewWords: true,
@@ -210,13 +217,14 @@ const at = (numbers: readonly number[], share: number): number =>
 const told = (title: string, held: readonly Held[]): string => {
   const over = (of: (one: Held) => number): number => held.filter((one) => of(one) > HELD_MUST_MS).length;
   const most = (of: (one: Held) => number): string => Math.max(0, ...held.map(of)).toFixed(1);
-  return `${title}: ${held.length} tasks, over ${HELD_MUST_MS} ms by the wall ${over(({ wallMs }) => wallMs)}, by the thread's own time ${over(({ workedMs }) => workedMs)}; longest ${most(({ wallMs }) => wallMs)} ms, own time ${most(({ workedMs }) => workedMs)} ms.`;
+  const garbage = held.filter(({ wallMs, garbageMs }) => wallMs > HELD_MUST_MS && garbageMs > wallMs / 2);
+  return `${title}: ${held.length} tasks, over ${HELD_MUST_MS} ms by the wall ${over(({ wallMs }) => wallMs)} (${garbage.length} collecting garbage), by the thread's own time ${over(({ workedMs }) => workedMs)}; longest ${most(({ wallMs }) => wallMs)} ms, own time ${most(({ workedMs }) => workedMs)} ms.`;
 };
 const spread = (numbers: readonly number[]): string =>
   `50 % ${at(numbers, 0.5).toFixed(1)} ms, 95 % ${at(numbers, 0.95).toFixed(1)} ms, longest ${at(numbers, 1).toFixed(1)} ms`;
 const anew = first.filter((one) => one.anew).map(({ fromAsking }) => fromAsking);
 console.log(
-  `${count} kitchens of six batches, load ${loadavg()[0]?.toFixed(1)}. First answer, ${anew.length} plans made anew: ${spread(anew)}; from the touch: ${spread(first.map(({ fromTouch }) => fromTouch))}.`,
+  `${opened} kitchens of six batches, load ${loadavg()[0]?.toFixed(1)}. First answer, ${anew.length} plans made anew: ${spread(anew)}; from the touch: ${spread(first.map(({ fromTouch }) => fromTouch))}.`,
 );
 const besideSolver = first.filter(({ anew, beside }) => anew && beside).map(({ fromAsking }) => fromAsking);
 if (besideSolver.length > 0)

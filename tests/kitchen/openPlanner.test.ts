@@ -65,6 +65,7 @@ let told: Answer[];
 let planner: ReturnType<typeof openPlanner>;
 
 beforeEach(() => {
+  vi.useFakeTimers();
   PlayedWorker.all = [];
   vi.stubGlobal('Worker', PlayedWorker);
   prover = new PlayedProver();
@@ -72,11 +73,18 @@ beforeEach(() => {
   planner = openPlanner(prover);
   planner.onAnswer((answer) => told.push(answer));
 });
-afterEach(() => vi.unstubAllGlobals());
+afterEach(() => {
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+});
+
+/** Longer than a better answer is not asked for, so that the first can be drawn. */
+const DRAWN_MS = 200;
 
 /** The quick answer, and the better one after it. */
 function bothAnswer(plan: Partial<Answered>): void {
   PlayedWorker.all[0]?.answers(OPEN);
+  vi.advanceTimersByTime(DRAWN_MS);
   PlayedWorker.all[1]?.answers(plan);
 }
 
@@ -121,10 +129,25 @@ test('what is dropped is answered by nobody, not even where what it brings has i
   planner.ask(askFor(2, true, 2));
   planner.onAnswer(() => planner.drop());
   PlayedWorker.all[0]?.answers(OPEN);
+  vi.advanceTimersByTime(DRAWN_MS);
   expect(PlayedWorker.all[1]?.asked).toEqual([]);
 });
 
+test('nothing is thought about while the first answer is drawn, nor after something else was asked', () => {
+  planner.ask(askFor(2, true));
+  PlayedWorker.all[0]?.answers(OPEN);
+  vi.advanceTimersByTime(50);
+  expect(PlayedWorker.all[1]?.asked).toEqual([]);
+  planner.ask(askFor(2, true, 2));
+  vi.advanceTimersByTime(DRAWN_MS);
+  expect(PlayedWorker.all[1]?.asked).toEqual([]);
+  PlayedWorker.all[0]?.answers(OPEN);
+  vi.advanceTimersByTime(DRAWN_MS);
+  expect(PlayedWorker.all[1]?.asked.map(({ ask }) => ask.id)).toEqual([2]);
+});
+
 test('where one worker breaks both are ended, and what was asked is answered on this thread', async () => {
+  vi.useRealTimers();
   const request = drawEvening(hat(31), { batches: 2, canners: 1 });
   planner.ask({ id: 1, request, plan: null, progress: { tasks: {} }, now: 0, seed: 1 });
   PlayedWorker.all[1]?.breaks();

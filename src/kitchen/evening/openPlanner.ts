@@ -5,6 +5,12 @@ import type { Question, Reply } from './planner.worker.ts';
 import type { Prover } from './prover.ts';
 import { Settled } from './settled.ts';
 
+/**
+ * The first answer is drawn by then. Two cores have enough to do with that: whatever thinks meanwhile holds up the
+ * page, which waits for a core. Chosen by hand, no source.
+ */
+const DRAWN_AFTER_MS = 120;
+
 /** `prover` left out: our own search has the last word. */
 export function openPlanner(prover?: Prover): Planner {
   try {
@@ -36,9 +42,11 @@ function inWorkers(prover: Prover | undefined): Planner {
   };
   quick.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
     // What the first answer tells may bring the next question; then there is nothing to think about in this one.
-    if (answers(data, false) && asked)
-      thinking.postMessage({ ask: asked, part: 'better' } satisfies Question);
+    if (answers(data, false)) setTimeout(think, DRAWN_AFTER_MS, data.id);
   });
+  const think = (id: number): void => {
+    if (asked && isAsked(id)) thinking.postMessage({ ask: asked, part: 'better' } satisfies Question);
+  };
   thinking.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
     if (answers(data, true) && asked) prove(data.plan, asked);
   });

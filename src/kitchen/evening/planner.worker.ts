@@ -22,7 +22,7 @@ const REHEARSE_AFTER_MS = 900;
 
 let newest = 0;
 let isAsked = false;
-let isRehearsed = false;
+let rehearsing: Generator<void> | null = null;
 
 /** Loaded when it is wanted, for it brings the calculator with it, which no question needs here. */
 async function warm(): Promise<void> {
@@ -40,16 +40,15 @@ function inStretches(work: Generator<void>, isWanted: () => boolean): void {
   on();
 }
 
-/** Once: whoever opens an evening under way asks at once, and the planner was never warmed up. */
+/**
+ * Once through: whoever opens an evening under way asks at once, and the planner was never warmed up. A question that
+ * comes meanwhile breaks it off, and it goes on after the answer.
+ */
 function rehearseAfter(ask: Ask, plan: Answered): void {
-  if (isRehearsed) return;
   setTimeout(() => {
-    if (isRehearsed || newest !== ask.id) return;
-    isRehearsed = true;
-    inStretches(
-      rehearse(ask, plan, () => performance.now()),
-      () => newest === ask.id,
-    );
+    if (newest !== ask.id) return;
+    rehearsing ??= rehearse(ask, plan, () => performance.now());
+    inStretches(rehearsing, () => newest === ask.id);
   }, REHEARSE_AFTER_MS);
 }
 

@@ -17,6 +17,8 @@ const FIRST_MUST_MS = 50;
 const HELD_MUST_MS = 8;
 const HOLD_MS = 1_000;
 const BATCHES = 6;
+/** A browser that was just started is busy with itself, and a page that was just opened with what it does beforehand. */
+const SETTLED_MS = 10_000;
 
 const { values } = parseArgs({
   options: {
@@ -175,9 +177,6 @@ function tasksOf(events: readonly TraceEvent[]): { touch: Held[]; plan: Held[] }
 }
 
 const theatre = await openTheatre(folder);
-const stage = await theatre.stage(100, { solver: true });
-await stage.page.addInitScript(MARKS);
-await stage.page.setViewportSize({ width: 1280, height: 800 });
 const all = everyKitchen().filter(({ away, asks }) => !away && asks === null);
 const count = Math.min(Number(values.kitchens), all.length);
 const first: First[] = [];
@@ -190,12 +189,16 @@ let opened = 0;
 for (const kitchen of [...spreadOut, ...further]) {
   if (opened >= count && first.filter(({ anew }) => anew).length >= count) break;
   opened += 1;
+  // A browser of its own for each, as a cook has: one that was driven through all of them keeps what it was shown before.
+  const stage = await theatre.stage(100, { solver: true });
+  await stage.page.addInitScript(MARKS);
+  await stage.page.setViewportSize({ width: 1280, height: 800 });
   const six = among(kitchen, BATCHES);
   await stage.open(values.beside ? { ...six, events: six.events.filter(isPlanning) } : six, {
     fewWords: true,
   });
   if (values.beside) await solverAtWork(stage.page);
-  await stage.page.waitForTimeout(1_500);
+  await stage.page.waitForTimeout(SETTLED_MS);
   const before = await answered(stage.page);
   opening.push(...before);
   const events = await traced(stage.devtools, async () => {
@@ -208,6 +211,7 @@ for (const kitchen of [...spreadOut, ...further]) {
   const tasks = tasksOf(events);
   touch.push(...tasks.touch);
   plan.push(...tasks.plan);
+  await stage.close();
 }
 await theatre.close();
 await rm(place, { recursive: true, force: true, maxRetries: 20, retryDelay: 100 });

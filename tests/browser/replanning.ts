@@ -46,8 +46,8 @@ interface TraceEvent {
 interface Held {
   wallMs: number;
   workedMs: number;
-  /** Of the wall's, collecting garbage: the page's thread waits for others there, if there are cores for them or not. */
-  garbageMs: number;
+  /** What the browser says of it: the parts that took a millisecond or more. */
+  parts: string;
 }
 
 interface First {
@@ -157,6 +157,13 @@ async function traced(devtools: CDPSession, act: () => Promise<void>): Promise<T
 /** After the last answer, what it draws. */
 const AFTER_US = 50_000;
 
+function partsOf(own: readonly TraceEvent[], from: number, to: number): string {
+  const parts = own.filter(
+    ({ name, ts, dur = 0 }) => ts >= from && ts + dur <= to && dur >= 1_000 && !name.endsWith('RunTask'),
+  );
+  return parts.map(({ name, dur = 0 }) => `${name} ${(dur / 1000).toFixed(1)}`).join(', ') || 'no part named';
+}
+
 /** The tasks of the page's own thread from each touch to a little after its last answer: of the touch, and of the plan. */
 function tasksOf(events: readonly TraceEvent[]): { touch: Held[]; plan: Held[] } {
   const marks = events.filter(({ name }) => name.startsWith('plan:')).toSorted((a, b) => a.ts - b.ts);
@@ -164,11 +171,8 @@ function tasksOf(events: readonly TraceEvent[]): { touch: Held[]; plan: Held[] }
   const [touch, plan]: Held[][] = [[], []];
   const own = events.filter(({ ph, pid, tid }) => ph === 'X' && pid === mark?.pid && tid === mark?.tid);
   const tasks = own.filter(({ name }) => name.endsWith('RunTask'));
-  const collected = own.filter(({ name }) => name === 'MajorGC' || name === 'MinorGC');
   for (const { ts, dur = 0, tdur = 0 } of tasks) {
-    const garbage = collected.filter((one) => one.ts >= ts && one.ts < ts + dur);
-    const garbageMs = garbage.reduce((sum, one) => sum + (one.dur ?? 0), 0) / 1000;
-    const held = { wallMs: dur / 1000, workedMs: tdur / 1000, garbageMs };
+    const held = { wallMs: dur / 1000, workedMs: tdur / 1000, parts: partsOf(own, ts, ts + dur) };
     const last = marks.findLast((one) => one.ts <= ts + dur);
     if (!last || (last.name === 'plan:last' && ts - last.ts > AFTER_US)) continue;
     (last.name === 'plan:told' || last.name === 'plan:asked' ? touch : plan)?.push(held);
@@ -221,9 +225,11 @@ const at = (numbers: readonly number[], share: number): number =>
 const told = (title: string, held: readonly Held[]): string => {
   const over = (of: (one: Held) => number): number => held.filter((one) => of(one) > HELD_MUST_MS).length;
   const most = (of: (one: Held) => number): string => Math.max(0, ...held.map(of)).toFixed(1);
-  const garbage = held.filter(({ wallMs, garbageMs }) => wallMs > HELD_MUST_MS && garbageMs > wallMs / 2);
-  return `${title}: ${held.length} tasks, over ${HELD_MUST_MS} ms by the wall ${over(({ wallMs }) => wallMs)} (${garbage.length} collecting garbage), by the thread's own time ${over(({ workedMs }) => workedMs)}; longest ${most(({ wallMs }) => wallMs)} ms, own time ${most(({ workedMs }) => workedMs)} ms.`;
+  const long = held.filter(({ wallMs }) => wallMs > HELD_MUST_MS);
+  return `${title}: ${held.length} tasks, over ${HELD_MUST_MS} ms by the wall ${over(({ wallMs }) => wallMs)}, by the thread's own time ${over(({ workedMs }) => workedMs)}; longest ${most(({ wallMs }) => wallMs)} ms, own time ${most(({ workedMs }) => workedMs)} ms.${long.map(listed).join('')}`;
 };
+const listed = ({ wallMs, workedMs, parts }: Held): string =>
+  `\n  ${wallMs.toFixed(1)} ms, own time ${workedMs.toFixed(1)} ms: ${parts}`;
 const spread = (numbers: readonly number[]): string =>
   `50 % ${at(numbers, 0.5).toFixed(1)} ms, 95 % ${at(numbers, 0.95).toFixed(1)} ms, longest ${at(numbers, 1).toFixed(1)} ms`;
 const anew = first.filter((one) => one.anew).map(({ fromAsking }) => fromAsking);

@@ -61,7 +61,7 @@ export class LiveKitchen {
     this.#errands = new Errands(ports.later);
     this.#lookout = new Lookout(() => this.#look(), this.#errands);
     const now = () => ports.clock.now();
-    this.#expecting = new Expecting(ports);
+    this.#expecting = new Expecting({ ear: ports.ear, phrases: ports.phrases, errands: this.#errands });
     this.#picture = new Picture({ now, wall: ports.wall, sayIt: ports.sayIt });
     this.#announcer = createAnnouncer({
       mouth: ports.mouth,

@@ -291,7 +291,7 @@ export class LiveKitchen {
     const now = this.#ports.clock.now();
     const moment = momentOf(this.#picture, this.#keeper?.log.entries ?? [], now);
     this.#conversation.open(situationOf(moment));
-    this.#expecting.of(moment, this.#ports.units(), now);
+    this.#errands.put('foresee', () => this.#expecting.of(moment, this.#ports.units(), now));
   }
 
   #failed(error: unknown): void {

@@ -17,7 +17,7 @@ const FIRST_MUST_MS = 50;
 const HELD_MUST_MS = 8;
 const HOLD_MS = 1_000;
 const BATCHES = 6;
-/** A browser that was just started is busy with itself, and a page that was just opened with what it does beforehand. */
+/** A browser just started is busy with itself, a page just opened with what it does beforehand. Chosen by hand, no source. */
 const SETTLED_MS = 10_000;
 
 const { values } = parseArgs({

@@ -9,6 +9,7 @@ import { synthesise, type FliteVoice } from '../../src/sound/flite.ts';
 import { levelSpeech, SPEECH_LEVEL_DB } from '../../src/sound/levelSpeech.ts';
 import { sayable } from '../../src/sound/sayable.ts';
 import { lastsMs, type Recording } from '../../src/sound/wav.ts';
+import { changesBetween } from '../voice/corpus/changes.ts';
 import { flite } from './speech.ts';
 
 const prompts = [
@@ -50,20 +51,6 @@ beforeAll(async () => {
 const say = async (text: string, voice: FliteVoice = 'rms', rate = 1) =>
   levelSpeech(await synthesise(module, { text: sayable(text), voice, rate }));
 
-/** Levenshtein distance over words. */
-function wordErrors(wanted: string[], got: string[]): number {
-  let row = got.map((_, j) => j + 1);
-  row.unshift(0);
-  wanted.forEach((word, i) => {
-    const next = [i + 1];
-    got.forEach((heard, j) => {
-      next.push(Math.min(next[j]! + 1, row[j + 1]! + 1, row[j]! + (heard === word ? 0 : 1)));
-    });
-    row = next;
-  });
-  return row.at(-1)!;
-}
-
 async function errorShare(
   hear: (recording: Recording) => Recording,
   of: readonly string[] = prompts,
@@ -71,7 +58,7 @@ async function errorShare(
   let [errors, words] = [0, 0];
   for (const prompt of of) {
     const wanted = wordsOf(prompt);
-    errors += wordErrors(wanted, recognise(hear(await say(prompt))));
+    errors += changesBetween(wanted, recognise(hear(await say(prompt))));
     words += wanted.length;
   }
   return errors / words;

@@ -8,7 +8,7 @@ import { parseArgs } from 'node:util';
 
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import type { OpenPhrase } from '../../../src/kitchen/ports.ts';
-import { openBook, type AllReadings, type OpenBook } from '../../../src/voice/decide.ts';
+import { meaningIn, openBook, type AllReadings, type OpenBook } from '../../../src/voice/decide.ts';
 import { fused } from '../../../src/voice/fused.ts';
 import { aheadOfOtherNumbers } from '../../../src/voice/otherNumbers.ts';
 import { clipOf, clips, type Clip } from './clips.ts';
@@ -16,7 +16,7 @@ import { untilItEnds } from './ending.ts';
 import { FRUITS } from './evenings.ts';
 import { foundIn, IN_PIECES, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
 import { kitchensFor, momentsOfEvenings, type KitchenFor } from './kitchens.ts';
-import { meaningsIn, outcomeOf, triedIn, trialsOf, type Trial } from './measure.ts';
+import { outcomeOf, triedIn, trialsOf, type Trial } from './measure.ts';
 import { tableOf } from './table.ts';
 import { unansweredIn } from './unanswered.ts';
 import { HEARD_IN_TRAINING, voices, type Side } from './voices.ts';
@@ -74,8 +74,9 @@ await trialsOf(
   opened,
   (trial) => {
     const { clip, hearings } = trial;
-    const meaning = meaningsIn(opened(clip));
-    const one = { ...triedIn(trial, outcomeOf(trial, meaning)), stretches: stretchesOf(trial, meaning) };
+    const open = openBook(opened(clip));
+    const outcome = outcomeOf(trial, meaningIn(open));
+    const one = { ...triedIn(trial, outcome), stretches: stretchesOf(trial, open) };
     tried.push(one);
     keep(one);
     if (one.outcome === 'wrong' || (one.outcome === 'missed' && one.snrDb === null))
@@ -127,8 +128,8 @@ function aheadIn(reading: AllReadings, words: string, open: OpenBook): number | 
 }
 
 /** For fitting: the evidence of each stretch and whether its sentence is the one said. */
-function stretchesOf({ clip, readings }: Trial, meaning: (words: string) => string) {
-  const open = openBook(opened(clip));
+function stretchesOf({ clip, readings }: Trial, open: OpenBook) {
+  const meaning = meaningIn(open);
   return readings.flatMap((reading) => {
     const best = 'sounds' in reading ? fused(reading, meaning) : null;
     return best === null

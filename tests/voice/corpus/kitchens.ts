@@ -2,6 +2,7 @@
 
 import type { OpenPhrase } from '../../../src/kitchen/ports.ts';
 import { chance, seedOf } from './chance.ts';
+import { changesBetween } from './changes.ts';
 import { SEED, type Clip } from './clips.ts';
 import { eveningOf, type OpenMoment } from './evenings.ts';
 
@@ -35,19 +36,8 @@ export function kitchensFor(moments: readonly OpenMoment[], book: readonly OpenP
 export function nearestOf(words: string, sentences: readonly string[]): string {
   let [nearest, least] = ['', Infinity];
   for (const sentence of sentences) {
-    const changes = lettersChanged(words, sentence);
+    const changes = changesBetween(words, sentence);
     if (changes < least) [nearest, least] = [sentence, changes];
   }
   return nearest;
-}
-
-function lettersChanged(a: string, b: string): number {
-  let above = Array.from({ length: b.length + 1 }, (_, i) => i);
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j++)
-      row.push(Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
-    above = row;
-  }
-  return above[b.length]!;
 }

@@ -2,7 +2,7 @@
 
 import type { Hearing, OpenPhrase } from '../../../src/kitchen/ports.ts';
 import { consequenceOf } from '../../../machines/dialogue/commands.ts';
-import { openBook, type AllReadings } from '../../../src/voice/decide.ts';
+import type { AllReadings } from '../../../src/voice/decide.ts';
 import { listenTo } from '../../../src/serve/listenTo.ts';
 import { openListener } from '../../../src/voice/openListener.ts';
 import { readEarFiles } from '../../../src/serve/earFiles.ts';
@@ -44,15 +44,6 @@ export async function trialsOf(
       done(trial);
     }
   }
-}
-
-/** What each sentence means where these are open; nothing where it is not one of them. */
-export function meaningsIn(open: readonly OpenPhrase[]): (words: string) => string {
-  const book = openBook(open);
-  return (words) => {
-    const phrase = book.get(words);
-    return phrase ? JSON.stringify([phrase.command, phrase.slots]) : '';
-  };
 }
 
 /** What the page would do: acting on any stretch counts, wrong before right, acting before asking. */

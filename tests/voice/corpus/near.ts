@@ -8,11 +8,12 @@
 import { parseArgs } from 'node:util';
 
 import { consequenceOf } from '../../../machines/dialogue/commands.ts';
+import { meaningIn, openBook } from '../../../src/voice/decide.ts';
 import { allPhrases } from '../../../src/words/phrases.en.ts';
 import { clipOf, type Clip } from './clips.ts';
 import { untilItEnds } from './ending.ts';
 import { foundIn, IN_PIECES, keeperIn, pieceOf, type Corpus, type Tried } from './found.ts';
-import { meaningsIn, outcomeOf, triedIn, trialsOf } from './measure.ts';
+import { outcomeOf, triedIn, trialsOf } from './measure.ts';
 import {
   graveNearMisses,
   graveNearMissesFourth,
@@ -41,7 +42,7 @@ if (values.together) {
   process.exit(0);
 }
 
-const meaning = meaningsIn(book);
+const meaning = meaningIn(openBook(book));
 const unheard = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
 /** Of a command with more ways than this, as with numbers, so many. */

@@ -18,6 +18,19 @@ export class Errands {
     if (!waits) this.#later(() => this.now(name));
   }
 
+  /** A task for this work alone, none left out; resolves when it is done, and fails as it fails. */
+  task(work: () => void): Promise<void> {
+    return new Promise((resolve, reject) => {
+      this.#later(() => {
+        try {
+          resolve(work());
+        } catch (error) {
+          reject(error as Error);
+        }
+      });
+    });
+  }
+
   /** Whoever needs it done before its turn. */
   now(name: string): void {
     const work = this.#waiting.get(name);

@@ -16,8 +16,8 @@ export interface Acted {
 }
 
 export interface KeeperListener {
-  /** The event is on disk and has acted. */
-  acted(acted: Acted): void;
+  /** The event is on disk and has acted. The next one acts when what this one calls for is done. */
+  acted(acted: Acted): void | Promise<void>;
   /** The log was read anew, because an entry that another tab wrote had not come. */
   caughtUp?(log: Folded): void;
   trouble(trouble: StoreTrouble): void;
@@ -58,7 +58,7 @@ export class LogKeeper {
   /** Follows an entry that another tab has written. */
   follow(entry: LogEntry): void {
     if (this.#toldMeanwhile) this.#toldMeanwhile.push(entry);
-    else if (entry.seq === this.#next) this.#act(entry);
+    else if (entry.seq === this.#next) void this.#act(entry);
     else if (entry.seq > this.#next) void this.#catchUp(entry);
   }
 
@@ -86,12 +86,12 @@ export class LogKeeper {
     const { trouble, meanwhile } = await this.#read();
     if (this.#left) return; // the log was closed under our hands: what we read is no log
     // What is still missing is on no disk yet; the next entry asks again.
-    for (const one of meanwhile) if (one.seq === this.#next) this.#act(one);
+    for (const one of meanwhile) if (one.seq === this.#next) void this.#act(one);
     for (const one of trouble) this.#listener.trouble(one);
     this.#listener.caughtUp?.(this.#log);
   }
 
-  /** Resolves when the event has acted, with false when no machine takes it now or the log is only looked at. */
+  /** Resolves when the event has acted and what it calls for is said, with false when no machine takes it now or the log is only looked at. */
   tell(event: KitchenEvent, source: EntrySource): Promise<boolean> {
     const told = this.#queue.then(() => this.#tell(event, source));
     this.#queue = told.catch(() => undefined);
@@ -121,7 +121,7 @@ export class LogKeeper {
     const { trouble, refused } = await this.#store.append(entry);
     for (const one of trouble) this.#listener.trouble(one);
     if (refused) return false;
-    this.#act(entry);
+    await this.#act(entry);
     return true;
   }
 
@@ -130,12 +130,12 @@ export class LogKeeper {
     return stepUnheard(this.#log.kitchen, event).changed;
   }
 
-  #act(entry: LogEntry): void {
+  #act(entry: LogEntry): void | Promise<void> {
     const before = this.#log;
     const step = foldOne(before, entry, (entries) => this.#checkpoints.fold(entries));
     this.#log = { entries: step.entries, kitchen: step.kitchen, lastAt: step.lastAt };
     this.#noteCheckpoint();
-    this.#listener.acted({ before, step, entry });
+    return this.#listener.acted({ before, step, entry });
   }
 
   async #lastCheckpoint(): Promise<Checkpoint | null> {

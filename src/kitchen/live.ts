@@ -26,17 +26,13 @@ import { Journal } from './journal.ts';
 import { Notices, sentenceOf, type Telling } from './notices.ts';
 import { Picture } from './picture.ts';
 import { planned } from './planned.ts';
+import { Presence, wasAway } from './presence.ts';
 import { QuietHours } from './quietHours.ts';
 import { Speaker } from './speaker.ts';
 import { plainManners, type LivePorts } from './live-ports.ts';
 import type { EntrySource, LogEntry, LogStore } from './ports.ts';
 import { momentOf, situationOf } from './situation.ts';
 import type { Choice, KitchenView } from './view.ts';
-
-/** Away for less than this is a reload; longer, and it says what went on meanwhile. */
-const AWAY_MS = 20_000;
-/** Wall time between two beats that was no throttled tab (a beat a minute) but a sleep: nobody listened meanwhile. */
-const UNSEEN_MS = 90_000;
 
 export class LiveKitchen {
   readonly #ports: LivePorts;
@@ -50,6 +46,7 @@ export class LiveKitchen {
   #keeper: LogKeeper | null = null;
   #opening: LogKeeper | null = null;
   #stopBeat: () => void = () => {};
+  readonly #presence: Presence;
   readonly #speaker: Speaker;
   readonly #errands: Errands;
   readonly #lookout: Lookout<KitchenView>;
@@ -58,6 +55,7 @@ export class LiveKitchen {
 
   constructor(ports: LivePorts) {
     this.#ports = ports;
+    this.#presence = new Presence(ports.pace);
     this.#errands = new Errands(ports.later);
     this.#lookout = new Lookout(() => this.#look(), this.#errands);
     const now = () => ports.clock.now();
@@ -204,17 +202,10 @@ export class LiveKitchen {
     this.#evening?.happened();
   }
 
-  #lastSeen = 0;
-  #lastBeat = Infinity;
-
   #beat(now: number, keeper: LogKeeper, store: LogStore): void {
-    if (now - this.#lastBeat > UNSEEN_MS * this.#ports.pace()) void this.#wake(this.#lastBeat);
-    this.#lastBeat = now;
+    const asleepSince = this.#presence.beat(now, (at) => store.seen(at));
+    if (asleepSince !== null) void this.#wake(asleepSince);
     void keeper.tell({ type: 'tick', at: now }, 'clock').catch((error: unknown) => this.#failed(error));
-    if (now - this.#lastSeen >= 1000 * this.#ports.pace()) {
-      this.#lastSeen = now;
-      store.seen(now);
-    }
     this.#doubt.beat();
     this.#conversation.beat();
     this.calling.beat();
@@ -244,25 +235,30 @@ export class LiveKitchen {
   /** Coming back: whoever has a pot or a canner on says what went on meanwhile. */
   async #wake(lastSeenAt: number | null): Promise<void> {
     const now = this.#ports.clock.now();
-    if (lastSeenAt === null || now - lastSeenAt < AWAY_MS || this.#picture.allOver) return;
+    if (!wasAway(lastSeenAt, now) || this.#picture.allOver) return;
     await this.#tell({ type: 'kitchen.returned', at: now, awaySince: lastSeenAt }, 'clock');
   }
 
-  #acted(acted: Acted, leads: boolean): void {
+  /** Seen at once; what it calls for comes in tasks of its own. */
+  #acted(acted: Acted, leads: boolean): void | Promise<void> {
+    this.#picture.of(acted.step);
+    const said = leads ? this.#errands.task(() => this.#callFor(acted)) : undefined;
+    // After that: what a pot is told of its heat is a fact of the next plan.
+    if (leads && (acted.entry.source !== 'clock' || acted.step.rewritten))
+      this.#errands.put('plan', () => this.#evening?.happened());
+    this.#refresh();
+    return said;
+  }
+
+  #callFor(acted: Acted): void {
     const { before, step, entry } = acted;
-    this.#picture.of(step);
-    if (leads) {
-      const effects = wordsFor(acted, (id) => doingOf(id, this.#picture.actors, this.#ports.catalogue()));
-      // Before the plan is asked for: what a pot is told of its heat is a fact of the next plan.
-      const worded = effects.flatMap((one) => this.#evening?.worded(one) ?? [one]);
-      if (entry.source !== 'clock' || step.rewritten)
-        this.#errands.put('plan', () => this.#evening?.happened());
-      for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
-      if (entry.source !== 'clock') this.#announcer.happened();
-      for (const effect of worded) this.#speaker.say(effect);
-      this.#ports.onEntry?.(entry);
-      this.#ports.reminder.keepAwake(!this.#picture.allOver);
-    }
+    const effects = wordsFor(acted, (id) => doingOf(id, this.#picture.actors, this.#ports.catalogue()));
+    const worded = effects.flatMap((one) => this.#evening?.worded(one) ?? [one]);
+    for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
+    if (entry.source !== 'clock') this.#announcer.happened();
+    for (const effect of worded) this.#speaker.say(effect);
+    this.#ports.onEntry?.(entry);
+    this.#ports.reminder.keepAwake(!this.#picture.allOver);
     this.#refresh();
   }
 

@@ -19,6 +19,17 @@ function heldBack() {
     run() {
       for (let work = waiting.shift(); work; work = waiting.shift()) work();
     },
+    /** Lets tasks have their turn until this is through. */
+    async until(through: Promise<unknown>) {
+      let waits = true;
+      const end = through.finally(() => (waits = false));
+      while (waits) {
+        this.run();
+        await settle(1);
+      }
+      await end;
+      this.run();
+    },
   };
 }
 
@@ -38,14 +49,53 @@ test('what is asked for twice is done once, as it was asked for last, each kind 
   expect(done).toEqual(['second show', 'listen', 'third show']);
 });
 
+test('work with a task of its own is never left out, and whoever waits for it hears how it ended', async () => {
+  const tasks = heldBack();
+  const errands = new Errands(tasks.later);
+  const done: string[] = [];
+  const first = errands.task(() => void done.push('first')).then(() => done.push('heard of the first'));
+  const second = errands.task(() => void done.push('second'));
+  const broken = errands.task(() => {
+    throw new Error('no voice');
+  });
+  await settle();
+  expect(done).toEqual([]);
+  tasks.run();
+  await expect(broken).rejects.toThrow('no voice');
+  await Promise.all([first, second]);
+  expect(done).toEqual(['first', 'second', 'heard of the first']);
+});
+
+test('the next event acts when what the one before it calls for is said', async () => {
+  const tasks = heldBack();
+  const store = new MemoryLog();
+  const passedOn: string[] = [];
+  const live = await kitchenAtWork(
+    {
+      clock: new HandClock(Date.UTC(2026, 8, 12, 17)),
+      ear: new ToldEar(),
+      mouth: new WritingMouth(),
+      later: tasks.later,
+      onEntry: ({ event }) => void passedOn.push(event.type),
+    },
+    store,
+  );
+  const both = Promise.all([live.plan(planOf({ fruit: 'plum' })), live.plan(planOf({ fruit: 'pear' }))]);
+  await settle();
+  expect(store.entries.length).toBe(1);
+  expect(passedOn).toEqual([]);
+  await tasks.until(both);
+  expect(passedOn).toEqual(store.entries.map(({ event }) => event.type));
+  expect(live.view.batches.length).toBe(2);
+});
+
 test('the kitchen is seen and understood as it is, although its errands have not had their turn', async () => {
   const tasks = heldBack();
   const [clock, ear] = [new HandClock(Date.UTC(2026, 8, 12, 17)), new ToldEar()];
   const live = await kitchenAtWork({ clock, ear, mouth: new WritingMouth(), later: tasks.later });
   let told = 0;
   live.subscribe(() => (told += 1));
-  await live.plan(planOf({ fruit: 'plum' }));
-  tasks.run();
+  await tasks.until(live.plan(planOf({ fruit: 'plum' })));
   expect(told).toBeGreaterThan(0);
   const before = told;
   expect(ear.hear('everything is ready')).toBe(true);

@@ -9,6 +9,7 @@ import { build } from 'vite';
 import { VoiceCook } from './byVoice.ts';
 import { launchKitchen } from './harness/kitchen.ts';
 import { soundsAfter, wordsEndOf } from './harness/promptness.ts';
+import { yardstickOf, yardstickTold, type Yardstick } from './harness/yardstick.ts';
 
 const MEDIAN_MUST_MS = 500;
 const MOST_MUST_MS = 900;
@@ -43,6 +44,7 @@ const kitchen = await launchKitchen({
   soundBuffer: null, // what a cook's browser takes: a larger one is 100 ms of the answer's time
 });
 const times: number[] = [];
+const yardsticks: Yardstick[] = [];
 let silent = 0;
 try {
   const { page } = kitchen;
@@ -56,7 +58,8 @@ try {
   kitchen.room(ROOM_DB);
   await kitchen.heardByMicrophone(); // from here on, so that nothing is opened while it is timed
   const cook = new VoiceCook(kitchen);
-  for (let turn = 0; turn < Number(values.times); turn++)
+  for (let turn = 0; turn < Number(values.times); turn++) {
+    yardsticks.push(await yardstickOf(page));
     for (const question of QUESTIONS) {
       await page.keyboard.press('q');
       await cook.letItFinish();
@@ -68,6 +71,7 @@ try {
         `${question}: ${after === null ? 'no answer' : `${Math.round(after)} ms`}; the strip: ${heard}`,
       );
     }
+  }
 } finally {
   await kitchen.close();
   await rm(place, { recursive: true });
@@ -88,4 +92,5 @@ console.log(
   `${times.length} answers, load ${loadavg()[0]!.toFixed(1)}: after the end of the words ${share(0.5)} ms in the middle, ` +
     `${share(0.95)} at 95 %, ${share(1)} at most; ${silent} without an answer within ${WITHIN_MS / 1000} s`,
 );
+console.log(yardstickTold(yardsticks));
 process.exitCode = share(0.5) < MEDIAN_MUST_MS && share(0.95) < MOST_MUST_MS ? 0 : 1;

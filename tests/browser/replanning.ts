@@ -12,6 +12,7 @@ import type { CDPSession, Page } from 'playwright-core';
 import { build } from 'vite';
 import { among, everyKitchen } from './crawl/kitchens.ts';
 import { openTheatre } from './crawl/stage.ts';
+import { yardstickOf, yardstickTold, type Yardstick } from './harness/yardstick.ts';
 
 const FIRST_MUST_MS = 50;
 const HELD_MUST_MS = 8;
@@ -189,6 +190,7 @@ const touch: Held[] = [];
 const plan: Held[] = [];
 const spreadOut = Array.from({ length: count }, (_, i) => all[Math.floor((i * all.length) / count)]!);
 const further = all.filter((kitchen) => !spreadOut.includes(kitchen));
+const yardsticks: Yardstick[] = [];
 let opened = 0;
 for (const kitchen of [...spreadOut, ...further]) {
   if (opened >= count && first.filter(({ anew }) => anew).length >= count) break;
@@ -215,6 +217,7 @@ for (const kitchen of [...spreadOut, ...further]) {
   const tasks = tasksOf(events);
   touch.push(...tasks.touch);
   plan.push(...tasks.plan);
+  yardsticks.push(await yardstickOf(stage.page));
   await stage.close();
 }
 await theatre.close();
@@ -243,6 +246,7 @@ const atFirst = [...opening, ...first].filter((one) => !one.anew).map(({ fromAsk
 console.log(`First answer when an evening is opened, ${atFirst.length}: ${spread(atFirst)}.`);
 console.log(told('From a touch to the first answer', touch));
 console.log(told('From an answer to 50 ms after the last', plan));
+console.log(yardstickTold(yardsticks));
 const good = anew.length >= count && at(anew, 0.95) < FIRST_MUST_MS;
 console.log(good ? 'The first answer is in time.' : 'FAILED: too few answers, or too late.');
 process.exit(good ? 0 : 1);

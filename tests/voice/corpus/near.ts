@@ -42,7 +42,8 @@ if (values.together) {
   process.exit(0);
 }
 
-const meaning = meaningIn(openBook(book));
+const open = openBook(book);
+const meaning = meaningIn(open);
 const unheard = voices().filter(({ name }) => named?.includes(name) ?? !HEARD_IN_TRAINING.includes(name));
 const levels = values.levels.split(',').map((level) => (level === 'quiet' ? null : Number(level)));
 /** Of a command with more ways than this, as with numbers, so many. */
@@ -65,8 +66,8 @@ const lists: Readonly<Record<string, readonly string[]>> = {
   fourth: graveNearMissesFourth,
   parts: partsForTheWhole,
 };
-// What the book has a meaning for is no near miss, but a command of its own.
-const nearMisses = (list: readonly string[]) => list.filter((words) => meaning(words) === '');
+// What stands in the book is no near miss, but a command of its own.
+const nearMisses = (list: readonly string[]) => list.filter((words) => !open.has(words));
 const [kind, said]: [Clip['kind'], string[]] =
   values.list === 'tuning' || values.list === 'test'
     ? ['command', graveCommands()]

@@ -1,6 +1,7 @@
 // The page begins here: opens the house, draws the screens, and hands what the cook does to the kitchen.
 
 import { useSyncExternalStore } from 'react';
+import { useInSlices } from './useInSlices.ts';
 import { createRoot } from 'react-dom/client';
 import type { Slots } from '../../machines/dialogue/commands.ts';
 import { planBatch } from '../core/index.ts';
@@ -65,10 +66,7 @@ live.subscribe(() => showStates(live.view));
 createRoot(document.getElementById('root') ?? document.body).render(<Page />);
 
 function Page() {
-  const view = useSyncExternalStore(
-    (listener) => live.subscribe(listener),
-    () => live.view,
-  );
+  const view = useInSlices(live);
   const settings = useSyncExternalStore(preferences.subscribe, preferences.now);
   const started = useSyncExternalStore(starting.subscribe, () => starting.started);
   const catalogue = house.catalogue();

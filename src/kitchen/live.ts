@@ -8,6 +8,7 @@ import type { Message, Urgency } from '../../machines/kitchen/effects.ts';
 import type { KitchenEvent } from '../../machines/kitchen/events.ts';
 import type { BatchPlan } from '../core/types.ts';
 import { createAnnouncer, type Announcer } from './announcing.ts';
+import { calledFor } from './calledFor.ts';
 import { Calling } from './calling.ts';
 import { eventTold } from './told.ts';
 import { Conversation, type Did } from './conversation.ts';
@@ -18,7 +19,6 @@ import { openEvening } from './evening/open.ts';
 import { Expecting } from './expecting.ts';
 import { happenings } from './fold.ts';
 import { LogKeeper, type Acted } from './keeper.ts';
-import { movesBetween, wordsFor } from './moves.ts';
 import { doingOf } from './naming.ts';
 import { look } from './look.ts';
 import { Lookout } from './lookout.ts';
@@ -242,7 +242,7 @@ export class LiveKitchen {
   /** Seen at once; what it calls for comes in tasks of its own. */
   #acted(acted: Acted, leads: boolean): void | Promise<void> {
     this.#picture.of(acted.step);
-    const said = leads ? this.#errands.task(() => this.#callFor(acted)) : undefined;
+    const said = leads ? this.#callFor(acted) : undefined;
     // After that: what a pot is told of its heat is a fact of the next plan.
     if (leads && (acted.entry.source !== 'clock' || acted.step.rewritten))
       this.#errands.put('plan', () => this.#evening?.happened());
@@ -250,16 +250,19 @@ export class LiveKitchen {
     return said;
   }
 
-  #callFor(acted: Acted): void {
-    const { before, step, entry } = acted;
-    const effects = wordsFor(acted, (id) => doingOf(id, this.#picture.actors, this.#ports.catalogue()));
-    const worded = effects.flatMap((one) => this.#evening?.worded(one) ?? [one]);
-    for (const about of movesBetween(before.kitchen, step.kitchen)) this.#announcer.movedOn(about);
-    if (entry.source !== 'clock') this.#announcer.happened();
-    for (const effect of worded) this.#speaker.say(effect);
-    this.#ports.onEntry?.(entry);
-    this.#ports.reminder.keepAwake(!this.#picture.allOver);
-    this.#refresh();
+  async #callFor(acted: Acted): Promise<void> {
+    const works = calledFor(acted, {
+      announcer: this.#announcer,
+      speaker: this.#speaker,
+      doing: (id) => doingOf(id, this.#picture.actors, this.#ports.catalogue()),
+      planned: (effect) => this.#evening?.worded(effect) ?? [effect],
+      passOn: (entry) => {
+        this.#ports.onEntry?.(entry);
+        this.#ports.reminder.keepAwake(!this.#picture.allOver);
+        this.#refresh();
+      },
+    });
+    await Promise.all(works.map((work) => this.#errands.task(work)));
   }
 
   #look(): KitchenView {

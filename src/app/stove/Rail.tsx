@@ -10,6 +10,7 @@ import { clockFace } from './clock.ts';
 import { short as shortState } from './glance.ts';
 import { lowerFirst } from '../../kitchen/lowerFirst.ts';
 import { nameWithin } from './names.ts';
+import { useOncePainted } from './useOncePainted.ts';
 
 interface RailProps {
   view: KitchenView;
@@ -18,7 +19,13 @@ interface RailProps {
   focus: Actions['focus'];
 }
 
-export function Rail({ view, current, catalogue, focus }: RailProps) {
+/** A frame behind what is looked at, but for the first time: no frame need lay out both. */
+export function Rail(props: RailProps) {
+  const drawn = useOncePainted(props) ?? props;
+  return <Plates {...drawn} />;
+}
+
+function Plates({ view, current, catalogue, focus }: RailProps) {
   if (things(view) < 2) return null;
   // A canner that is seen with its batch already stands here all the same, and takes its room.
   const plates = view.batches.length + view.canners.length;

@@ -1,5 +1,5 @@
-// What the machine is worth at the moment, measured in a page that does nothing of its own: two cores halve their speed
-// within an evening, and other programs take a core away for tens of milliseconds. Nothing is held to it.
+// What the machine is worth at the moment, measured in a page that has come to rest: two cores halve their speed within
+// an evening, and other programs take a core away for tens of milliseconds. Nothing is held to it.
 
 import type { Page } from 'playwright-core';
 

@@ -42,6 +42,31 @@ function toldBy(plans: readonly EveningPlan[]): { from: number; to: number; made
   });
 }
 
+describe('jars that were to go into the canner together', () => {
+  const [one, other] = request.batches.map(({ id }) => id);
+  const load = first.tasks.find(({ step, batches }) => step === 'load' && batches.length === 1);
+  if (!load || one === undefined || other === undefined) throw new Error('This evening has no load.');
+  const loadOf = (...batches: string[]): EveningTask => ({
+    ...load,
+    id: `${batches.join('+')}/load/9`,
+    batches,
+  });
+  const plus = (task: EveningTask): EveningPlan => ({ ...first, tasks: [...first.tasks, task] });
+
+  test('and do not after all are news', () => {
+    expect(changesFor(plus(loadOf(one, other)), first)).toMatchObject([
+      { kind: 'dropped', batches: [one, other] },
+    ]);
+  });
+
+  test('are none where one of them is out of the evening, and neither are jars that were to go alone', () => {
+    const others = request.batches.filter(({ id }) => id !== other);
+    const without: EveningPlan = { ...first, request: { ...request, batches: others } };
+    expect(changesFor(plus(loadOf(one, other)), without)).toEqual([]);
+    expect(changesFor(plus(loadOf(one)), first)).toEqual([]);
+  });
+});
+
 describe('a pot that is to go on at another time', () => {
   test('is no news while both times are far off, and is told once, against what was told, when one of them is near', () => {
     const [far, near] = [last.start - 45, last.start - 8];

@@ -39,8 +39,12 @@ export function changesFor(told: EveningPlan, now: EveningPlan): Change[] {
   const added = now.tasks
     .filter((task) => loads(task) && !old.has(task.id))
     .map((task): Change => ({ kind: 'added', ...changeOf(task), at: task.start }));
+  // Whoever is out of the evening was said to be, and jars that were to go alone go with nobody less.
+  const isOn = (id: string): boolean => now.request.batches.some((batch) => batch.id === id);
   const dropped = told.tasks
-    .filter((task) => loads(task) && !fresh.has(task.id))
+    .filter(
+      (task) => loads(task) && !fresh.has(task.id) && task.batches.length > 1 && task.batches.every(isOn),
+    )
     .map((task): Change => ({ kind: 'dropped', ...changeOf(task) }));
   return [...moved, ...added, ...dropped, ...finishChanges(told, now)];
 }

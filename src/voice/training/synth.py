@@ -17,6 +17,7 @@ from pathlib import Path
 
 import numpy as np
 
+import mbrola
 import tract
 
 SEED = 20260925
@@ -34,6 +35,8 @@ KITCHEN_TURNS = 6
 JOB_SECONDS = 45
 SHARES = {'espeak': 0.38, 'flite': 0.15, 'kal16': 0.03, 'pico': 0.07, 'pico en-GB': 0.06, 'ked': 0.05, 'kal': 0.03, 'rab': 0.05, 'slt': 0.03,
           'alan': 0.04, 'bdl': 0.04, 'clb': 0.06, 'tract': 0.07}
+# Of all that is said in English; what the German voices can say has lines of its own in texts.tsv.
+US2_SHARE = 0.17
 RHVOICE = ('alan', 'bdl', 'clb')
 HELD = ('kal16', 'kal', 'pico en-GB')
 # The unpacked package that tract.py speaks with.
@@ -46,10 +49,16 @@ def planned(texts, without=()):
     """(sentence, phones, voice family) of every utterance, shuffled, with the seed."""
     draw = random.Random(SEED)
     shares = {family: share for family, share in SHARES.items() if family not in without}
+    if 'mbrola' not in without:
+        shares['us2'] = sum(shares.values()) * US2_SHARE / (1 - US2_SHARE)
+    german = [text for text in texts if text[0].startswith('german')]
+    texts = [text for text in texts if not text[0].startswith('german')]
     plan = []
     for kind, sentence, phones in texts:
         for _ in range(KITCHEN_TURNS if kind == 'kitchen' else 1):
             plan.append((sentence, phones, draw.choices(list(shares), shares.values())[0]))
+    if 'mbrola' not in without:
+        plan += [(sentence, phones, 'de5' if kind == 'german5' else draw.choice(mbrola.GERMAN)) for kind, sentence, phones in german]
     draw.shuffle(plan)
     check = [(sentence, phones, family) for kind, sentence, phones in draw.sample(texts, 250) for family in (*HELD, 'f2')]
     return plan, check
@@ -82,12 +91,17 @@ def keep(samples, count, _events):
     return 0
 
 
-def say_espeak(sentence, draw, voice=None):
+def open_espeak():
     global espeak
     if espeak is None:
         espeak = ctypes.CDLL('libespeak-ng.so.1')
         espeak.rate = espeak.espeak_Initialize(2, 0, None, 0)
         espeak.espeak_SetSynthCallback(keep)
+    return espeak
+
+
+def say_espeak(sentence, draw, voice=None):
+    open_espeak()
     voice = voice or f'{draw.choice(ESPEAK_LANGUAGES)}+{draw.choice(ESPEAK_VARIANTS)}'
     if espeak.espeak_SetVoiceByName(voice.encode()) != 0:
         raise ValueError(f'no voice {voice}')
@@ -196,6 +210,9 @@ def speak(job):
         mine = [item for item in plan if item[2] == 'tract']
         sounds = say_tract([item[0] for item in mine], draw, folder) if mine else []
         out += [(item[1], 'tract', trimmed(sound)) for item, sound in zip(mine, sounds)]
+        mine = [item for item in plan if item[2] in mbrola.VOICES]
+        spoken_by = mbrola.say(open_espeak(), mine, draw, folder) if mine else []
+        out += [(phones, voice, trimmed(read_wave(path))) for phones, voice, path in spoken_by]
         for sentence, phones, family in plan:
             if family == 'espeak':
                 voice, sound = say_espeak(sentence, draw)

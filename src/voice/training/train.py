@@ -30,6 +30,8 @@ GRAIN = 4800
 # Seconds; what is longer would make its batch too large.
 LONGEST = 7
 TOP_RATE = 2e-3
+# In less, the learning rate would rise and fall for nothing.
+LEAST_SECONDS = 60
 # How much the second head, halfway up, counts.
 HALFWAY_SHARE = 0.3
 RANK, WORLD = int(os.environ.get('RANK', 0)), int(os.environ.get('WORLD_SIZE', 1))
@@ -377,6 +379,8 @@ def train(folder, out, until, begin_from, but, turns, course=(0, 1)):
     print(f'{sum(p.numel() for p in network.parameters())} weights, {len(corpus.use)} utterances', flush=True)
     optimiser = torch.optim.AdamW(network.parameters(), top_rate, weight_decay=0.01)
     begun, step, sum_loss = time.time(), 0, 0.0
+    if until - begun < LEAST_SECONDS:
+        raise SystemExit(f'{until - begun:.0f} s are left to train, and {LEAST_SECONDS} are the least')
     done, epoch = 0.0, int(1000 * course[0])
     while done < 1:
         epoch += 1

@@ -74,6 +74,8 @@ export class RobotCook {
   /** Whose spoonful lies on a plate and was not judged yet. */
   readonly #onPlate = new Set<string>();
   readonly #boilBegan = new Map<string, number>();
+  /** Canners that were set up, or are next to be. */
+  readonly #begun = new Set<CannerName>();
   /** The canner whose flame went down. */
   flameDroppedUnder: string | null = null;
   #awayUntil: number | null = null;
@@ -195,6 +197,7 @@ export class RobotCook {
     if (area === 'canner') return this.#obeyCanner(key, this.#cannerIn(prompt));
     if (area === 'screen') return this.#obeyInShort(prompt);
     if (area === 'dialogue') return this.#talk(prompt);
+    if (area === 'evening') this.#followPlan(prompt);
     if (fruit !== null) this.#obeyBatch(key, fruit, prompt.words);
     else if (key === 'batch.askIfItHolds') this.#reply('say that again');
   }
@@ -306,10 +309,18 @@ export class RobotCook {
     return this.canners.find((one) => one === name || words.includes(one)) ?? first;
   }
 
+  /** Who missed how a canner is set up is told by the plan, in time, to put it on. */
+  #followPlan({ name, words }: Prompt): void {
+    const canner = this.#cannerIn({ name, words });
+    if (!words.startsWith(`put the ${canner} on now`) || this.#begun.has(canner)) return;
+    this.#obeyCanner('canner.fillIt', canner);
+  }
+
   #obeyCanner(key: string, canner: CannerName): void {
     const world = this.#world;
     switch (key) {
       case 'canner.fillIt':
+        this.#begun.add(canner);
         return this.#hands(canner, 'fill', 4, () => {
           this.#says(`the ${canner} is filled`, canner, null);
           world.cannerHeat(canner, 1);

@@ -31,6 +31,15 @@ test('four batches by word alone, with a runny plate, a lost boil, an errand and
   expect(said).toMatch(/Lowest heat, lid on, stir often. Canner free in/);
 }, 400_000);
 
+test('a cook who did not hear how the canner is set up puts it on when the plan says so, and loses nothing', async () => {
+  const { plans, cook, prompts } = robotEvening({});
+  const deaf = (heard: string) => prompts.promptsIn(heard).filter(({ key }) => key !== 'canner.fillIt');
+  const { turns } = await eveningAtOneTable(plans, cook, byWords({ ...prompts, promptsIn: deaf }));
+  expect(turns.map(({ text }) => text).join('\n')).toMatch(/Put the canner on now/);
+  expect([...cook.ends.keys()].toSorted()).toEqual(['crab apple', 'damson plum', 'pear', 'quince']);
+  for (const end of cook.ends.values()) expect(end).not.toMatch(/spoilt/);
+}, 400_000);
+
 test('four batches and two canners, each told apart by word alone, with a lost boil in one of them', async () => {
   const { plans, cook, prompts } = robotEvening({ flameDropsAfter: 4 }, NUMBERED);
   const { turns } = await eveningAtOneTable(plans, cook, byWords(prompts));

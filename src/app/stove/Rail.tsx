@@ -19,11 +19,14 @@ interface RailProps {
   focus: Actions['focus'];
 }
 
-/** A frame behind what is looked at, but for the first time: no frame need lay out both. */
+/** A frame behind what is looked at, so that no frame lays out both; but who stands there, and by what name, at once. */
 export function Rail(props: RailProps) {
-  const drawn = useOncePainted(props) ?? props;
-  return <Plates {...drawn} />;
+  const drawn = useOncePainted(props);
+  return <Plates {...(drawn && called(drawn.view) === called(props.view) ? drawn : props)} />;
 }
+
+const called = ({ batches, canners }: KitchenView): string =>
+  [...batches, ...canners].map(({ id, name }) => `${id} ${name}`).join();
 
 function Plates({ view, current, catalogue, focus }: RailProps) {
   if (things(view) < 2) return null;

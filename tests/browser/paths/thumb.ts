@@ -65,10 +65,25 @@ export function inPage(): void {
     return sheet() !== null;
   }
 
+  async function patiently(stands: () => boolean): Promise<void> {
+    for (let tries = 0; tries < 200 && !stands(); tries++)
+      await new Promise((resolve) => setTimeout(resolve, 10));
+  }
+
+  /** What the pots are called now: a second one of a fruit makes the first another. */
+  const names = () =>
+    (document.documentElement.dataset['kitchen'] ?? '')
+      .split('; ')
+      .map((one) => one.slice(0, one.lastIndexOf(': ')))
+      .filter((name) => name !== 'canner');
+
+  /** All is drawn in slices, and the row of pots last: a thumb sees its pot before it presses it, and whom it looks at before it presses on. */
   async function lookAt(who: string): Promise<void> {
-    const plate = all('.plate-on-stove').find((one) => one.dataset['name'] === who);
-    plate?.click();
+    const plate = (name: string) => all('.plate-on-stove').find((one) => one.dataset['name'] === name);
+    await patiently(() => names().length < 2 || names().every(plate));
+    plate(who)?.click();
     await drawn();
+    await patiently(() => !plate(who) || plate(who)?.ariaCurrent === 'true');
   }
 
   async function setTo(stepper: HTMLElement | undefined, wanted: number): Promise<void> {
